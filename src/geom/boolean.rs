@@ -1,0 +1,210 @@
+//! Difference and intersection of regions; the only file that names `geo`.
+//!
+//! `geo` works on straight-sided rings and snaps them to a grid of about 1e-6 mm. Its answer is
+//! used for what it is sure of: which boundaries bound which piece. Each edge it returns is traced
+//! back to the line or arc it came from, and each corner is computed again as the exact meeting
+//! point of those two, so that areas stay exact and arcs stay arcs. Corners that cannot be
+//! recomputed (two carriers that never meet near the place) keep `geo`'s point.
+
+use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
+
+use super::outline::Outline;
+use super::point::Point;
+use super::region::Region;
+use super::seg::{Arc, Seg};
+use super::{FLATTEN_MM, SAME_MM};
+
+/// Edges of a boolean's answer shorter than this are its grid's doing, mm.
+const GRID_NOISE_MM: f64 = 1e-4;
+/// Rebuilt pieces smaller than this are its grid's doing, mm².
+const SLIVER_MM2: f64 = 1e-4;
+/// Farthest an exact corner may lie from the boolean's, mm.
+const CORNER_SEARCH_MM: f64 = 0.2;
+
+/// The stone left of `stone` when the cutters' insides are taken away, in pieces.
+///
+/// Cutters may overlap each other. Exact to the file's note; n log n in the edges.
+#[must_use]
+pub fn difference(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
+    combine(stone, cutters, |a, b| a.difference(b))
+}
+
+/// The part of `stone` that lies inside any of the cutters, in pieces.
+#[must_use]
+pub fn intersection(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
+    combine(stone, cutters, |a, b| a.intersection(b))
+}
+
+fn combine(
+    stone: &[Region],
+    cutters: &[Outline],
+    operation: impl Fn(&MultiPolygon, &MultiPolygon) -> MultiPolygon,
+) -> Vec<Region> {
+    let boundaries = stone.iter().flat_map(Region::boundaries);
+    let sources: Vec<Seg> = boundaries
+        .chain(cutters)
+        .flat_map(|o| o.segs().iter().copied())
+        .collect();
+    let a = MultiPolygon::new(stone.iter().map(flat_region).collect());
+    let cutters: Vec<Polygon> = cutters
+        .iter()
+        .map(|o| Polygon::new(flat_ring(o), vec![]))
+        .collect();
+    let b = unary_union(&cutters);
+    let rebuilt = |ring: &LineString| rebuild(ring, &sources);
+    operation(&a, &b)
+        .into_iter()
+        .filter_map(|polygon| {
+            Some(Region {
+                outer: rebuilt(polygon.exterior())?,
+                holes: polygon.interiors().iter().filter_map(rebuilt).collect(),
+            })
+        })
+        .collect()
+}
+
+fn flat_ring(outline: &Outline) -> LineString {
+    let points = outline.flattened();
+    LineString::new(points.iter().map(|p| Coord { x: p.x, y: p.y }).collect())
+}
+
+fn flat_region(region: &Region) -> Polygon {
+    let holes = region.holes.iter().map(flat_ring).collect();
+    Polygon::new(flat_ring(&region.outer), holes)
+}
+
+/// A run of the boolean's ring that came from one source piece.
+struct Run {
+    source: usize,
+    from: Point,
+    to: Point,
+}
+
+/// The exact outline behind a flat ring; nothing when there is none worth the name.
+fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
+    let runs = runs_of(&clean_points(ring), sources);
+    if runs.len() < 2 {
+        return None;
+    }
+    let n = runs.len();
+    let corners: Vec<Point> = (0..n)
+        .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
+        .collect();
+    let segs: Vec<Seg> = (0..n)
+        .map(|i| {
+            let (from, to) = (corners[i], corners[(i + 1) % n]);
+            match sources[runs[i].source] {
+                Seg::Line(..) => Seg::Line(from, to),
+                Seg::Arc(arc) => arc_run(&arc, &runs[i], from, to),
+            }
+        })
+        .filter(|s| s.length() > SAME_MM)
+        .collect();
+    let outline = Outline::new(segs).ok()?;
+    (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+fn clean_points(ring: &LineString) -> Vec<Point> {
+    let mut points: Vec<Point> = ring.coords().map(|c| Point::new(c.x, c.y)).collect();
+    points.pop();
+    points.dedup_by(|a, b| a.distance(*b) < GRID_NOISE_MM);
+    while points.len() > 1 && points[0].distance(points[points.len() - 1]) < GRID_NOISE_MM {
+        points.pop();
+    }
+    points
+}
+
+fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
+    let next = points.iter().cycle().skip(1);
+    let mut runs: Vec<Run> = Vec::new();
+    for (&from, &to) in points.iter().zip(next) {
+        let source = source_of(from, to, sources);
+        match runs.last_mut() {
+            Some(last) if same_carrier(last.source, source, sources) => last.to = to,
+            _ => runs.push(Run { source, from, to }),
+        }
+    }
+    let wraps =
+        runs.len() > 1 && same_carrier(runs[0].source, runs[runs.len() - 1].source, sources);
+    if wraps && let Some(last) = runs.pop() {
+        runs[0].from = last.from;
+    }
+    runs
+}
+
+/// The source piece whose ends and middle come nearest to an edge of the boolean's answer.
+fn source_of(from: Point, to: Point, sources: &[Seg]) -> usize {
+    let middle = from.midpoint(to);
+    let miss = |s: &Seg| {
+        let ends = s.distance(from).max(s.distance(to));
+        // A chord's middle lies off its arc by up to the flattening tolerance.
+        let slack = if matches!(s, Seg::Arc(_)) {
+            FLATTEN_MM
+        } else {
+            0.0
+        };
+        ends.max(s.distance(middle) - slack)
+    };
+    let best = sources
+        .iter()
+        .enumerate()
+        .min_by(|a, b| miss(a.1).total_cmp(&miss(b.1)));
+    best.map_or(0, |(i, _)| i)
+}
+
+/// True when two sources are the same piece or lie on the same line or circle.
+fn same_carrier(a: usize, b: usize, sources: &[Seg]) -> bool {
+    if a == b {
+        return true;
+    }
+    match (sources[a], sources[b]) {
+        (Seg::Line(p, q), Seg::Line(r, s)) => {
+            let line = super::Line::through(p, q);
+            let along = (s - r).unit();
+            line.left_of(r).abs().max(line.left_of(s).abs()) <= SAME_MM
+                && line.along.cross(along).abs() <= 1e-9
+        }
+        (Seg::Arc(a), Seg::Arc(b)) => {
+            a.centre.distance(b.centre) <= SAME_MM && (a.radius - b.radius).abs() <= SAME_MM
+        }
+        _ => false,
+    }
+}
+
+/// The exact point where one run ends and the next begins.
+fn corner(before: &Run, after: &Run, sources: &[Seg]) -> Point {
+    let rough = after.from;
+    let (a, b) = (&sources[before.source], &sources[after.source]);
+    let ends = [a.start(), a.end()];
+    let shared = ends
+        .into_iter()
+        .find(|p| b.distance(*p) <= SAME_MM && p.distance(rough) <= CORNER_SEARCH_MM);
+    let ends = [b.start(), b.end()];
+    let shared = shared.or_else(|| {
+        ends.into_iter()
+            .find(|p| a.distance(*p) <= SAME_MM && p.distance(rough) <= CORNER_SEARCH_MM)
+    });
+    shared
+        .or_else(|| {
+            a.carrier_meets(b)
+                .into_iter()
+                .filter(|p| p.distance(rough) <= CORNER_SEARCH_MM)
+                .min_by(|p, q| p.distance(rough).total_cmp(&q.distance(rough)))
+        })
+        .unwrap_or(rough)
+}
+
+fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {
+    // A run of less than half a circle tells its own direction; a longer one keeps the source's
+    // or its opposite, whichever leads past the run's first chord.
+    let along = Arc::between(arc.centre, from, to, 1.0);
+    let back = Arc::between(arc.centre, from, to, -1.0);
+    let forward = arc.share_at((run.from - arc.centre).angle(), 1e-6);
+    let onward = arc.share_at((run.to - arc.centre).angle(), 1e-6);
+    let with_source = match (forward, onward) {
+        (Some(f), Some(o)) => o >= f,
+        _ => along.sweep.abs() <= back.sweep.abs(),
+    };
+    let sign = if with_source { arc.sweep } else { -arc.sweep };
+    Seg::Arc(if sign > 0.0 { along } else { back })
+}

@@ -1,0 +1,39 @@
+//! Exact plane geometry of lines and circular arcs: the ground every stage stands on.
+//!
+//! Lengths are mm, areas mm², angles radians unless a name ends in `_deg`.
+//! Seen from above, x to the right, y up, turns counter-clockwise.
+//!
+//! | file | noun or operation |
+//! |---|---|
+//! | [`point`] | points, vectors, poses, infinite lines |
+//! | [`seg`] | one straight or curved piece of an outline |
+//! | [`outline`] | a closed, simple, counter-clockwise boundary |
+//! | [`offset`] | each edge moved outwards by its own amount |
+//! | [`split`] | an outline cut in two along a chord |
+//! | [`region`] | an outline with holes |
+//! | [`boolean`] | difference and intersection; the only file that names `geo` |
+//! | [`hull`] | convex hulls and the shapes placement needs |
+//! | [`rectangle`] | the best rectangle inside an outline |
+
+pub mod boolean;
+pub mod hull;
+pub mod offset;
+pub mod outline;
+pub mod point;
+pub mod rectangle;
+pub mod region;
+pub mod seg;
+pub mod split;
+
+pub use outline::{Outline, OutlineFault, Side};
+pub use point::{Bounds, Line, Point, Pose, Vector};
+pub use region::Region;
+pub use seg::{Arc, Seg};
+
+/// Two points closer than this are the same point, mm.
+///
+/// Far below what a tape or a disc can tell, far above the rounding of `f64` over ten metres.
+pub const SAME_MM: f64 = 1e-6;
+
+/// Greatest distance between an arc and the chords that stand in for it in booleans, mm.
+pub const FLATTEN_MM: f64 = 0.01;

@@ -1,0 +1,314 @@
+//! A closed, simple, counter-clockwise boundary made of lines and arcs.
+
+use std::f64::consts::PI;
+
+use serde::{Serialize, Serializer};
+
+use super::point::{Bounds, Point, Pose};
+use super::seg::{Seg, flattened_ring, ring};
+use super::{SAME_MM, seg};
+
+/// A closed boundary that does not cross itself, run counter-clockwise.
+///
+/// It cannot be made otherwise: [`Outline::new`] checks. Area and centroid are exact for lines
+/// and arcs, to the rounding of `f64`.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outline {
+    segs: Vec<Seg>,
+}
+
+/// Where a point lies with respect to an outline.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Side {
+    /// Farther than [`SAME_MM`] inside.
+    Inside,
+    /// On the boundary, to [`SAME_MM`].
+    On,
+    /// Farther than [`SAME_MM`] outside.
+    Outside,
+}
+
+/// Why pieces do not make an outline. Pieces are counted from 0 in the order given.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum OutlineFault {
+    /// A coordinate is not a finite number.
+    NotFinite {
+        /// The piece that has it.
+        piece: usize,
+    },
+    /// Fewer than two pieces, or no area.
+    Empty,
+    /// A piece shorter than [`SAME_MM`].
+    NoLength {
+        /// The piece.
+        piece: usize,
+    },
+    /// A piece does not begin where the one before it ended.
+    Gap {
+        /// The piece.
+        piece: usize,
+        /// Distance between the two ends, mm.
+        gap_mm: f64,
+    },
+    /// Two pieces touch or cross where they should not.
+    Crossing {
+        /// The earlier piece.
+        first: usize,
+        /// The later piece.
+        second: usize,
+        /// Where they meet.
+        at: Point,
+    },
+}
+
+impl Outline {
+    /// An outline from its pieces in order, in either direction.
+    ///
+    /// # Errors
+    /// See [`OutlineFault`]. Cost: quadratic in the number of pieces.
+    pub fn new(segs: Vec<Seg>) -> Result<Self, OutlineFault> {
+        check_pieces(&segs)?;
+        check_simple(&segs)?;
+        let outline = Self { segs };
+        let area = outline.signed_area();
+        if area.abs() <= SAME_MM {
+            return Err(OutlineFault::Empty);
+        }
+        Ok(if area < 0.0 {
+            outline.reversed()
+        } else {
+            outline
+        })
+    }
+
+    /// A polygon from its corners in order.
+    ///
+    /// # Errors
+    /// As [`Outline::new`].
+    pub fn polygon(corners: &[Point]) -> Result<Self, OutlineFault> {
+        Self::new(ring(corners))
+    }
+
+    /// A circle. The radius must be a positive finite number.
+    ///
+    /// # Errors
+    /// As [`Outline::new`].
+    pub fn circle(centre: Point, radius: f64) -> Result<Self, OutlineFault> {
+        Self::new(seg::circle(centre, radius))
+    }
+
+    /// An outline from pieces known to be closed, simple and counter-clockwise, as cutting an
+    /// outline in two leaves them.
+    pub(super) fn trusted(segs: Vec<Seg>) -> Self {
+        Self { segs }
+    }
+
+    /// The pieces, counter-clockwise.
+    #[must_use]
+    pub fn segs(&self) -> &[Seg] {
+        &self.segs
+    }
+
+    /// Area enclosed, mm².
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        self.signed_area()
+    }
+
+    /// Balance point of a plate of even thickness with this outline.
+    #[must_use]
+    pub fn centroid(&self) -> Point {
+        let (base, area, x, y) = self.moments();
+        Point::new(base.x + x / area, base.y + y / area)
+    }
+
+    /// Area and its first moments about the origin: mm², mm³, mm³.
+    #[must_use]
+    pub fn first_moments(&self) -> (f64, f64, f64) {
+        let (base, area, x, y) = self.moments();
+        (area, x + area * base.x, y + area * base.y)
+    }
+
+    /// Length around, mm.
+    #[must_use]
+    pub fn perimeter(&self) -> f64 {
+        self.segs.iter().map(Seg::length).sum()
+    }
+
+    /// The upright box around it.
+    #[must_use]
+    pub fn bounds(&self) -> Bounds {
+        self.segs
+            .iter()
+            .map(Seg::bounds)
+            .reduce(Bounds::joined)
+            .unwrap_or_else(|| Bounds::around([]))
+    }
+
+    /// Shortest distance from a point to the boundary, mm.
+    #[must_use]
+    pub fn distance(&self, point: Point) -> f64 {
+        self.segs
+            .iter()
+            .map(|s| s.distance(point))
+            .fold(f64::INFINITY, f64::min)
+    }
+
+    /// Where a point lies.
+    #[must_use]
+    pub fn side(&self, point: Point) -> Side {
+        if self.distance(point) <= SAME_MM {
+            return Side::On;
+        }
+        let turns: f64 = self.segs.iter().map(|s| s.winding_about(point)).sum();
+        if turns > PI {
+            Side::Inside
+        } else {
+            Side::Outside
+        }
+    }
+
+    /// How deep a point lies inside, mm; negative outside.
+    #[must_use]
+    pub fn depth(&self, point: Point) -> f64 {
+        let distance = self.distance(point);
+        match self.side(point) {
+            Side::Outside => -distance,
+            Side::Inside | Side::On => distance,
+        }
+    }
+
+    /// True when every part of `inner` is inside or on this outline, to within `slack` mm.
+    ///
+    /// Exact for straight pieces against straight pieces; an arc's inside is probed at its ends,
+    /// at the points nearest to this outline's corners and at chords of [`super::FLATTEN_MM`].
+    #[must_use]
+    pub fn holds(&self, inner: &Self, slack: f64) -> bool {
+        self.deepest_breach(inner) <= slack
+    }
+
+    /// The farthest that `inner` reaches outside this outline, mm; 0 when it does not.
+    #[must_use]
+    pub fn deepest_breach(&self, inner: &Self) -> f64 {
+        let inner_points = flattened_ring(&inner.segs);
+        let corners = self.segs.iter().map(Seg::start);
+        let nearest = corners
+            .filter(|c| inner.side(*c) == Side::Inside)
+            .map(|c| inner.distance(c));
+        inner_points
+            .into_iter()
+            .map(|p| -self.depth(p))
+            .chain(nearest)
+            .fold(0.0, f64::max)
+    }
+
+    /// The outline carried along by a pose.
+    #[must_use]
+    pub fn posed(&self, pose: Pose) -> Self {
+        Self {
+            segs: self.segs.iter().map(|s| s.posed(pose)).collect(),
+        }
+    }
+
+    /// The ring of chords that stands in for it in booleans, on the outline and within
+    /// [`super::FLATTEN_MM`] of it.
+    #[must_use]
+    pub fn flattened(&self) -> Vec<Point> {
+        flattened_ring(&self.segs)
+    }
+
+    /// True when no corner of it is an inside corner and no arc is hollow.
+    #[must_use]
+    pub fn is_convex(&self) -> bool {
+        let hollow = |s: &Seg| matches!(s, Seg::Arc(a) if a.sweep < 0.0);
+        let next = self.segs.iter().cycle().skip(1);
+        !self.segs.iter().any(hollow)
+            && self
+                .segs
+                .iter()
+                .zip(next)
+                .all(|(a, b)| a.heading(1.0).cross(b.heading(0.0)) >= -1e-9)
+    }
+
+    fn signed_area(&self) -> f64 {
+        self.moments().1
+    }
+
+    fn moments(&self) -> (Point, f64, f64, f64) {
+        // About a point of its own, so that a small outline far from the origin keeps its digits.
+        let base = self.segs[0].start();
+        let (area, x, y) = self.segs.iter().fold((0.0, 0.0, 0.0), |sum, s| {
+            let m = s.moments(base);
+            (sum.0 + m.0, sum.1 + m.1, sum.2 + m.2)
+        });
+        (base, area, x, y)
+    }
+
+    fn reversed(self) -> Self {
+        Self {
+            segs: self.segs.iter().rev().map(Seg::reversed).collect(),
+        }
+    }
+}
+
+fn check_pieces(segs: &[Seg]) -> Result<(), OutlineFault> {
+    if segs.len() < 2 {
+        return Err(OutlineFault::Empty);
+    }
+    for (piece, seg) in segs.iter().enumerate() {
+        let finite = seg.start().is_finite() && seg.end().is_finite() && seg.length().is_finite();
+        if !finite {
+            return Err(OutlineFault::NotFinite { piece });
+        }
+        if seg.length() <= SAME_MM {
+            return Err(OutlineFault::NoLength { piece });
+        }
+        let before = segs[(piece + segs.len() - 1) % segs.len()].end();
+        let gap_mm = before.distance(seg.start());
+        if gap_mm > SAME_MM {
+            return Err(OutlineFault::Gap { piece, gap_mm });
+        }
+    }
+    Ok(())
+}
+
+fn check_simple(segs: &[Seg]) -> Result<(), OutlineFault> {
+    let n = segs.len();
+    let boxes: Vec<_> = segs.iter().map(Seg::bounds).collect();
+    for second in 1..n {
+        for first in 0..second {
+            if apart(&boxes[first], &boxes[second]) {
+                continue;
+            }
+            let mut joints = Vec::new();
+            if first + 1 == second {
+                joints.push(segs[second].start());
+            }
+            if second + 1 == first + n {
+                joints.push(segs[first].start());
+            }
+            let stray = segs[first]
+                .meets(&segs[second])
+                .into_iter()
+                .find(|p| joints.iter().all(|j| j.distance(*p) > 2.0 * SAME_MM));
+            if let Some(at) = stray {
+                return Err(OutlineFault::Crossing { first, second, at });
+            }
+        }
+    }
+    Ok(())
+}
+
+fn apart(a: &Bounds, b: &Bounds) -> bool {
+    a.max.x + SAME_MM < b.min.x
+        || b.max.x + SAME_MM < a.min.x
+        || a.max.y + SAME_MM < b.min.y
+        || b.max.y + SAME_MM < a.min.y
+}
+
+/// Written as a list of its pieces.
+impl Serialize for Outline {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.segs.serialize(serializer)
+    }
+}

@@ -1,0 +1,433 @@
+//! One piece of an outline: a straight segment or a circular arc.
+
+use std::f64::consts::{FRAC_PI_2, PI, TAU};
+
+use serde::Serialize;
+use serde::ser::{SerializeMap, Serializer};
+
+use super::point::{Bounds, Line, Point, Pose, Vector};
+use super::{FLATTEN_MM, SAME_MM};
+
+/// A circular arc. Radius > 0, 0 < |sweep| ≤ 2π.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Arc {
+    /// Centre of the circle.
+    pub centre: Point,
+    /// Radius, mm.
+    pub radius: f64,
+    /// Angle of the first point, radians counter-clockwise from x.
+    pub start: f64,
+    /// Angle run through, radians; positive counter-clockwise.
+    pub sweep: f64,
+}
+
+/// A straight segment or an arc, run through from its start to its end.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Seg {
+    /// From the first point straight to the second.
+    Line(Point, Point),
+    /// Along a circle.
+    Arc(Arc),
+}
+
+/// An angle brought into [0, 2π).
+#[must_use]
+pub fn wrapped(angle: f64) -> f64 {
+    let a = angle.rem_euclid(TAU);
+    if a >= TAU { 0.0 } else { a }
+}
+
+impl Arc {
+    /// The arc about a centre from one point to another, turning the way of `sign`.
+    ///
+    /// The radius is that of the start point; the end point is taken by its angle only.
+    #[must_use]
+    pub fn between(centre: Point, from: Point, to: Point, sign: f64) -> Self {
+        let start = (from - centre).angle();
+        let turn = wrapped(((to - centre).angle() - start) * sign.signum());
+        Self {
+            centre,
+            radius: centre.distance(from),
+            start,
+            sweep: turn * sign.signum(),
+        }
+    }
+
+    /// The point at an angle about the centre.
+    #[must_use]
+    pub fn at_angle(&self, angle: f64) -> Point {
+        self.centre + Vector::at_angle(angle) * self.radius
+    }
+
+    /// How much of the sweep lies before an angle, 0 to 1; nothing when the angle is off the arc.
+    ///
+    /// `slack` is the angle, in radians, by which an angle may miss the ends.
+    #[must_use]
+    pub fn share_at(&self, angle: f64, slack: f64) -> Option<f64> {
+        let turn = wrapped((angle - self.start) * self.sweep.signum());
+        let full = self.sweep.abs();
+        if turn <= full + slack {
+            Some((turn / full).min(1.0))
+        } else if turn >= TAU - slack {
+            Some(0.0)
+        } else {
+            None
+        }
+    }
+
+    /// Chords that keep within `tolerance` mm of the arc: how many.
+    #[must_use]
+    pub fn chords_within(&self, tolerance: f64) -> usize {
+        let half = (1.0 - (tolerance / self.radius).min(1.0)).acos();
+        let steps = (self.sweep.abs() / (2.0 * half)).ceil().max(1.0);
+        // No drawing or boolean needs more; keeps a huge radius from costing memory.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let steps = steps.min(4096.0) as usize;
+        steps
+    }
+}
+
+impl Seg {
+    /// First point.
+    #[must_use]
+    pub fn start(&self) -> Point {
+        match self {
+            Self::Line(a, _) => *a,
+            Self::Arc(arc) => arc.at_angle(arc.start),
+        }
+    }
+
+    /// Last point.
+    #[must_use]
+    pub fn end(&self) -> Point {
+        match self {
+            Self::Line(_, b) => *b,
+            Self::Arc(arc) => arc.at_angle(arc.start + arc.sweep),
+        }
+    }
+
+    /// Length along the piece, mm.
+    #[must_use]
+    pub fn length(&self) -> f64 {
+        match self {
+            Self::Line(a, b) => a.distance(*b),
+            Self::Arc(arc) => arc.radius * arc.sweep.abs(),
+        }
+    }
+
+    /// The point at a share of the way, 0 to 1.
+    #[must_use]
+    pub fn at(&self, share: f64) -> Point {
+        match self {
+            Self::Line(a, b) => *a + (*b - *a) * share,
+            Self::Arc(arc) => arc.at_angle(arc.start + arc.sweep * share),
+        }
+    }
+
+    /// Direction of travel at a share of the way, length 1.
+    #[must_use]
+    pub fn heading(&self, share: f64) -> Vector {
+        match self {
+            Self::Line(a, b) => (*b - *a).unit(),
+            Self::Arc(arc) => {
+                Vector::at_angle(arc.start + arc.sweep * share).left() * arc.sweep.signum()
+            }
+        }
+    }
+
+    /// The same piece run through the other way.
+    #[must_use]
+    pub fn reversed(&self) -> Self {
+        match *self {
+            Self::Line(a, b) => Self::Line(b, a),
+            Self::Arc(arc) => Self::Arc(Arc {
+                start: arc.start + arc.sweep,
+                sweep: -arc.sweep,
+                ..arc
+            }),
+        }
+    }
+
+    /// The part between two shares of the way, `from < to`.
+    #[must_use]
+    pub fn part(&self, from: f64, to: f64) -> Self {
+        match *self {
+            Self::Line(..) => Self::Line(self.at(from), self.at(to)),
+            Self::Arc(arc) => Self::Arc(Arc {
+                start: arc.start + arc.sweep * from,
+                sweep: arc.sweep * (to - from),
+                ..arc
+            }),
+        }
+    }
+
+    /// The piece carried along by a pose.
+    #[must_use]
+    pub fn posed(&self, pose: Pose) -> Self {
+        match *self {
+            Self::Line(a, b) => Self::Line(pose.apply(a), pose.apply(b)),
+            Self::Arc(arc) => Self::Arc(Arc {
+                centre: pose.apply(arc.centre),
+                start: arc.start + pose.turn,
+                ..arc
+            }),
+        }
+    }
+
+    /// Shortest distance to a point, mm.
+    #[must_use]
+    pub fn distance(&self, point: Point) -> f64 {
+        self.at(self.nearest(point)).distance(point)
+    }
+
+    /// The share of the way at which the piece comes nearest to a point.
+    #[must_use]
+    pub fn nearest(&self, point: Point) -> f64 {
+        match self {
+            Self::Line(a, b) => {
+                let along = *b - *a;
+                ((point - *a).dot(along) / along.dot(along)).clamp(0.0, 1.0)
+            }
+            Self::Arc(arc) => {
+                let out = point - arc.centre;
+                arc.share_at(out.angle(), 0.0).unwrap_or_else(|| {
+                    let to_start = point.distance(self.start());
+                    if to_start <= point.distance(self.end()) {
+                        0.0
+                    } else {
+                        1.0
+                    }
+                })
+            }
+        }
+    }
+
+    /// The upright box around the piece.
+    #[must_use]
+    pub fn bounds(&self) -> Bounds {
+        let ends = Bounds::around([self.start(), self.end()]);
+        match self {
+            Self::Line(..) => ends,
+            Self::Arc(arc) => (0..4)
+                .map(|quarter| f64::from(quarter) * FRAC_PI_2)
+                .filter(|&angle| arc.share_at(angle, 0.0).is_some())
+                .fold(ends, |b, angle| {
+                    b.joined(Bounds::around([arc.at_angle(angle)]))
+                }),
+        }
+    }
+
+    /// Points along the piece, its start included and its end not, on the piece and no farther
+    /// than `tolerance` mm from it in between.
+    #[must_use]
+    pub fn flattened(&self, tolerance: f64) -> Vec<Point> {
+        match self {
+            Self::Line(a, _) => vec![*a],
+            Self::Arc(arc) => {
+                let n = arc.chords_within(tolerance);
+                #[allow(clippy::cast_precision_loss)]
+                (0..n).map(|i| self.at(i as f64 / n as f64)).collect()
+            }
+        }
+    }
+
+    /// How far the piece turns about a point that is not on it, radians, counter-clockwise.
+    #[must_use]
+    pub fn winding_about(&self, point: Point) -> f64 {
+        let turn = |a: Point, b: Point| {
+            let (u, v) = (a - point, b - point);
+            u.cross(v).atan2(u.dot(v))
+        };
+        match self {
+            Self::Line(a, b) => turn(*a, *b),
+            Self::Arc(arc) => {
+                // Split where the radius through the point meets the arc, and into pieces of less
+                // than a half circle: then no chord of a piece has the point on its outer side.
+                let radial = arc.share_at((point - arc.centre).angle(), 0.0);
+                let mut shares = vec![0.0, 1.0 / 3.0, 2.0 / 3.0, 1.0];
+                shares.extend(radial);
+                shares.sort_by(f64::total_cmp);
+                shares
+                    .windows(2)
+                    .map(|w| turn(self.at(w[0]), self.at(w[1])))
+                    .sum()
+            }
+        }
+    }
+
+    /// Area and first moments added by this piece in Green's theorem about `base`:
+    /// `(½∮(x dy − y dx), ½∮x² dy, −½∮y² dx)`.
+    #[must_use]
+    pub fn moments(&self, base: Point) -> (f64, f64, f64) {
+        match self {
+            Self::Line(a, b) => {
+                let (a, b) = (*a - base, *b - base);
+                (
+                    0.5 * a.cross(b),
+                    (b.y - a.y) * (a.x * a.x + a.x * b.x + b.x * b.x) / 6.0,
+                    -(b.x - a.x) * (a.y * a.y + a.y * b.y + b.y * b.y) / 6.0,
+                )
+            }
+            Self::Arc(arc) => arc_moments(arc, arc.centre - base),
+        }
+    }
+
+    /// Where this piece and another meet: their common points. For pieces that lie on each other,
+    /// the ends of the common part.
+    #[must_use]
+    pub fn meets(&self, other: &Self) -> Vec<Point> {
+        let mut found = self.carrier_meets(other);
+        found.extend([self.start(), self.end()]);
+        found.extend([other.start(), other.end()]);
+        let mut common: Vec<Point> = Vec::new();
+        for p in found {
+            let on_both = self.distance(p) <= SAME_MM && other.distance(p) <= SAME_MM;
+            if on_both && common.iter().all(|q| q.distance(p) > SAME_MM) {
+                common.push(p);
+            }
+        }
+        common
+    }
+
+    /// Where the whole lines or circles that carry two pieces meet; empty when they never do or
+    /// are the same.
+    #[must_use]
+    pub fn carrier_meets(&self, other: &Self) -> Vec<Point> {
+        match (self, other) {
+            (Self::Line(a, b), Self::Line(c, d)) => Line::through(*a, *b)
+                .meet(&Line::through(*c, *d))
+                .into_iter()
+                .collect(),
+            (Self::Line(a, b), Self::Arc(arc)) | (Self::Arc(arc), Self::Line(a, b)) => {
+                line_meets_circle(&Line::through(*a, *b), arc.centre, arc.radius)
+            }
+            (Self::Arc(a), Self::Arc(b)) => circles_meet(a, b),
+        }
+    }
+
+    /// How far along an infinite line this piece meets it, mm; the ends when it lies on the line.
+    #[must_use]
+    pub fn line_crossings(&self, line: &Line) -> Vec<f64> {
+        let whole = match self {
+            Self::Line(a, b) => Line::through(*a, *b).meet(line).into_iter().collect(),
+            Self::Arc(arc) => line_meets_circle(line, arc.centre, arc.radius),
+        };
+        let ends = [self.start(), self.end()];
+        whole
+            .into_iter()
+            .chain(
+                ends.into_iter()
+                    .filter(|e| line.left_of(*e).abs() <= SAME_MM),
+            )
+            .filter(|p| self.distance(*p) <= SAME_MM)
+            .map(|p| line.foot(p))
+            .collect()
+    }
+}
+
+/// Where a line meets a circle: none, one (touching within [`SAME_MM`]) or two points.
+fn line_meets_circle(line: &Line, centre: Point, radius: f64) -> Vec<Point> {
+    let foot = line.foot(centre);
+    let away = line.left_of(centre);
+    let half = radius * radius - away * away;
+    // Touching: the half chord's square is below what SAME_MM of height makes of it.
+    if half < -2.0 * radius * SAME_MM {
+        vec![]
+    } else if half <= radius * SAME_MM * SAME_MM {
+        vec![line.at(foot)]
+    } else {
+        let half = half.sqrt();
+        vec![line.at(foot - half), line.at(foot + half)]
+    }
+}
+
+/// Where two circles meet.
+fn circles_meet(a: &Arc, b: &Arc) -> Vec<Point> {
+    let apart = b.centre - a.centre;
+    let d = apart.length();
+    if d <= SAME_MM {
+        return vec![];
+    }
+    let along = (a.radius * a.radius - b.radius * b.radius + d * d) / (2.0 * d);
+    let axis = Line {
+        point: a.centre + apart * (along / d),
+        along: apart.left().unit(),
+    };
+    line_meets_circle(&axis, a.centre, a.radius)
+}
+
+/// Green's integrals of an arc whose centre lies at `c` from the base point.
+fn arc_moments(arc: &Arc, c: Vector) -> (f64, f64, f64) {
+    let (r, s, e) = (arc.radius, arc.start, arc.start + arc.sweep);
+    let ((ss, cs), (se, ce)) = (s.sin_cos(), e.sin_cos());
+    let area = 0.5 * (r * r * arc.sweep + r * (c.x * (se - ss) - c.y * (ce - cs)));
+    // Integrals of cos, cos², cos³ and sin, sin², sin³ over the sweep.
+    let double = 0.25 * ((2.0 * e).sin() - (2.0 * s).sin());
+    let (c1, c2) = (se - ss, 0.5 * arc.sweep + double);
+    let c3 = (se - se.powi(3) / 3.0) - (ss - ss.powi(3) / 3.0);
+    let (s1, s2) = (cs - ce, 0.5 * arc.sweep - double);
+    let s3 = (ce.powi(3) / 3.0 - ce) - (cs.powi(3) / 3.0 - cs);
+    let x = 0.5 * r * (c.x * c.x * c1 + 2.0 * c.x * r * c2 + r * r * c3);
+    let y = 0.5 * r * (c.y * c.y * s1 + 2.0 * c.y * r * s2 + r * r * s3);
+    (area, x, y)
+}
+
+/// Written as `{"line": [[x, y], [x, y]]}` or
+/// `{"arc": {"centre": [x, y], "radius": r, "start": degrees, "sweep": degrees}}`.
+impl Serialize for Seg {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[derive(Serialize)]
+        struct ArcData {
+            centre: Point,
+            radius: f64,
+            start: f64,
+            sweep: f64,
+        }
+        let mut map = serializer.serialize_map(Some(1))?;
+        match self {
+            Self::Line(a, b) => map.serialize_entry("line", &[a, b])?,
+            Self::Arc(arc) => map.serialize_entry(
+                "arc",
+                &ArcData {
+                    centre: arc.centre,
+                    radius: arc.radius,
+                    start: arc.start.to_degrees(),
+                    sweep: arc.sweep.to_degrees(),
+                },
+            )?,
+        }
+        map.end()
+    }
+}
+
+/// Two half circles that make a full circle, counter-clockwise.
+#[must_use]
+pub fn circle(centre: Point, radius: f64) -> Vec<Seg> {
+    [0.0, PI]
+        .map(|start| {
+            Seg::Arc(Arc {
+                centre,
+                radius,
+                start,
+                sweep: PI,
+            })
+        })
+        .to_vec()
+}
+
+/// Straight segments around a closed ring of points.
+#[must_use]
+pub fn ring(points: &[Point]) -> Vec<Seg> {
+    let next = points.iter().cycle().skip(1);
+    points
+        .iter()
+        .zip(next)
+        .map(|(a, b)| Seg::Line(*a, *b))
+        .collect()
+}
+
+/// Chords of every piece, closed, at the tolerance booleans use.
+#[must_use]
+pub fn flattened_ring(segs: &[Seg]) -> Vec<Point> {
+    segs.iter().flat_map(|s| s.flattened(FLATTEN_MM)).collect()
+}

@@ -1,0 +1,2 @@
+//! The program: see the library for everything it does.
+fn main() {}

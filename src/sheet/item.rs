@@ -1,0 +1,164 @@
+//! What a page is made of.
+//!
+//! Places are mm from the page's lower left corner, y up. Text sizes are points (1/72 inch).
+//! Nothing here computes: the pages decide, the renderers translate.
+
+use crate::geom::{Point, Seg};
+
+/// A sheet of paper.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 × 297 mm (ISO 216).
+    #[default]
+    A4,
+    /// 8.5 × 11 in (ANSI/ASME Y14.1 size A).
+    Letter,
+}
+
+impl Paper {
+    /// Width and height, mm.
+    #[must_use]
+    pub const fn size_mm(self) -> (f64, f64) {
+        match self {
+            Self::A4 => (210.0, 297.0),
+            Self::Letter => (215.9, 279.4),
+        }
+    }
+}
+
+/// A whole document.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// Title, for the document's properties.
+    pub title: String,
+    /// Language of the text, such as `en`.
+    pub language: &'static str,
+    /// Date of the job as `YYYY-MM-DD`, or empty.
+    pub date: String,
+    /// The paper.
+    pub paper: Paper,
+    /// The pages in order.
+    pub pages: Vec<Page>,
+}
+
+/// One page.
+#[derive(Clone, Debug)]
+pub struct Page {
+    /// Name in the outline of bookmarks.
+    pub name: String,
+    /// What is on it, later items over earlier ones.
+    pub items: Vec<Item>,
+}
+
+/// One thing on a page.
+#[derive(Clone, Debug)]
+pub enum Item {
+    /// A line or an area.
+    Path(Path),
+    /// A line of text.
+    Text(Text),
+}
+
+/// One or more runs of lines and arcs, stroked, filled or both.
+#[derive(Clone, Debug)]
+pub struct Path {
+    /// Each run: pieces end to end.
+    pub runs: Vec<Vec<Seg>>,
+    /// Close every run.
+    pub closed: bool,
+    /// How the line is drawn; nothing for no line.
+    pub stroke: Option<Stroke>,
+    /// What the inside is filled with (even-odd); nothing for no fill.
+    pub fill: Option<Ink>,
+}
+
+/// How a line is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stroke {
+    /// Width, mm.
+    pub width_mm: f64,
+    /// Colour.
+    pub ink: Ink,
+    /// Line type.
+    pub dash: Dash,
+}
+
+/// Line types after ISO 128.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Dash {
+    /// Continuous: edges, dimensions.
+    #[default]
+    Continuous,
+    /// Dashed: hidden edges.
+    Dashed,
+    /// Long dash, dot: centre lines, cut lines.
+    DashDot,
+    /// Dots: projections.
+    Dotted,
+}
+
+/// The colours of a sheet. It must survive a black-and-white printer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ink {
+    /// Black.
+    Black,
+    /// Grey, for construction lines and small notes.
+    Grey,
+    /// Light grey, for table stripes.
+    Pale,
+    /// White, for text on black.
+    White,
+    /// The one accent colour; it never carries a meaning alone.
+    Accent,
+}
+
+/// A line of text. Control characters do not belong in it.
+#[derive(Clone, Debug)]
+pub struct Text {
+    /// Where its base line begins, is centred, or ends.
+    pub at: Point,
+    /// Size, points.
+    pub size_pt: f64,
+    /// Weight.
+    pub face: Face,
+    /// Colour.
+    pub ink: Ink,
+    /// What `at` is to the text.
+    pub anchor: Anchor,
+    /// Upright or reading upwards.
+    pub turn: TextTurn,
+    /// The characters.
+    pub content: String,
+}
+
+/// The two weights of the sheet's one typeface.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Face {
+    /// For reading.
+    #[default]
+    Regular,
+    /// For headings and for numbers read at the bench.
+    Bold,
+}
+
+/// What a text's place is to the text.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Anchor {
+    /// Its start.
+    #[default]
+    Start,
+    /// Its middle.
+    Middle,
+    /// Its end.
+    End,
+}
+
+/// Direction of a line of text.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum TextTurn {
+    /// Reading from left to right.
+    #[default]
+    Level,
+    /// Reading from bottom to top.
+    Upwards,
+}
