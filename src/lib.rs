@@ -1,9 +1,12 @@
 //! kerfwright plans the cutting of stone worktops.
+pub mod cut;
 pub mod diag;
 pub mod geom;
 pub mod handle;
 pub mod hazard;
 pub mod job;
+pub mod piece;
+pub mod place;
 pub mod sheet;
 pub mod tables;
 pub mod units;

@@ -8,6 +8,7 @@
 
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
+use super::hull::Hull;
 use super::outline::Outline;
 use super::point::Point;
 use super::region::Region;
@@ -26,13 +27,30 @@ const CORNER_SEARCH_MM: f64 = 0.2;
 /// Cutters may overlap each other. Exact to the file's note; n log n in the edges.
 #[must_use]
 pub fn difference(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
-    combine(stone, cutters, |a, b| a.difference(b))
+    combine(stone, cutters, BooleanOps::difference)
 }
 
 /// The part of `stone` that lies inside any of the cutters, in pieces.
 #[must_use]
 pub fn intersection(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
-    combine(stone, cutters, |a, b| a.intersection(b))
+    combine(stone, cutters, BooleanOps::intersection)
+}
+
+/// The corners of what is left of a convex domain outside all blocked hulls, rough to 1e-5 mm.
+#[must_use]
+pub fn free_corners(domain: &Hull, blocked: &[Hull]) -> Vec<Point> {
+    let polygon = |hull: &Hull| {
+        let ring = hull.0.iter().map(|p| Coord { x: p.x, y: p.y });
+        Polygon::new(LineString::new(ring.collect()), vec![])
+    };
+    let hulls: Vec<Polygon> = blocked.iter().map(polygon).collect();
+    let free = polygon(domain).difference(&unary_union(&hulls));
+    let rings = free
+        .iter()
+        .flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()));
+    rings
+        .flat_map(|r| r.coords().map(|c| Point::new(c.x, c.y)))
+        .collect()
 }
 
 fn combine(

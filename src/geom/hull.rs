@@ -1,6 +1,6 @@
 //! Convex hulls, and the forbidden shifts that placement reasons with.
 
-use super::point::{Line, Point, Vector};
+use super::point::{Line, Point};
 
 /// A convex ring of points, counter-clockwise, at least three unless the input had fewer.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,12 +34,15 @@ impl Hull {
         Self(lower)
     }
 
-    /// The shifts of a convex shape, given by its points, at which it touches or covers some part
-    /// of the segment from `a` to `b`: the hull of the segment with the shape turned inside out.
+    /// The shifts at which a convex shape touches or covers some part of a convex zone, both given
+    /// by their points: the hull of the zone with the shape turned inside out.
     #[must_use]
-    pub fn shifts_that_touch(a: Point, b: Point, shape: &[Point]) -> Self {
-        let reach = |end: Point| shape.iter().map(move |p| Point::ORIGIN + (end - *p));
-        Self::around(reach(a).chain(reach(b)).collect())
+    pub fn shifts_that_touch(zone: &[Point], shape: &[Point]) -> Self {
+        let reach = |z: &Point| {
+            let z = *z;
+            shape.iter().map(move |p| Point::ORIGIN + (z - *p))
+        };
+        Self::around(zone.iter().flat_map(reach).collect())
     }
 
     /// The stretch of a line inside the hull, as distances along the line; nothing when the line
@@ -61,27 +64,6 @@ impl Hull {
             }
         }
         (from < to).then_some((from, to))
-    }
-
-    /// How deep a shift lies inside, mm; negative or 0 when outside or on the edge.
-    #[must_use]
-    pub fn depth(&self, at: Point) -> f64 {
-        self.edges()
-            .map(|(a, b)| Line::through(a, b).left_of(at))
-            .fold(f64::INFINITY, f64::min)
-    }
-
-    /// The shortest shift that takes a point inside out of the hull; nothing when it is outside.
-    #[must_use]
-    pub fn way_out(&self, at: Point) -> Option<Vector> {
-        let (depth, out) = self
-            .edges()
-            .map(|(a, b)| {
-                let edge = Line::through(a, b);
-                (edge.left_of(at), edge.along.right())
-            })
-            .min_by(|a, b| a.0.total_cmp(&b.0))?;
-        (depth > 0.0).then(|| out * depth)
     }
 
     fn edges(&self) -> impl Iterator<Item = (Point, Point)> {

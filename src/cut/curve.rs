@@ -1,0 +1,308 @@
+//! Outside arcs, made of straight plunges tangent to the arc.
+//!
+//! A disc cuts straight and is never steered round a curve. At each station it is set tangent to
+//! the sawn arc, its near face touching the arc from outside, and lowered straight down.
+
+use serde::Serialize;
+
+use crate::diag::{Finding, Findings};
+use crate::geom::{Arc, Line, Outline, Point, Seg, Side, Vector};
+use crate::job::{Disc, Job, Part};
+use crate::place::Placement;
+
+use super::disc::half_length;
+use super::set_out::{Tie, point_ties};
+use super::{Cut, CutKind, LeftOver, Pass, SetOut, Stroke, StrokeKind, passes, straight};
+
+/// Where the disc is lowered.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Station {
+    /// From 1, counter-clockwise along the arc.
+    pub number: usize,
+    /// Angle about the pivot, counter-clockwise from AB.
+    #[serde(serialize_with = "super::in_degrees")]
+    pub angle: f64,
+    /// Where the disc's near face touches the sawn arc: the mark to make.
+    pub touch: Point,
+    /// Straight distance from the mark before, mm; 0 at the first.
+    pub chord: f64,
+    /// Whether there is stone to plunge into: not where an earlier cut has already been.
+    pub in_stone: bool,
+}
+
+/// What the pivot of the circle jig stands on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum PivotPlace {
+    /// On the stone that is kept.
+    Top,
+    /// On waste.
+    Waste,
+    /// Beside the slab: something of the same height must be fixed there.
+    Off,
+}
+
+/// Whether the arm lies within the jig's reach.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Reach {
+    /// It does.
+    Within,
+    /// Shorter than the jig's shortest arm by this much, mm.
+    TooShortBy(f64),
+    /// Longer than the jig's longest arm by this much, mm.
+    TooLongBy(f64),
+}
+
+/// How a curve is set out.
+#[derive(Clone, Debug, Serialize)]
+pub struct CurveSetOut {
+    /// Centre of the arc.
+    pub pivot: Point,
+    /// Ties to the pivot: two, and a third as a check.
+    pub pivot_ties: Vec<Tie>,
+    /// What the pivot stands on.
+    pub pivot_on: PivotPlace,
+    /// Radius of the finished arc, mm.
+    pub radius: f64,
+    /// Radius of the sawn arc, mm: with the allowance.
+    pub sawn_radius: f64,
+    /// From the pivot to the jig's arm mark, mm.
+    pub arm: f64,
+    /// Whether the jig can do it.
+    pub reach: Reach,
+    /// Angle between stations.
+    #[serde(serialize_with = "super::in_degrees")]
+    pub step: f64,
+    /// The stations in order.
+    pub stations: Vec<Station>,
+    /// Half the length of the slot in the face, mm.
+    pub slot_half: f64,
+    /// Half the length of the slot at the underside, mm.
+    pub slot_half_under: f64,
+    /// For comparison: how far the corners of a polygon made by four straight cuts to the quarter
+    /// circle would stand out over the arc, mm.
+    pub four_cut_corner: f64,
+}
+
+/// Largest angle between stations, radians: the ridge is no higher than `cusp` and the near faces
+/// still meet at the underside, where the slot is `half_under` long to each side. Lengths in mm.
+#[must_use]
+pub fn widest_step(radius: f64, cusp: f64, half_under: f64) -> f64 {
+    let for_cusp = 2.0 * (radius / (radius + cusp)).acos();
+    let for_separation = 2.0 * (half_under / radius).atan();
+    for_cusp.min(for_separation)
+}
+
+/// Height of the ridge between stations `step` apart, mm: r·(1/cos(Δ/2) − 1).
+#[must_use]
+pub fn cusp_height(radius: f64, step: f64) -> f64 {
+    radius * (1.0 / (step / 2.0).cos() - 1.0)
+}
+
+/// How far the corners of a regular polygon of `sides` round a circle stand out over it, mm.
+#[must_use]
+pub fn polygon_corner(radius: f64, sides: u32) -> f64 {
+    radius * (1.0 / (std::f64::consts::PI / f64::from(sides)).cos() - 1.0)
+}
+
+/// More stations than this on one arc are not planned; the disc or the cusp is at fault then.
+const MOST_STATIONS: f64 = 720.0;
+
+/// Plans the curve at a corner of the top; `stone` is what the straight trims have left.
+#[must_use]
+pub fn plan(
+    job: &Job,
+    placement: &Placement,
+    corner: usize,
+    arc: &Arc,
+    stone: &Outline,
+    disc: &Disc,
+) -> Cut {
+    let full_depth = job.stone.thickness.most + job.passes.through_mm;
+    let allowance = placement.corner_allowances[corner];
+    let sawn = sawn_arc(placement, corner, arc, allowance);
+    let half_under = half_length(disc, full_depth, job.stone.thickness.most);
+    let widest = widest_step(sawn.radius, job.passes.cusp_mm, half_under);
+    let count = (sawn.sweep / widest).ceil().clamp(1.0, MOST_STATIONS);
+    let step = sawn.sweep / count;
+    let slot_half = half_length(disc, full_depth, 0.0);
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let stations = stations(&sawn, step, count as usize, stone, slot_half, disc.kerf);
+    let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth);
+    let cusp = cusp_height(sawn.radius, step);
+    let length = sawn.radius * sawn.sweep;
+    let face_mm2 = length * job.stone.thickness.mean;
+    let arm = sawn.radius + job.circle_jig.offset_mm;
+    let minutes = face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor;
+    let set_out = CurveSetOut {
+        pivot: arc.centre,
+        pivot_ties: point_ties(&job.slab.shape, arc.centre),
+        pivot_on: pivot_place(job, placement, arc.centre),
+        radius: arc.radius,
+        sawn_radius: sawn.radius,
+        arm,
+        reach: reach(job.circle_jig.reach_mm, arm),
+        step,
+        slot_half,
+        slot_half_under: half_under,
+        four_cut_corner: polygon_corner(sawn.radius, 16),
+        stations: stations.clone(),
+    };
+    Cut {
+        number: 0,
+        kind: CutKind::Curve,
+        edge: placement.top.corner_name(corner),
+        run_off: true,
+        disc: disc.clone(),
+        full_depth,
+        allowance,
+        finish: straight::finish_of(job, Part::Corner(corner)),
+        length,
+        face_mm2,
+        minutes,
+        set_out: SetOut::Pivot(Box::new(set_out)),
+        tail: 0.0,
+        cusp,
+        strokes: strokes(&passes, &sawn, &stations, disc.kerf),
+        passes,
+        frees: Vec::new(),
+        left_to_remove: vec![LeftOver {
+            why: "cusps".into(),
+            at: sawn.at_angle(sawn.start + sawn.sweep / 2.0),
+            length: cusp,
+        }],
+    }
+}
+
+/// The arc that is sawn: the one of the placement's sawn outline about the same centre, which is
+/// cut short where a neighbouring edge has a smaller allowance.
+fn sawn_arc(placement: &Placement, corner: usize, arc: &Arc, allowance: f64) -> Arc {
+    let parts = placement.top.parts().iter();
+    let piece = parts
+        .zip(placement.sawn.segs())
+        .find(|(part, _)| **part == Part::Corner(corner));
+    match piece {
+        Some((_, Seg::Arc(sawn))) => *sawn,
+        _ => Arc {
+            radius: arc.radius + allowance,
+            ..*arc
+        },
+    }
+}
+
+fn stations(
+    sawn: &Arc,
+    step: f64,
+    count: usize,
+    stone: &Outline,
+    slot_half: f64,
+    kerf: f64,
+) -> Vec<Station> {
+    let mut stations: Vec<Station> = Vec::new();
+    for i in 0..=count {
+        #[allow(clippy::cast_precision_loss)]
+        let angle = sawn.start + step * i as f64;
+        let touch = sawn.at_angle(angle);
+        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
+        let out = Vector::at_angle(angle);
+        let slot = Line {
+            point: touch + out * (kerf / 2.0),
+            along: out.left(),
+        };
+        stations.push(Station {
+            number: i + 1,
+            angle,
+            touch,
+            chord,
+            in_stone: meets_stone(stone, &slot, slot_half),
+        });
+    }
+    stations
+}
+
+/// Less stone than this in a slot is no reason to plunge, mm.
+const WORTH_A_PLUNGE_MM: f64 = 0.1;
+
+/// Whether the middle of a slot runs through stone.
+fn meets_stone(stone: &Outline, slot: &Line, half: f64) -> bool {
+    let mut marks: Vec<f64> = stone
+        .segs()
+        .iter()
+        .flat_map(|s| s.line_crossings(slot))
+        .filter(|d| d.abs() < half)
+        .chain([-half, half])
+        .collect();
+    marks.sort_by(f64::total_cmp);
+    marks.windows(2).any(|w| {
+        let middle = slot.at(f64::midpoint(w[0], w[1]));
+        w[1] - w[0] > WORTH_A_PLUNGE_MM && stone.side(middle) == Side::Inside
+    })
+}
+
+/// Ring by ring: every station to one depth, then every station to the next.
+fn strokes(passes: &[Pass], sawn: &Arc, stations: &[Station], kerf: f64) -> Vec<Stroke> {
+    let plunge = |pass: &Pass, station: &Station| {
+        let out = Vector::at_angle(station.angle);
+        let centre = sawn.centre + out * (sawn.radius + kerf / 2.0);
+        Stroke {
+            pass: pass.number,
+            kind: StrokeKind::Plunge,
+            from: centre,
+            to: centre,
+            heading: out.left().angle(),
+            depth: pass.depth,
+        }
+    };
+    let live: Vec<&Station> = stations.iter().filter(|s| s.in_stone).collect();
+    passes
+        .iter()
+        .flat_map(|pass| live.iter().map(move |s| plunge(pass, s)))
+        .collect()
+}
+
+fn pivot_place(job: &Job, placement: &Placement, pivot: Point) -> PivotPlace {
+    if placement.sawn.side(pivot) == Side::Inside {
+        PivotPlace::Top
+    } else if job.slab.shape.outline().side(pivot) == Side::Inside {
+        PivotPlace::Waste
+    } else {
+        PivotPlace::Off
+    }
+}
+
+fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
+    if arm < shortest {
+        Reach::TooShortBy(shortest - arm)
+    } else if arm > longest {
+        Reach::TooLongBy(arm - longest)
+    } else {
+        Reach::Within
+    }
+}
+
+/// The stop for an arm that the jig cannot be set to.
+#[must_use]
+pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
+    let mut findings = Findings::default();
+    let SetOut::Pivot(set_out) = &cut.set_out else {
+        return findings;
+    };
+    let (shortest, longest) = job.circle_jig.reach_mm;
+    let (by, which) = match set_out.reach {
+        Reach::Within => return findings,
+        Reach::TooShortBy(by) => (by, "shorter"),
+        Reach::TooLongBy(by) => (by, "longer"),
+    };
+    findings.stops.push(Finding {
+        id: "arm-out-of-reach",
+        title: format!("The circle jig cannot be set for the curve at corner {}", cut.edge),
+        detail: format!(
+            "The arm must be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm \
+             {which} than it can be. Make an arm that fits, or choose another radius.",
+            set_out.arm
+        ),
+        source: "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into(),
+    });
+    findings
+}

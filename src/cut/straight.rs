@@ -1,0 +1,222 @@
+//! Straight run-off trims.
+
+use serde::Serialize;
+
+use crate::geom::{Line, Outline, Point};
+use crate::job::{Disc, Finish, Guide, Job, Part};
+use crate::place::{Placement, Trim};
+
+use super::set_out::{EdgeMark, Tie, check_tie, edge_mark};
+use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, passes};
+
+/// A line marked on the slab by a mark on its edge at each end.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MarkedLine {
+    /// The mark where the line enters the slab.
+    pub start: EdgeMark,
+    /// The mark where it leaves.
+    pub end: EdgeMark,
+    /// A diagonal tie to the start mark, as a check.
+    pub check: Tie,
+}
+
+/// On which stone the guide lies.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum GuideSide {
+    /// On the stone that is kept.
+    Kept,
+    /// On the waste, because the kept stone is too narrow for the jig.
+    Waste,
+}
+
+/// One setting of a guide that is shorter than the cut.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct SetUp {
+    /// Beginning of the guide, mm from the start of the cut.
+    pub from: f64,
+    /// End of the guide, mm from the start of the cut.
+    pub to: f64,
+}
+
+/// How a straight trim is set out.
+#[derive(Clone, Debug, Serialize)]
+pub struct StraightSetOut {
+    /// The near face of the kerf: the line to mark and to keep.
+    pub face: MarkedLine,
+    /// The guide's edge.
+    pub guide: MarkedLine,
+    /// Where the guide lies.
+    pub guide_side: GuideSide,
+    /// From the guide's edge to the near face, mm.
+    pub guide_to_face: f64,
+    /// Settings of the guide.
+    pub set_ups: Vec<SetUp>,
+    /// Length sawn from the far side first, mm; 0 when the cut is too short to need it.
+    pub far_end: f64,
+}
+
+/// Plans one trim through `stone`, the stone left by the trims before it, and gives the stone that
+/// it leaves. Nothing when the line no longer meets the stone.
+#[must_use]
+pub fn plan(
+    job: &Job,
+    placement: &Placement,
+    trim: &Trim,
+    stone: &Outline,
+    disc: &Disc,
+) -> Option<(Cut, Outline)> {
+    let face = stone.chord(&trim.face, trim.middle)?;
+    // The disc's centre runs on the mid-plane of the kerf, wholly on the waste side.
+    let middle = trim.face.shifted_right(disc.kerf / 2.0);
+    let run = stone.chord(&middle, trim.middle);
+    let (from, to) = run.map_or((face.start, face.end), |r| (r.start, r.end));
+    let full_depth = job.stone.thickness.most + job.passes.through_mm;
+    let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth);
+    let length = face.length();
+    let far_end = far_end(job, from.distance(to));
+    let face_mm2 = length * job.stone.thickness.mean;
+    let cut = Cut {
+        number: 0,
+        kind: CutKind::Straight,
+        edge: placement.top.part_name(trim.part),
+        run_off: true,
+        disc: disc.clone(),
+        full_depth,
+        allowance: trim.allowance_mm,
+        finish: finish_of(job, trim.part),
+        length,
+        face_mm2,
+        minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min,
+        set_out: SetOut::Guide(Box::new(set_out(
+            job, placement, trim, length, far_end, disc,
+        )?)),
+        tail: 0.0,
+        cusp: 0.0,
+        strokes: strokes(&passes, from, to, far_end),
+        passes,
+        frees: Vec::new(),
+        left_to_remove: Vec::new(),
+    };
+    Some((cut, face.left))
+}
+
+/// The finish of an edge, or at a corner that of its more demanding edge.
+pub(super) fn finish_of(job: &Job, part: Part) -> Finish {
+    let n = job.top.shape.count();
+    let of = |edge: usize| job.top.finishes[edge % n];
+    match part {
+        Part::Edge(i) => of(i),
+        Part::Corner(i) => {
+            let both = [of(i + n - 1), of(i)];
+            [Finish::Polish, Finish::Ease, Finish::Saw]
+                .into_iter()
+                .find(|f| both.contains(f))
+                .unwrap_or(Finish::Polish)
+        }
+    }
+}
+
+/// Length sawn from the far side first; none on a cut shorter than two of it.
+fn far_end(job: &Job, length: f64) -> f64 {
+    if length > 2.0 * job.passes.far_end_mm {
+        job.passes.far_end_mm
+    } else {
+        0.0
+    }
+}
+
+/// At each depth: first the far end from outside inwards, then the run up to it.
+fn strokes(passes: &[Pass], from: Point, to: Point, far_end: f64) -> Vec<Stroke> {
+    let along = (to - from).unit();
+    let meet = to - along * far_end;
+    let run = |pass: &Pass, from: Point, to: Point, heading: f64| Stroke {
+        pass: pass.number,
+        kind: StrokeKind::Run,
+        from,
+        to,
+        heading,
+        depth: pass.depth,
+    };
+    let mut strokes = Vec::new();
+    for pass in passes {
+        if far_end > 0.0 {
+            strokes.push(run(pass, to, meet, (-along).angle()));
+        }
+        strokes.push(run(pass, from, meet, along.angle()));
+    }
+    strokes
+}
+
+fn set_out(
+    job: &Job,
+    placement: &Placement,
+    trim: &Trim,
+    length: f64,
+    far_end: f64,
+    disc: &Disc,
+) -> Option<StraightSetOut> {
+    let offset = job.guide.offset_mm;
+    let kept_width = placement
+        .sawn
+        .flattened()
+        .into_iter()
+        .map(|p| trim.face.left_of(p))
+        .fold(0.0, f64::max);
+    // Turned round on the waste side, the jig has the whole kerf between guide and near face.
+    let (guide_side, guide_to_face) = if kept_width >= offset {
+        (GuideSide::Kept, offset)
+    } else {
+        (GuideSide::Waste, offset + disc.kerf)
+    };
+    let guide = match guide_side {
+        GuideSide::Kept => trim.face.shifted_right(-guide_to_face),
+        GuideSide::Waste => trim.face.shifted_right(guide_to_face),
+    };
+    Some(StraightSetOut {
+        face: marked(job, &trim.face, trim.middle)?,
+        guide: marked(job, &guide, trim.middle)?,
+        guide_side,
+        guide_to_face,
+        set_ups: set_ups(&job.guide, length),
+        far_end,
+    })
+}
+
+/// A line's marks on the edges of the whole slab: they are made before the first cut.
+fn marked(job: &Job, line: &Line, near: Point) -> Option<MarkedLine> {
+    let slab = &job.slab.shape;
+    let chord = slab.outline().chord(line, near)?;
+    let start = edge_mark(slab, chord.start);
+    Some(MarkedLine {
+        check: check_tie(slab, &start),
+        end: edge_mark(slab, chord.end),
+        start,
+    })
+}
+
+/// Settings of the guide along a cut: one when it is long enough, otherwise as few as overlap
+/// enough, spread evenly.
+#[must_use]
+pub fn set_ups(guide: &Guide, length: f64) -> Vec<SetUp> {
+    let each = guide.length_mm;
+    if each >= length {
+        return vec![SetUp {
+            from: 0.0,
+            to: length,
+        }];
+    }
+    let gain = (each - guide.overlap_mm).max(each / 10.0);
+    let count = ((length - each) / gain - 1e-9).ceil().clamp(1.0, 200.0) + 1.0;
+    let step = (length - each) / (count - 1.0);
+    let mut settings = Vec::new();
+    let mut from = 0.0;
+    while from + each <= length + 1e-6 {
+        settings.push(SetUp {
+            from,
+            to: from + each,
+        });
+        from += step;
+    }
+    settings
+}

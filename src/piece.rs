@@ -1,0 +1,192 @@
+//! The stone after each cut: what is left, what came free, and where every square millimetre went.
+
+use serde::Serialize;
+
+use crate::cut::Cut;
+use crate::geom::rectangle::{Rectangle, best_along_edges};
+use crate::geom::{Outline, Point, Region, Side, boolean};
+use crate::job::{Job, Stone};
+use crate::place::Placement;
+use crate::units::{Mass, MassRange};
+
+/// Stone smaller than this that comes free between overlapping slots is a crumb: it is counted with
+/// the kerf, mm² (judgement: one square centimetre).
+const CRUMB_MM2: f64 = 100.0;
+
+/// A piece of waste.
+#[derive(Clone, Debug, Serialize)]
+pub struct Piece {
+    /// `W1`, `W2` … in the order they come free.
+    pub name: String,
+    /// The cut that frees it.
+    pub after_cut: usize,
+    /// Its boundaries: the outer one, then any holes.
+    pub outline: Vec<Outline>,
+    /// Area, mm².
+    pub area_mm2: f64,
+    /// Mass.
+    pub mass: MassRange,
+    /// Balance point.
+    pub balance: Point,
+    /// A large rectangle that can still be had from it.
+    pub best_rectangle: Option<BestRectangle>,
+}
+
+/// A rectangle inside an offcut.
+#[derive(Clone, Debug, Serialize)]
+pub struct BestRectangle {
+    /// Its corners.
+    pub corners: [Point; 4],
+    /// The longer side, mm.
+    pub long_mm: f64,
+    /// The shorter side, mm.
+    pub short_mm: f64,
+    /// Area, mm².
+    pub area_mm2: f64,
+}
+
+/// The stone that is kept, after a cut.
+#[derive(Clone, Debug, Serialize)]
+pub struct Remaining {
+    /// The cut.
+    pub after_cut: usize,
+    /// Mass of what is left.
+    pub mass: MassRange,
+    /// Its balance point.
+    pub balance: Point,
+}
+
+/// Where the slab's area went, mm². The last four add up to the first.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct BalanceSheet {
+    /// The slab as bought.
+    pub slab_mm2: f64,
+    /// The finished top.
+    pub top_mm2: f64,
+    /// Left on the sawn edges to be taken off, cusps included.
+    pub allowance_mm2: f64,
+    /// Taken by the disc, crumbs included.
+    pub kerf_mm2: f64,
+    /// Waste pieces.
+    pub offcuts_mm2: f64,
+}
+
+/// Everything known about the stone in the course of the cuts.
+#[derive(Clone, Debug)]
+pub struct Stones {
+    /// Waste pieces in the order they come free.
+    pub pieces: Vec<Piece>,
+    /// The kept stone after each cut.
+    pub remaining: Vec<Remaining>,
+    /// The kept stone after the last cut, allowances and cusps still on it.
+    pub kept: Region,
+    /// Where the area went.
+    pub balance_sheet: BalanceSheet,
+}
+
+/// Mass of a piece of the slab from its area in mm².
+///
+/// The range spans the density range and the thickness readings; a weighed slab leaves none.
+#[must_use]
+pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
+    let t = stone.thickness;
+    let mass = |thickness: f64, density: f64| Mass::from_kg(area_mm2 * thickness * density * 1e-9);
+    let (thin, thick) = if stone.weighed.is_some() {
+        (t.mean, t.mean)
+    } else {
+        (t.least, t.most)
+    };
+    MassRange {
+        low: mass(thin, stone.density.low),
+        likely: mass(t.mean, stone.density.likely),
+        high: mass(thick, stone.density.high),
+    }
+}
+
+/// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in.
+#[must_use]
+pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
+    let slab = job.slab.shape.outline();
+    let inside = inner_point(placement);
+    let mut kept = Region::solid(slab.clone());
+    let (mut pieces, mut remaining, mut kerf_mm2) = (Vec::new(), Vec::new(), 0.0);
+    for cut in cuts.iter_mut() {
+        let slots = cut.slots();
+        let whole = [kept.clone()];
+        kerf_mm2 += total(&boolean::intersection(&whole, &slots));
+        for part in boolean::difference(&whole, &slots) {
+            if part.side(inside) == Side::Inside {
+                kept = part;
+            } else if part.area() < CRUMB_MM2 {
+                kerf_mm2 += part.area();
+            } else {
+                let piece = piece(&job.stone, &part, pieces.len() + 1, cut.number);
+                cut.frees.push(piece.name.clone());
+                pieces.push(piece);
+            }
+        }
+        remaining.push(Remaining {
+            after_cut: cut.number,
+            mass: mass_of(&job.stone, kept.area()),
+            balance: kept.centroid(),
+        });
+    }
+    let top_mm2 = placement.top.outline().area();
+    let balance_sheet = BalanceSheet {
+        slab_mm2: slab.area(),
+        top_mm2,
+        allowance_mm2: kept.area() - top_mm2,
+        kerf_mm2,
+        offcuts_mm2: pieces.iter().map(|p| p.area_mm2).sum(),
+    };
+    Stones {
+        pieces,
+        remaining,
+        kept,
+        balance_sheet,
+    }
+}
+
+/// A point well inside the top: its centroid, or failing that a point just inside its boundary.
+fn inner_point(placement: &Placement) -> Point {
+    let top = placement.top.outline();
+    let centroid = top.centroid();
+    if top.side(centroid) == Side::Inside {
+        return centroid;
+    }
+    let edge = top.segs()[0];
+    edge.at(0.5) + edge.heading(0.5).left() * 1.0
+}
+
+fn total(regions: &[Region]) -> f64 {
+    regions.iter().map(Region::area).sum()
+}
+
+fn piece(stone: &Stone, region: &Region, number: usize, after_cut: usize) -> Piece {
+    let best = if region.holes.is_empty() {
+        best_along_edges(&region.outer)
+    } else {
+        None
+    };
+    Piece {
+        name: format!("W{number}"),
+        after_cut,
+        outline: region.boundaries().cloned().collect(),
+        area_mm2: region.area(),
+        mass: mass_of(stone, region.area()),
+        balance: region.centroid(),
+        best_rectangle: best.map(BestRectangle::from),
+    }
+}
+
+impl From<Rectangle> for BestRectangle {
+    fn from(rectangle: Rectangle) -> Self {
+        let (long_mm, short_mm) = rectangle.sides();
+        Self {
+            corners: rectangle.corners,
+            long_mm,
+            short_mm,
+            area_mm2: rectangle.area(),
+        }
+    }
+}

@@ -1,0 +1,488 @@
+//! One position of the top, judged.
+
+use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg, rectangle};
+use crate::job::{CornerCut, EdgeState, Finish, Job, Part, Shape, VeinWish};
+
+use super::order::{self, Trim};
+use super::{NoFit, Placement, obstacle, room};
+
+/// What becomes of one edge of the top.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum EdgeUse {
+    /// It is sawn; this much is left to take off afterwards.
+    Sawn {
+        /// Stone left on the edge, mm.
+        allowance_mm: f64,
+    },
+    /// It lies on an edge of the slab.
+    Flush {
+        /// The slab's edge, counted from 0.
+        slab_edge: usize,
+        /// Distance to it, mm.
+        gap_mm: f64,
+        /// Stone left on the edge, mm: none on a factory edge.
+        allowance_mm: f64,
+    },
+    /// Roundings have used it up and there is no room to saw it square first.
+    UsedUp,
+}
+
+impl EdgeUse {
+    /// Stone left on the edge, mm.
+    #[must_use]
+    pub const fn allowance_mm(&self) -> f64 {
+        match self {
+            Self::Sawn { allowance_mm } | Self::Flush { allowance_mm, .. } => *allowance_mm,
+            Self::UsedUp => 0.0,
+        }
+    }
+}
+
+/// What stands against a position.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Objection {
+    /// The top sticks out over the slab.
+    Outside {
+        /// The slab's edge or corner.
+        slab_part: Part,
+        /// By how much, mm.
+        by_mm: f64,
+    },
+    /// The top touches a flaw's clearance.
+    OnFlaw {
+        /// The flaw, counted from 0.
+        flaw: usize,
+        /// By how much it is too near, mm.
+        by_mm: f64,
+    },
+    /// The strip beyond an edge is too narrow to saw and too wide to leave.
+    NarrowStrip {
+        /// The top's edge, counted from 0.
+        edge: usize,
+        /// Its width, mm.
+        width_mm: f64,
+    },
+    /// An edge that must use a finished edge of the slab does not lie on one.
+    NotOnFactoryEdge {
+        /// The top's edge, counted from 0.
+        edge: usize,
+    },
+    /// The long direction lies wrong to the vein.
+    Vein {
+        /// Angle between the two, degrees.
+        angle_deg: f64,
+    },
+}
+
+impl Objection {
+    /// How much is amiss, mm, for comparing misses.
+    fn weight_mm(&self, job: &Job) -> f64 {
+        match self {
+            Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
+            Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
+            Self::NotOnFactoryEdge { .. } | Self::Vein { .. } => 1e4,
+        }
+    }
+}
+
+/// A position that breaks the rules, and which.
+#[derive(Clone, Debug)]
+pub struct Miss {
+    pub(super) pose: Pose,
+    pub(super) objections: Vec<Objection>,
+}
+
+impl Miss {
+    /// How much is amiss in all, mm.
+    #[must_use]
+    pub fn weight_mm(&self, job: &Job) -> f64 {
+        self.objections.iter().map(|o| o.weight_mm(job)).sum()
+    }
+
+    /// The miss as it is told to the user.
+    #[must_use]
+    pub fn in_words(self, job: &Job) -> NoFit {
+        NoFit {
+            turn_deg: self.pose.turn.to_degrees(),
+            reasons: self.objections.iter().map(|o| words(o, job)).collect(),
+            objections: self.objections,
+        }
+    }
+}
+
+fn words(objection: &Objection, job: &Job) -> String {
+    let edge_name = |edge: &usize| job.top.shape.edge_name(*edge);
+    match objection {
+        Objection::Outside { slab_part, by_mm } => {
+            let name = job.slab.shape.part_name(*slab_part);
+            let tape = 2.0 * job.slab.tape_error_mm;
+            let advice = if *by_mm <= tape {
+                format!("that is within the tape's error ({tape:.1} mm): measure again")
+            } else {
+                format!("make the top at least {by_mm:.1} mm smaller there, or take a larger slab")
+            };
+            format!(
+                "the top with its allowance sticks out {by_mm:.1} mm over slab {name}; {advice}"
+            )
+        }
+        Objection::OnFlaw { flaw, by_mm } => {
+            let flaw = &job.slab.flaws[*flaw];
+            format!(
+                "the top comes {by_mm:.1} mm too near to \"{}\" (clearance {:.1} mm); move it, or \
+                 make the top smaller",
+                flaw.what, flaw.clear_mm
+            )
+        }
+        Objection::NarrowStrip { edge, width_mm } => format!(
+            "edge {} would leave a strip of {width_mm:.1} mm to saw off, least {:.1} mm; move the \
+             top so that the edge lies on the slab's edge or farther in",
+            edge_name(edge),
+            job.place.least_strip_mm
+        ),
+        Objection::NotOnFactoryEdge { edge } => format!(
+            "edge {} is marked factory but does not lie on a factory edge of the slab; place it \
+             on one, or give it another finish",
+            edge_name(edge)
+        ),
+        Objection::Vein { angle_deg } => format!(
+            "the top's long direction lies {angle_deg:.0}° from the vein's; set top.vein = \
+             \"any\" if that does not matter"
+        ),
+    }
+}
+
+/// The long direction may lie this far from the wished one, degrees (judgement: nearer to the wish
+/// than to the middle between along and across).
+const VEIN_SLACK_DEG: f64 = 30.0;
+
+/// A position that breaks no rule, its cuts not yet ordered.
+#[derive(Clone, Debug)]
+pub struct Candidate {
+    pose: Pose,
+    top: Shape,
+    sawn: Outline,
+    uses: Vec<EdgeUse>,
+    corner_allowances: Vec<f64>,
+    least_spare_mm: f64,
+}
+
+/// Judges a position.
+///
+/// # Errors
+/// Everything that stands against it.
+pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
+    let top = job.top.shape.posed(pose);
+    let mut objections = Vec::new();
+    let uses: Vec<EdgeUse> = (0..top.count())
+        .map(|edge| edge_use(job, &top, edge, &mut objections))
+        .collect();
+    let corner_allowances: Vec<f64> = (0..top.count()).map(|c| corner_allowance(job, c)).collect();
+    let sawn = sawn_outline(&top, &uses, &corner_allowances);
+    objections.extend(outside(job, &sawn));
+    let mut spares = spares_of_edges(job, &top, &uses);
+    for (flaw, f) in job.slab.flaws.iter().enumerate() {
+        let spare = obstacle::distance(top.outline(), f) - f.clear_mm;
+        if spare < -SAME_MM {
+            let by_mm = -spare;
+            objections.push(Objection::OnFlaw { flaw, by_mm });
+        }
+        spares.push(spare);
+    }
+    objections.extend(against_vein(job, pose));
+    spares.extend(spares_of_corners(job, &sawn, &top));
+    let least_spare_mm = spares.into_iter().fold(f64::INFINITY, f64::min);
+    if objections.is_empty() {
+        Ok(Candidate {
+            pose,
+            top,
+            sawn,
+            uses,
+            corner_allowances,
+            least_spare_mm,
+        })
+    } else {
+        Err(Miss { pose, objections })
+    }
+}
+
+impl Candidate {
+    /// Orders the cuts and adds up the work.
+    #[must_use]
+    pub fn settled(self, job: &Job) -> Placement {
+        let slab = job.slab.shape.outline();
+        let trims = order::least_sawing(slab, &self.trims(job));
+        let thickness = job.stone.thickness.mean;
+        let straight: f64 = trims.iter().map(|t| t.length_mm).sum();
+        let curved: f64 = self.arcs().map(Seg::length).sum();
+        Placement {
+            work_mm2: (straight + job.passes.curve_factor * curved) * thickness,
+            pose: self.pose,
+            top: self.top,
+            sawn: self.sawn,
+            uses: self.uses,
+            corner_allowances: self.corner_allowances,
+            trims,
+            least_spare_mm: self.least_spare_mm,
+        }
+    }
+
+    fn arcs(&self) -> impl Iterator<Item = &Seg> {
+        let segs = self.top.outline().segs();
+        segs.iter().filter(|s| matches!(s, Seg::Arc(_)))
+    }
+
+    /// The trims in the order of the edges, lengths not yet known.
+    fn trims(&self, job: &Job) -> Vec<Trim> {
+        let mut trims = Vec::new();
+        for i in 0..self.top.count() {
+            if self.top.corner_cuts()[i] != CornerCut::Sharp
+                && let Some(Seg::Line(a, b)) = self.top.corner_seg(i)
+            {
+                let allowance = self.corner_allowances[i];
+                trims.push(trim(
+                    Part::Corner(i),
+                    Line::through(a, b),
+                    a.midpoint(b),
+                    allowance,
+                ));
+            }
+            if let EdgeUse::Sawn { allowance_mm } = self.uses[i] {
+                let middle = edge_span(&self.top, i);
+                let middle = middle.0.midpoint(middle.1);
+                trims.push(trim(
+                    Part::Edge(i),
+                    self.top.edge_line(i),
+                    middle,
+                    allowance_mm,
+                ));
+            }
+        }
+        // A trim of no length is already an edge of the slab.
+        let slab = job.slab.shape.outline();
+        trims.retain(|t| slab.chord(&t.face, t.middle).is_some());
+        trims
+    }
+}
+
+fn trim(part: Part, edge: Line, middle: Point, allowance_mm: f64) -> Trim {
+    Trim {
+        part,
+        face: edge.shifted_right(allowance_mm),
+        middle,
+        allowance_mm,
+        length_mm: 0.0,
+    }
+}
+
+/// The two ends of an edge's straight piece; the same point twice when roundings have used it up.
+fn edge_span(top: &Shape, edge: usize) -> (Point, Point) {
+    if let Some(seg) = top.edge_seg(edge) {
+        return (seg.start(), seg.end());
+    }
+    // The corner's arc ends where the straight piece would begin.
+    let touch = top
+        .corner_seg(edge)
+        .map_or(top.corners()[edge], |s| s.end());
+    (touch, touch)
+}
+
+fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>) -> EdgeUse {
+    let finish = job.top.finishes[edge];
+    if let Some(flush) = flush_with(job, top, edge) {
+        return flush;
+    }
+    if finish == Finish::Factory {
+        objections.push(Objection::NotOnFactoryEdge { edge });
+    }
+    let allowance_mm = job.top.allowances.for_finish(finish);
+    let width_mm = strip_beyond(job, top, edge, allowance_mm);
+    let used_up = top.edge_seg(edge).is_none();
+    if width_mm >= job.place.least_strip_mm - SAME_MM {
+        EdgeUse::Sawn { allowance_mm }
+    } else if used_up {
+        EdgeUse::UsedUp
+    } else {
+        objections.push(Objection::NarrowStrip { edge, width_mm });
+        EdgeUse::Sawn { allowance_mm }
+    }
+}
+
+/// Width of the stone beyond an edge's sawn face, mm.
+fn strip_beyond(job: &Job, top: &Shape, edge: usize, allowance_mm: f64) -> f64 {
+    let (from, to) = edge_span(top, edge);
+    let face = top.edge_line(edge).shifted_right(allowance_mm);
+    let out = face.along.right() * allowance_mm;
+    room::beyond(job.slab.shape.outline(), &face, from + out, to + out)
+}
+
+/// The use of an edge that lies on a usable edge of the slab, within two tape errors.
+fn flush_with(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
+    let near = 2.0 * job.slab.tape_error_mm;
+    let (from, to) = edge_span(top, edge);
+    let along = top.edge_line(edge).along;
+    let finish = job.top.finishes[edge];
+    (0..job.slab.shape.count()).find_map(|slab_edge| {
+        let state = job.slab.edges[slab_edge];
+        let usable = match state {
+            EdgeState::Factory => true,
+            EdgeState::Sawn => finish != Finish::Factory,
+            EdgeState::Rough => false,
+        };
+        let line = job.slab.shape.edge_line(slab_edge);
+        let piece = job.slab.shape.edge_seg(slab_edge)?;
+        let allowance_mm = match state {
+            EdgeState::Factory => 0.0,
+            _ => job.top.allowances.for_finish(finish),
+        };
+        let gaps = [from, to].map(|p| line.left_of(p) - allowance_mm);
+        let beside = |p: Point| piece.distance(p) <= near + allowance_mm + SAME_MM;
+        let flush = usable
+            && line.along.dot(along) > 0.0
+            && gaps.iter().all(|g| *g >= -SAME_MM && *g <= near + SAME_MM)
+            && beside(from)
+            && beside(to);
+        flush.then_some(EdgeUse::Flush {
+            slab_edge,
+            gap_mm: gaps[0].max(gaps[1]).max(0.0),
+            allowance_mm,
+        })
+    })
+}
+
+/// The allowance on a rounded or clipped corner: the larger of its two edges' finishes; that of a
+/// polished edge when both edges are the slab's own.
+pub(super) fn corner_allowance(job: &Job, corner: usize) -> f64 {
+    let n = job.top.shape.count();
+    let finish = [
+        job.top.finishes[(corner + n - 1) % n],
+        job.top.finishes[corner],
+    ];
+    if finish == [Finish::Factory; 2] {
+        return job.top.allowances.polish_mm;
+    }
+    finish
+        .iter()
+        .map(|f| job.top.allowances.for_finish(*f))
+        .fold(0.0, f64::max)
+}
+
+/// The finished outline with each edge's allowance added. When the pieces cannot be carried on to
+/// meet, the finished outline itself.
+fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Outline {
+    let by: Vec<f64> = top
+        .parts()
+        .iter()
+        .map(|part| match part {
+            Part::Edge(i) => uses[*i].allowance_mm(),
+            Part::Corner(i) => corners[*i],
+        })
+        .collect();
+    top.outline()
+        .offset_each(&by)
+        .unwrap_or_else(|_| top.outline().clone())
+}
+
+/// Where the sawn outline sticks out over the slab: the farthest on each side.
+fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
+    let slab = &job.slab.shape;
+    let mut worst = vec![0.0_f64; slab.outline().segs().len()];
+    let mut note = |near_piece: Point, by: f64| {
+        let pieces = slab.outline().segs().iter().enumerate();
+        let nearest = pieces.min_by(|a, b| {
+            a.1.distance(near_piece)
+                .total_cmp(&b.1.distance(near_piece))
+        });
+        if let Some((piece, _)) = nearest {
+            worst[piece] = worst[piece].max(by);
+        }
+    };
+    for p in sawn.flattened() {
+        let depth = slab.outline().depth(p);
+        if depth < -SAME_MM {
+            note(p, -depth);
+        }
+    }
+    for p in slab.outline().segs().iter().map(Seg::start) {
+        let depth = sawn.depth(p);
+        if depth > FLATTEN_MM {
+            note(p, depth);
+        }
+    }
+    worst
+        .iter()
+        .zip(slab.parts())
+        .filter(|(by, _)| **by > 0.0)
+        .map(|(by, part)| Objection::Outside {
+            slab_part: *part,
+            by_mm: *by,
+        })
+        .collect()
+}
+
+fn against_vein(job: &Job, pose: Pose) -> Option<Objection> {
+    let vein = job.slab.vein_deg?.to_radians();
+    let long = long_direction(&job.top.shape) + pose.turn;
+    let off = (long - vein).rem_euclid(std::f64::consts::PI);
+    let angle = off.min(std::f64::consts::PI - off).to_degrees();
+    let amiss = match job.top.vein {
+        VeinWish::Along => angle > VEIN_SLACK_DEG,
+        VeinWish::Across => angle < 90.0 - VEIN_SLACK_DEG,
+        VeinWish::Any => false,
+    };
+    amiss.then_some(Objection::Vein { angle_deg: angle })
+}
+
+/// Direction of the top's longest edge, radians, in the top's frame.
+fn long_direction(top: &Shape) -> f64 {
+    let longest = (0..top.count())
+        .max_by(|a, b| top.edge_length(*a).total_cmp(&top.edge_length(*b)))
+        .unwrap_or(0);
+    top.edge_line(longest).along.angle()
+}
+
+/// Distances to spare at the edges: the strip beyond a sawn edge, and the gap at an edge whose
+/// opposite is flush as well.
+fn spares_of_edges(job: &Job, top: &Shape, uses: &[EdgeUse]) -> Vec<f64> {
+    let opposite = |edge: usize| {
+        let along = top.edge_line(edge).along;
+        (0..top.count()).any(|other| {
+            let facing = top.edge_line(other).along.dot(along) < -0.999_999;
+            facing && matches!(uses[other], EdgeUse::Flush { gap_mm, .. } if gap_mm <= SAME_MM)
+        })
+    };
+    let spare = |(edge, used): (usize, &EdgeUse)| match used {
+        EdgeUse::Sawn { allowance_mm } => Some(strip_beyond(job, top, edge, *allowance_mm)),
+        EdgeUse::Flush { gap_mm, .. } if opposite(edge) => Some(*gap_mm),
+        EdgeUse::Flush { .. } | EdgeUse::UsedUp => None,
+    };
+    uses.iter().enumerate().filter_map(spare).collect()
+}
+
+/// Distances to spare at the middles of arcs and flats.
+fn spares_of_corners(job: &Job, sawn: &Outline, top: &Shape) -> Vec<f64> {
+    let slab = job.slab.shape.outline();
+    sawn.segs()
+        .iter()
+        .zip(top.parts())
+        .filter(|(_, part)| matches!(part, Part::Corner(_)))
+        .map(|(seg, _)| slab.depth(seg.at(0.5)))
+        .collect()
+}
+
+impl Placement {
+    /// Area of the largest rectangle in one offcut of the straight trims, mm²; kerfs not yet taken
+    /// off. For choosing between places that cost the same work.
+    #[must_use]
+    pub fn best_leftover_mm2(&self, slab: &Outline) -> f64 {
+        let mut stone = slab.clone();
+        let mut best = 0.0_f64;
+        for trim in &self.trims {
+            if let Some(chord) = stone.chord(&trim.face, trim.middle) {
+                let rectangle = rectangle::best_along_edges(&chord.right);
+                best = best.max(rectangle.map_or(0.0, |r| r.area()));
+                stone = chord.left;
+            }
+        }
+        best
+    }
+}

@@ -1,0 +1,91 @@
+//! Where the top lies on the slab, or why nothing fits.
+//!
+//! | file | operation |
+//! |---|---|
+//! | [`mod@self`] | the [`Placement`] and the way to it |
+//! | [`candidate`] | one position judged: what each edge does, what stands against it |
+//! | [`search`] | every position worth judging |
+//! | [`obstacle`] | the shifts at which the top would touch an edge or a flaw |
+//! | [`order`] | the order of the straight trims with the least length sawn |
+//! | [`room`] | how much stone lies beyond an edge |
+
+pub mod candidate;
+pub mod obstacle;
+pub mod order;
+pub mod room;
+pub mod search;
+
+pub use candidate::{EdgeUse, Objection};
+pub use order::Trim;
+
+use crate::diag::{Finding, Findings};
+use crate::geom::{Outline, Pose};
+use crate::job::{Job, PlaceHow, Shape};
+
+/// A valid place of the top on the slab, in the slab's frame.
+#[derive(Clone, Debug)]
+pub struct Placement {
+    /// Carries the top's frame into the slab's.
+    pub pose: Pose,
+    /// The finished top.
+    pub top: Shape,
+    /// What the saw leaves: the finished top and its allowances.
+    pub sawn: Outline,
+    /// What becomes of each edge of the top, in the order 1-2, 2-3 ….
+    pub uses: Vec<EdgeUse>,
+    /// The allowance on the arc or flat at each corner, mm.
+    pub corner_allowances: Vec<f64>,
+    /// The straight trims in the order they are sawn.
+    pub trims: Vec<Trim>,
+    /// Sawing work: sawn face, with curves counted by their factor, mm².
+    pub work_mm2: f64,
+    /// The least distance to spare on any side that is not flush, mm.
+    pub least_spare_mm: f64,
+}
+
+/// Why the top does not fit.
+#[derive(Clone, Debug)]
+pub struct NoFit {
+    /// Turn of the nearest miss, degrees.
+    pub turn_deg: f64,
+    /// What stands against it there.
+    pub objections: Vec<Objection>,
+    /// The same in words, one line each.
+    pub reasons: Vec<String>,
+}
+
+/// Finds the best place, or checks the one the user has fixed.
+///
+/// # Errors
+/// [`NoFit`] names the nearest miss.
+pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
+    let placement = match job.place.how {
+        PlaceHow::Search => search::best(job),
+        PlaceHow::Fixed { at, turn_deg } => {
+            let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
+            candidate::judge(job, pose).map(|c| c.settled(job))
+        }
+    }
+    .map_err(|miss| miss.in_words(job))?;
+    let findings = measure_again(job, &placement);
+    Ok((placement, findings))
+}
+
+/// A fit with less to spare than two tape errors is not yet a fit.
+fn measure_again(job: &Job, placement: &Placement) -> Findings {
+    let (spare, least) = (placement.least_spare_mm, 2.0 * job.slab.tape_error_mm);
+    let mut findings = Findings::default();
+    if spare < least {
+        findings.stops.push(Finding {
+            id: "measure-again",
+            title: "Measure again: the fit is within the error of the tape".into(),
+            detail: format!(
+                "The top fits with {spare:.1} mm to spare; with a tape good to ±{:.1} mm at least \
+                 {least:.1} mm is needed to be sure. Measure the slab again, or make the top smaller.",
+                job.slab.tape_error_mm
+            ),
+            source: "judgement: twice the tape error (slab.tape)".into(),
+        });
+    }
+    findings
+}
