@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::cut::Cut;
+use crate::diag::{Finding, Findings};
 use crate::geom::rectangle::{Rectangle, best_along_edges};
-use crate::geom::{Outline, Point, Region, Side, boolean};
+use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Job, Stone};
 use crate::place::Placement;
 use crate::units::{Mass, MassRange};
@@ -20,8 +21,8 @@ pub struct Piece {
     pub name: String,
     /// The cut that frees it.
     pub after_cut: usize,
-    /// Its boundaries: the outer one, then any holes.
-    pub outline: Vec<Outline>,
+    /// Its boundaries: the outer one counter-clockwise, then any holes clockwise.
+    pub outline: Vec<Vec<Seg>>,
     /// Area, mm².
     pub area_mm2: f64,
     /// Mass.
@@ -147,6 +148,63 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     }
 }
 
+/// A seller's word that differs from the computed weight by more than this is told (judgement).
+const SAID_TOLERANCE: f64 = 0.10;
+/// Waste heavier than this wants a support of its own under it, kg (judgement).
+const HELD_BY_HAND_KG: f64 = 5.0;
+
+/// What the weights themselves give cause to say: a seller's figure that cannot be right, waste
+/// too heavy to be held by hand.
+#[must_use]
+pub fn findings(job: &Job, stones: &Stones) -> Findings {
+    let mut findings = Findings::default();
+    findings.cautions.extend(against_said(job));
+    findings.cautions.extend(heavy_waste(&stones.pieces));
+    findings
+}
+
+fn against_said(job: &Job) -> Option<Finding> {
+    let said = job.stone.said?.kg();
+    let computed = mass_of(&job.stone, job.slab.shape.outline().area()).likely.kg();
+    let off = said / computed - 1.0;
+    (off.abs() > SAID_TOLERANCE).then(|| Finding {
+        id: "said-weight",
+        title: "The seller's weight and the computed weight differ".into(),
+        detail: format!(
+            "Said {said:.0} kg, computed {computed:.0} kg: {:+.0} %, more than {:.0} %. One of \
+             stone, size or thickness is wrong. Plan the lift with the heavier figure and weigh \
+             the slab if you can.",
+            off * 100.0,
+            SAID_TOLERANCE * 100.0
+        ),
+        source: "judgement: 10 %".into(),
+    })
+}
+
+fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
+    let heavy: Vec<String> = pieces
+        .iter()
+        .filter(|p| p.mass.high.kg() > HELD_BY_HAND_KG)
+        .map(|p| {
+            let kg = p.mass.high.kg();
+            format!("{} up to {kg:.0} kg after cut {}", p.name, p.after_cut)
+        })
+        .collect();
+    (!heavy.is_empty()).then(|| Finding {
+        id: "waste-needs-support",
+        title: "Waste too heavy to be held by hand comes free".into(),
+        detail: format!(
+            "{}. Carry every piece over {HELD_BY_HAND_KG:.0} kg on its own supports, level with \
+             the kept stone on both sides of the cut, before the last pass. A sagging piece \
+             closes the kerf on the disc.",
+            heavy.join("; ")
+        ),
+        source: "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, \
+                 IEC 62841-2-3"
+            .into(),
+    })
+}
+
 /// A point well inside the top: its centroid, or failing that a point just inside its boundary.
 fn inner_point(placement: &Placement) -> Point {
     let top = placement.top.outline();
@@ -171,7 +229,9 @@ fn piece(stone: &Stone, region: &Region, number: usize, after_cut: usize) -> Pie
     Piece {
         name: format!("W{number}"),
         after_cut,
-        outline: region.boundaries().cloned().collect(),
+        outline: std::iter::once(region.outer.segs().to_vec())
+            .chain(region.holes.iter().map(Outline::clockwise))
+            .collect(),
         area_mm2: region.area(),
         mass: mass_of(stone, region.area()),
         balance: region.centroid(),

@@ -202,6 +202,12 @@ impl Outline {
             .fold(0.0, f64::max)
     }
 
+    /// The pieces run clockwise, as a hole is written.
+    #[must_use]
+    pub fn clockwise(&self) -> Vec<Seg> {
+        self.segs.iter().rev().map(Seg::reversed).collect()
+    }
+
     /// The outline carried along by a pose.
     #[must_use]
     pub fn posed(&self, pose: Pose) -> Self {
@@ -246,7 +252,7 @@ impl Outline {
 
     fn reversed(self) -> Self {
         Self {
-            segs: self.segs.iter().rev().map(Seg::reversed).collect(),
+            segs: self.clockwise(),
         }
     }
 }
