@@ -7,6 +7,7 @@ pub mod hazard;
 pub mod job;
 pub mod piece;
 pub mod place;
+pub mod plan;
 pub mod sheet;
 pub mod tables;
 pub mod units;

@@ -165,7 +165,9 @@ pub fn findings(job: &Job, stones: &Stones) -> Findings {
 
 fn against_said(job: &Job) -> Option<Finding> {
     let said = job.stone.said?.kg();
-    let computed = mass_of(&job.stone, job.slab.shape.outline().area()).likely.kg();
+    let computed = mass_of(&job.stone, job.slab.shape.outline().area())
+        .likely
+        .kg();
     let off = said / computed - 1.0;
     (off.abs() > SAID_TOLERANCE).then(|| Finding {
         id: "said-weight",

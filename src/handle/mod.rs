@@ -18,12 +18,15 @@ pub struct Load {
 
 /// Lifting, carrying and bending of the slab and the top.
 #[derive(Clone, Debug, serde::Serialize)]
-pub struct Handling {}
+pub struct Handling {
+    /// Sources used.
+    pub sources: Vec<crate::tables::Source>,
+}
 
 /// Works out the handling of the slab as delivered and of the finished top.
 ///
 /// `pose` carries the top's frame into the slab's.
 #[must_use]
 pub fn assess(_job: &Job, _slab: &Load, _top: &Load, _pose: Pose) -> (Handling, Findings) {
-    (Handling {}, Findings::default())
+    (Handling { sources: vec![] }, Findings::default())
 }

@@ -18,10 +18,13 @@ pub struct Work {
 
 /// The hazards of the job with their numbers.
 #[derive(Clone, Debug, serde::Serialize)]
-pub struct Hazards {}
+pub struct Hazards {
+    /// Sources used.
+    pub sources: Vec<crate::tables::Source>,
+}
 
 /// Works out every hazard of the job and what stands against it.
 #[must_use]
 pub fn assess(_job: &Job, _work: &Work) -> (Hazards, Findings) {
-    (Hazards {}, Findings::default())
+    (Hazards { sources: vec![] }, Findings::default())
 }
