@@ -84,10 +84,16 @@ fn joint_of(
     if smooth && (by_a - by_b).abs() < SAME_MM * 1e-3 {
         return Some(old + out_a * by_a);
     }
+    // A wider arc crosses its tangent neighbour twice, equally near: the one on the arc counts.
+    let beside_arc = |p: Point| {
+        let off = |s: &Seg| matches!(s, Seg::Arc(arc) if arc.share_at((p - arc.centre).angle(), 0.0).is_none());
+        off(&moved[a]) || off(&moved[b])
+    };
+    let far = |p: &Point| p.distance(old) + if smooth && beside_arc(*p) { 1e6 } else { 0.0 };
     moved[a]
         .carrier_meets(&moved[b])
         .into_iter()
-        .min_by(|p, q| p.distance(old).total_cmp(&q.distance(old)))
+        .min_by(|p, q| far(p).total_cmp(&far(q)))
 }
 
 /// The piece of a moved line or arc between two points on it.
