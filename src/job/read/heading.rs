@@ -1,0 +1,58 @@
+//! `[job]`: the title block, the unit and the region.
+
+use crate::job::Heading;
+use crate::job::ledger::Units;
+use crate::job::reader::Reader;
+use crate::tables::region::RegionCode;
+use crate::units::LengthUnit;
+
+const UNITS: [(&str, LengthUnit); 2] = [("mm", LengthUnit::Millimetre), ("in", LengthUnit::Inch)];
+
+const REGIONS: [(&str, RegionCode); 11] = [
+    ("eu", RegionCode::Eu),
+    ("de", RegionCode::De),
+    ("nl", RegionCode::Nl),
+    ("no", RegionCode::No),
+    ("uk", RegionCode::Uk),
+    ("us", RegionCode::Us),
+    ("us-ca", RegionCode::UsCa),
+    ("ca-qc", RegionCode::CaQc),
+    ("au", RegionCode::Au),
+    ("nz", RegionCode::Nz),
+    ("other", RegionCode::Other),
+];
+
+/// Reads the title block and the region, and sets the unit of bare numbers.
+pub(super) fn read(r: &mut Reader<'_>) -> (Heading, RegionCode) {
+    units(r);
+    let region = region(r);
+    let heading = Heading {
+        title: r.text("title"),
+        date: r.get("date").and_then(|d| d.date()).unwrap_or_default(),
+        made_for: r.text("made_for"),
+        made_by: r.text("made_by"),
+        note: r.text("note"),
+    };
+    (heading, region)
+}
+
+fn units(r: &mut Reader<'_>) {
+    let units = match r.get("units").map(|given| given.choice(&UNITS)) {
+        Some(Some(unit)) => Units::Known(unit),
+        Some(None) => Units::Unclear,
+        None => {
+            r.ledger.assume(r.key("units"), "mm", "the format's own unit");
+            Units::default()
+        }
+    };
+    r.ledger.set_units(units);
+}
+
+fn region(r: &mut Reader<'_>) -> RegionCode {
+    r.choice_or(
+        "region",
+        &REGIONS,
+        RegionCode::Other,
+        "no region's limits are taken without being told; ask for your own current rules",
+    )
+}
