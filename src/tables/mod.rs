@@ -1,7 +1,16 @@
 //! Published figures, each with its source; the only place where they are written down.
 
+pub mod disc;
+pub mod documents;
+pub mod dust_control;
+pub mod measured_dust;
+pub mod protective;
 pub mod region;
+pub mod regions;
+pub mod respirator;
 pub mod source;
 pub mod stone;
+pub mod stones;
+pub mod tool;
 
 pub use source::{Source, Sure};

@@ -34,3 +34,62 @@ pub struct Source {
     /// How sure.
     pub sure: Sure,
 }
+
+impl Sure {
+    /// The words printed behind a figure.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Read => "text read",
+            Self::Quoted => "as quoted elsewhere",
+            Self::Computed => "computed",
+            Self::Memory => "from memory, not confirmed",
+            Self::Practice => "common practice",
+            Self::Judgement => "our judgement",
+        }
+    }
+}
+
+impl Source {
+    /// A source from its parts, in the order of the fields.
+    #[must_use]
+    pub const fn new(
+        what: &'static str,
+        document: &'static str,
+        clause: &'static str,
+        year: u16,
+        sure: Sure,
+    ) -> Self {
+        Self {
+            what,
+            document,
+            clause,
+            year,
+            sure,
+        }
+    }
+
+    /// Document, clause, year and how sure, as one printed phrase.
+    ///
+    /// ```
+    /// use kerfwright::tables::{Source, Sure};
+    /// let source = Source::new("limit", "EH40/2005", "4th ed.", 2020, Sure::Read);
+    /// assert_eq!(source.cite(), "EH40/2005, 4th ed. (2020; text read)");
+    /// ```
+    #[must_use]
+    pub fn cite(&self) -> String {
+        let mut text = String::from(self.document);
+        if !self.clause.is_empty() {
+            text.push_str(", ");
+            text.push_str(self.clause);
+        }
+        if self.year == 0 {
+            text.push_str(" (undated; ");
+        } else {
+            text.push_str(&format!(" ({}; ", self.year));
+        }
+        text.push_str(self.sure.words());
+        text.push(')');
+        text
+    }
+}

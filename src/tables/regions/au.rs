@@ -1,0 +1,54 @@
+//! Australia.
+
+use super::{ISO_LIFT, UK_MASKS_BORROWED, eu_noise, eu_vibration, osha_cleaning};
+use crate::tables::region::{
+    EngineeredStoneLaw, EngineeredStoneRule, RegionCode, RegionRecord, SilicaLimit, Standing,
+};
+use crate::tables::{Source, Sure};
+
+/// Australian limit.
+pub static SILICA: Source = Source::new(
+    "silica limit 0.05 mg/m³, 8 hours; a new list of limits replaces it from 1 December 2026",
+    "Workplace exposure standards for airborne contaminants",
+    "",
+    2019,
+    Sure::Read,
+);
+/// Australian ban.
+pub static BAN: Source = Source::new(
+    "engineered stone benchtops, panels and slabs (1 % silica or more, resin-bound) banned from 1 July 2024",
+    "Safe Work Australia",
+    "",
+    2024,
+    Sure::Read,
+);
+/// Australian rule for processing.
+pub static CONTROLLED_PROCESSING: Source = Source::new(
+    "any material with 1 % silica or more: processed with a control only, from 1 September 2024",
+    "Safe Work Australia",
+    "",
+    2024,
+    Sure::Read,
+);
+
+/// The rules of this region.
+pub static RECORD: RegionRecord = RegionRecord {
+    code: RegionCode::Au,
+    silica: SilicaLimit {
+        limit_mg_m3: 0.05,
+        action_mg_m3: None,
+        standing: Standing::Own,
+        source: &SILICA,
+    },
+    masks: UK_MASKS_BORROWED,
+    vibration: eu_vibration(Standing::Borrowed),
+    noise: eu_noise(Standing::Borrowed),
+    hand_lift: ISO_LIFT,
+    engineered_stone: EngineeredStoneRule {
+        law: EngineeredStoneLaw::Banned,
+        words: "Making, supplying, processing and installing benchtops, panels and slabs of engineered stone (1 % silica or more, resin-bound; sintered and porcelain excluded) is banned from 1 July 2024.",
+        source: &BAN,
+    },
+    cleaning: osha_cleaning(Standing::Borrowed),
+    authority: "the work health and safety regulator of your state or territory",
+};

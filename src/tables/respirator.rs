@@ -1,0 +1,177 @@
+//! Assigned protection factors of respirators, by scheme.
+
+use serde::Serialize;
+
+use super::documents::{OSHA_MASKS, UK_MASKS};
+use super::{Source, Sure};
+
+/// Whose factors count. Two schemes are never mixed: each tests masks in its own way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum MaskScheme {
+    /// OSHA's.
+    Us,
+    /// The British one.
+    Uk,
+    /// The lower of the two, where the region has none on file.
+    Strictest,
+}
+
+/// A class of respirator.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum MaskClass {
+    /// Filtering half mask, European class 2.
+    Ffp2,
+    /// Filtering half mask, European class 3.
+    Ffp3,
+    /// Filtering facepiece, NIOSH N95.
+    N95,
+    /// Filtering facepiece or half mask, NIOSH P100.
+    P100,
+    /// Half mask with European P3 filters.
+    HalfMaskP3,
+    /// Full face mask with P3 or P100 filters.
+    FullFace,
+    /// Powered hood or helmet.
+    PoweredHood,
+    /// Powered tight mask, half or full.
+    PoweredMask,
+}
+
+/// What a scheme assigns to a class.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Assigned {
+    /// The scheme has no row for it: it counts as nothing until somebody competent says otherwise.
+    NotInScheme,
+    /// One factor.
+    One {
+        /// The factor.
+        apf: u16,
+        /// Where it comes from.
+        source: &'static Source,
+    },
+    /// The factor depends on a class marked on the device.
+    ByMark {
+        /// Least factor.
+        least: u16,
+        /// Greatest factor.
+        most: u16,
+        /// What the marks are and what each is worth.
+        marks: &'static str,
+        /// Where they come from.
+        source: &'static Source,
+    },
+}
+
+impl Assigned {
+    /// The factor that may be counted on without looking at the marks; 0 when not in the scheme.
+    #[must_use]
+    pub const fn least(self) -> u16 {
+        match self {
+            Self::NotInScheme => 0,
+            Self::One { apf, .. } => apf,
+            Self::ByMark { least, .. } => least,
+        }
+    }
+
+    /// The factor with the best mark; 0 when not in the scheme.
+    #[must_use]
+    pub const fn most(self) -> u16 {
+        match self {
+            Self::NotInScheme => 0,
+            Self::One { apf, .. } => apf,
+            Self::ByMark { most, .. } => most,
+        }
+    }
+
+    /// Where it comes from.
+    #[must_use]
+    pub const fn source(self) -> Option<&'static Source> {
+        match self {
+            Self::NotInScheme => None,
+            Self::One { source, .. } | Self::ByMark { source, .. } => Some(source),
+        }
+    }
+}
+
+/// British factors quoted elsewhere.
+pub static UK_QUOTED: Source = Source::new(
+    "assigned protection factors: full face P3 40; powered hoods TH1 10, TH2 20, TH3 40",
+    "HSE HSG53",
+    "",
+    0,
+    Sure::Quoted,
+);
+/// British factors from memory.
+pub static UK_MEMORY: Source = Source::new(
+    "assigned protection factors: FFP2 10; powered masks TM1 10, TM2 20, TM3 40",
+    "HSE HSG53",
+    "",
+    0,
+    Sure::Memory,
+);
+
+/// The factor that a scheme assigns to a class.
+///
+/// A factor holds for a mask that fits its wearer, passed a fit test where it is tight, and is
+/// worn over clean-shaven skin.
+#[must_use]
+pub const fn assigned(scheme: MaskScheme, class: MaskClass) -> Assigned {
+    match scheme {
+        MaskScheme::Us => us(class),
+        MaskScheme::Uk => uk(class),
+        MaskScheme::Strictest => lower(us(class), uk(class)),
+    }
+}
+
+const fn one(apf: u16, source: &'static Source) -> Assigned {
+    Assigned::One { apf, source }
+}
+
+const fn us(class: MaskClass) -> Assigned {
+    let source = &OSHA_MASKS;
+    match class {
+        MaskClass::N95 | MaskClass::P100 => one(10, source),
+        MaskClass::FullFace => one(50, source),
+        MaskClass::PoweredHood => one(25, source),
+        MaskClass::PoweredMask => Assigned::ByMark {
+            least: 50,
+            most: 1000,
+            marks: "half mask 50, full face 1000",
+            source,
+        },
+        MaskClass::Ffp2 | MaskClass::Ffp3 | MaskClass::HalfMaskP3 => Assigned::NotInScheme,
+    }
+}
+
+const fn uk(class: MaskClass) -> Assigned {
+    match class {
+        MaskClass::Ffp2 => one(10, &UK_MEMORY),
+        MaskClass::Ffp3 | MaskClass::HalfMaskP3 => one(20, &UK_MASKS),
+        MaskClass::FullFace => one(40, &UK_QUOTED),
+        MaskClass::PoweredHood => Assigned::ByMark {
+            least: 10,
+            most: 40,
+            marks: "TH1 10, TH2 20, TH3 40",
+            source: &UK_QUOTED,
+        },
+        MaskClass::PoweredMask => Assigned::ByMark {
+            least: 10,
+            most: 40,
+            marks: "TM1 10, TM2 20, TM3 40",
+            source: &UK_MEMORY,
+        },
+        MaskClass::N95 | MaskClass::P100 => Assigned::NotInScheme,
+    }
+}
+
+/// The lower of two; a scheme without a row is passed over.
+const fn lower(a: Assigned, b: Assigned) -> Assigned {
+    match (a, b) {
+        (Assigned::NotInScheme, known) | (known, Assigned::NotInScheme) => known,
+        (a, b) if a.most() < b.most() => a,
+        (_, b) => b,
+    }
+}
