@@ -76,7 +76,10 @@ fn place(text: &str, span: Option<(usize, usize)>) -> Option<std::ops::Range<usi
 /// The last character boundary at or before an index.
 fn floor(text: &str, index: usize) -> usize {
     let index = index.min(text.len());
-    (0..=index).rev().find(|i| text.is_char_boundary(*i)).unwrap_or(0)
+    (0..=index)
+        .rev()
+        .find(|i| text.is_char_boundary(*i))
+        .unwrap_or(0)
 }
 
 fn counts(path: &str, findings: &[Diagnostic]) -> String {
@@ -86,7 +89,10 @@ fn counts(path: &str, findings: &[Diagnostic]) -> String {
         1 => format!("1 {word}"),
         n => format!("{n} {word}s"),
     };
-    let both = [words(of(Severity::Fault), "fault"), words(of(Severity::Remark), "remark")];
+    let both = [
+        words(of(Severity::Fault), "fault"),
+        words(of(Severity::Remark), "remark"),
+    ];
     let both: Vec<String> = both.into_iter().filter(|w| !w.is_empty()).collect();
     format!("{path}: {}\n", both.join(", "))
 }

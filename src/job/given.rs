@@ -68,7 +68,12 @@ impl<'a> Given<'a> {
             DeValue::String(text) if self.needs_unit(text) => return self.mass_unit_fault(),
             DeValue::String(text) => match parse_mass(text) {
                 Ok(mass) => mass,
-                Err(_) => return self.wrong(&format!("\"{text}\""), "a mass such as \"30 kg\" or \"66 lb\""),
+                Err(_) => {
+                    return self.wrong(
+                        &format!("\"{text}\""),
+                        "a mass such as \"30 kg\" or \"66 lb\"",
+                    );
+                }
             },
             _ => {
                 let kg = self.bare("a mass such as \"30 kg\"")?;
@@ -120,7 +125,10 @@ impl<'a> Given<'a> {
             return self.wrong(self.kind(), "a text in quotes");
         };
         if let Some(odd) = text.chars().find(|c| unprintable(*c)) {
-            let message = format!("holds the character U+{:04X}, which cannot be printed", u32::from(odd));
+            let message = format!(
+                "holds the character U+{:04X}, which cannot be printed",
+                u32::from(odd)
+            );
             return self.fault(&message, "write one line of plain text");
         }
         let count = text.chars().count();
@@ -145,7 +153,10 @@ impl<'a> Given<'a> {
             DeValue::Datetime(moment) if moment.time.is_none() && moment.offset.is_none() => {
                 moment.date.map(|date| date.to_string())
             }
-            _ => self.wrong(self.kind(), "a date without quotes and without a time, such as 2026-11-30"),
+            _ => self.wrong(
+                self.kind(),
+                "a date without quotes and without a time, such as 2026-11-30",
+            ),
         }
     }
 
@@ -273,9 +284,10 @@ impl<'a> Given<'a> {
                 &format!("is \"{text}\", whose unit is not known"),
                 "lengths can be in mm, cm, m, in or ft",
             ),
-            Err(UnitFault::NotFinite) => {
-                self.fault(&format!("is \"{text}\", which is not a finite number"), wanted)
-            }
+            Err(UnitFault::NotFinite) => self.fault(
+                &format!("is \"{text}\", which is not a finite number"),
+                wanted,
+            ),
         }
     }
 

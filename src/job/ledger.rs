@@ -75,6 +75,13 @@ impl Ledger {
         });
     }
 
+    /// True when a fault was noted at a key that begins so.
+    pub(super) fn has_fault_at(&self, start: &str) -> bool {
+        let noted = self.noted.borrow();
+        let mut faults = noted.iter().filter(|d| d.severity == Severity::Fault);
+        faults.any(|d| d.key.starts_with(start))
+    }
+
     /// Sets what a bare number means from here on.
     pub(super) fn set_units(&self, units: Units) {
         self.units.set(units);

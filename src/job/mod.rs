@@ -143,7 +143,7 @@ pub struct Stone {
     pub thickness: Thickness,
     /// Density, kg/m³. When the slab was weighed the three are equal.
     pub density: Range,
-    /// Flexural strength, MPa.
+    /// Flexural strength in `MPa`.
     pub strength_mpa: f64,
     /// Where the strength comes from, for the sheet.
     pub strength_source: String,

@@ -45,7 +45,9 @@ impl Quantity {
 
     /// A value with its unit.
     pub(super) fn show(&self, value: f64) -> String {
-        format!("{} {}", short(value), self.unit()).trim_end().to_owned()
+        format!("{} {}", short(value), self.unit())
+            .trim_end()
+            .to_owned()
     }
 
     /// Reads a number with an optional unit behind it, into the first unit.
@@ -76,7 +78,9 @@ impl Quantity {
 }
 
 /// A plain number.
-pub(super) const NUMBER: Quantity = Quantity { units: &[("", 1.0)] };
+pub(super) const NUMBER: Quantity = Quantity {
+    units: &[("", 1.0)],
+};
 
 /// Share of mass, per cent.
 pub(super) const PERCENT: Quantity = Quantity {
@@ -97,7 +101,12 @@ pub(super) const DENSITY: Quantity = Quantity {
 
 /// Strength. One psi is 0.45359237 kg × 9.80665 m/s² over (0.0254 m)².
 pub(super) const STRENGTH: Quantity = Quantity {
-    units: &[("MPa", 1.0), ("N/mm²", 1.0), ("N/mm2", 1.0), ("psi", 0.006_894_757_293_168)],
+    units: &[
+        ("MPa", 1.0),
+        ("N/mm²", 1.0),
+        ("N/mm2", 1.0),
+        ("psi", 0.006_894_757_293_168),
+    ],
 };
 
 /// Turns per minute.
@@ -122,7 +131,12 @@ pub(super) const NOISE: Quantity = Quantity {
 
 /// Airflow. A cubic foot is 0.028316846592 m³, sixty times an hour.
 pub(super) const AIRFLOW: Quantity = Quantity {
-    units: &[("m³/h", 1.0), ("m3/h", 1.0), ("l/s", 3.6), ("cfm", 1.699_010_795_52)],
+    units: &[
+        ("m³/h", 1.0),
+        ("m3/h", 1.0),
+        ("l/s", 3.6),
+        ("cfm", 1.699_010_795_52),
+    ],
 };
 
 /// Sawn face a minute. A square inch is 6.4516 cm².

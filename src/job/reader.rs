@@ -114,7 +114,8 @@ impl<'a> Reader<'a> {
         why: &str,
     ) -> f64 {
         let Some(given) = self.get(key) else {
-            self.ledger.assume(self.key(key), quantity.show(default), why);
+            self.ledger
+                .assume(self.key(key), quantity.show(default), why);
             return default;
         };
         given.quantity(quantity, limits).unwrap_or(default)
@@ -163,7 +164,9 @@ impl<'a> Reader<'a> {
             Some(DeValue::Table(table)) => Some(table),
             _ => None,
         };
-        let span = found.map_or(self.span, |(key, _)| Some((key.span().start, key.span().end)));
+        let span = found.map_or(self.span, |(key, _)| {
+            Some((key.span().start, key.span().end))
+        });
         if let (Some((_, value)), None) = (found, table) {
             let given = Given::new(self.key(key), value, self.ledger);
             given.fault::<()>("is not a table", format!("write it as [{}]", self.key(key)));
@@ -182,7 +185,10 @@ impl<'a> Reader<'a> {
             return Vec::new();
         };
         if !given.is_list() {
-            given.fault::<()>("is not a list of tables", format!("write it as [[{}]]", self.key(key)));
+            given.fault::<()>(
+                "is not a list of tables",
+                format!("write it as [[{}]]", self.key(key)),
+            );
             return Vec::new();
         }
         let items = given.list(0, most).unwrap_or_default();

@@ -258,9 +258,9 @@ fn pieces(corners: &[Point], cuts: &[CornerCut], set_backs: &[f64]) -> (Vec<Seg>
     let leave = |i: usize| corners[i] + along(i) * set_backs[i];
     let mut segs = Vec::new();
     let mut parts = Vec::new();
-    for i in 0..n {
+    for (i, cut) in cuts.iter().enumerate().take(n) {
         let (from, to) = (arrive(i), leave(i));
-        let piece = match cuts[i] {
+        let piece = match *cut {
             CornerCut::Sharp => None,
             CornerCut::Clip(_) => Some(Seg::Line(from, to)),
             CornerCut::Round(radius) => {

@@ -3,10 +3,14 @@
 use crate::job::ledger::Ledger;
 use crate::job::{CornerCut, DiscUse, EdgeState, Finish, Job};
 
-/// Notes the contradictions of a job whose parts are sound.
+/// Notes the contradictions between parts that are sound in themselves.
 pub(super) fn check(ledger: &Ledger, job: &Job) {
-    factory_edges(ledger, job);
-    discs_for_all_cuts(ledger, job);
+    if !ledger.has_fault_at("slab") && !ledger.has_fault_at("top") {
+        factory_edges(ledger, job);
+    }
+    if !ledger.has_fault_at("disc") && !ledger.has_fault_at("top") {
+        discs_for_all_cuts(ledger, job);
+    }
 }
 
 /// A factory edge of the top needs one on the slab.
@@ -17,7 +21,8 @@ fn factory_edges(ledger: &Ledger, job: &Job) {
         && !there
     {
         let name = job.top.shape.edge_name(edge);
-        let message = format!("edge {name} of the top is to be a factory edge, but the slab has none");
+        let message =
+            format!("edge {name} of the top is to be a factory edge, but the slab has none");
         let hint = "name the slab's finished edges in slab.factory, or choose polish, ease or saw";
         ledger.fault(format!("top.finish.{name}"), None, message, hint);
     }
@@ -25,7 +30,11 @@ fn factory_edges(ledger: &Ledger, job: &Job) {
 
 /// Straight cuts need a disc, and so do curves when there are any.
 fn discs_for_all_cuts(ledger: &Ledger, job: &Job) {
-    let has = |usage| job.discs.iter().any(|d| d.usage == usage || d.usage == DiscUse::All);
+    let has = |usage| {
+        job.discs
+            .iter()
+            .any(|d| d.usage == usage || d.usage == DiscUse::All)
+    };
     let round = |cut: &CornerCut| matches!(cut, CornerCut::Round(_));
     let curved = job.top.shape.corner_cuts().iter().any(round);
     let hint = "add a [[disc]], or give one of them for = \"all\"";
@@ -33,6 +42,11 @@ fn discs_for_all_cuts(ledger: &Ledger, job: &Job) {
         ledger.fault("disc", None, "no disc is for straight cuts", hint);
     }
     if curved && !has(DiscUse::Curves) {
-        ledger.fault("disc", None, "the top has curves, but no disc is for curves", hint);
+        ledger.fault(
+            "disc",
+            None,
+            "the top has curves, but no disc is for curves",
+            hint,
+        );
     }
 }

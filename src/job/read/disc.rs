@@ -22,9 +22,8 @@ const DIAMETER: f64 = 125.0;
 /// Reads the discs; one is assumed when there are none.
 pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
     let mut names: Vec<String> = Vec::new();
-    let given = root.get("disc").is_some();
     let discs = root.each("disc", MOST_DISCS, |r| one(r, &mut names));
-    if given && (!discs.is_empty() || root.get("disc").is_some_and(|d| !d.is_empty_list())) {
+    if !discs.is_empty() {
         return discs;
     }
     let disc = Disc {
@@ -49,9 +48,19 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
     let diameter_given = r.get("diameter");
     let diameter = match &diameter_given {
         Some(given) => given.length(from_to(50.0, 400.0)),
-        None => Some(r.length_or("diameter", from_to(50.0, 400.0), DIAMETER, "the usual hand size")),
+        None => Some(r.length_or(
+            "diameter",
+            from_to(50.0, 400.0),
+            DIAMETER,
+            "the usual hand size",
+        )),
     };
-    let kerf = r.length_or("kerf", from_to(0.8, 8.0), 2.2, "thin discs are 1.5 to 2.2 mm; measure a test cut");
+    let kerf = r.length_or(
+        "kerf",
+        from_to(0.8, 8.0),
+        2.2,
+        "thin discs are 1.5 to 2.2 mm; measure a test cut",
+    );
     let obstruction_given = r.get("obstruction");
     let obstruction = r.length_or(
         "obstruction",
@@ -61,8 +70,19 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
     );
     let diameter = diameter?;
     let why = "EN 12413, 80 m/s at the rim; read the mark on the disc and give it here";
-    let max_rpm = r.quantity_or("max_rpm", &SPEED, from_to(500.0, 30_000.0), marked_rpm(diameter), why);
-    let usage = r.choice_or("for", &USES, DiscUse::All, "no disc is kept for one kind of cut");
+    let max_rpm = r.quantity_or(
+        "max_rpm",
+        &SPEED,
+        from_to(500.0, 30_000.0),
+        marked_rpm(diameter),
+        why,
+    );
+    let usage = r.choice_or(
+        "for",
+        &USES,
+        DiscUse::All,
+        "no disc is kept for one kind of cut",
+    );
     if obstruction >= diameter {
         let given = obstruction_given.or(diameter_given);
         let ledger = r.ledger;
@@ -71,7 +91,12 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
             ledger.length(obstruction),
             ledger.length(diameter)
         );
-        given.and_then(|g| g.fault::<()>(&message, "the obstruction is the wider of flange and gear head, measured across"));
+        given.and_then(|g| {
+            g.fault::<()>(
+                &message,
+                "the obstruction is the wider of flange and gear head, measured across",
+            )
+        });
         return None;
     }
     let name = match named {
@@ -86,7 +111,14 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
         None => format!("disc of {} mm", short(diameter)),
     };
     names.push(name.clone());
-    Some(Disc { name, diameter, kerf, obstruction, max_rpm, usage })
+    Some(Disc {
+        name,
+        diameter,
+        kerf,
+        obstruction,
+        max_rpm,
+        usage,
+    })
 }
 
 /// The speed a disc of a diameter in mm is marked with, as far as it follows from the rim speed.

@@ -66,7 +66,7 @@ pub(super) fn read(r: &mut Reader<'_>, naming: Naming, wanted: bool) -> Option<S
     if clean.contains(&None) {
         return None;
     }
-    figure_fault::shape(r.ledger, figure)
+    figure_fault::shape(r.ledger, &figure)
 }
 
 fn place_of(given: &Given<'_>) -> (String, Span) {
@@ -152,7 +152,11 @@ pub(super) fn find_edge(shape: &Shape, name: &str) -> Option<usize> {
     let count = shape.count();
     (0..count).find(|edge| {
         let ends = [*edge, (*edge + 1) % count].map(|c| shape.corner_name(c));
-        let dash = if shape.edge_name(*edge).contains('-') { "-" } else { "" };
+        let dash = if shape.edge_name(*edge).contains('-') {
+            "-"
+        } else {
+            ""
+        };
         name == format!("{}{dash}{}", ends[0], ends[1])
             || name == format!("{}{dash}{}", ends[1], ends[0])
     })

@@ -11,14 +11,14 @@ use crate::units::{LengthUnit, MM_PER_INCH};
 const STRAIGHT: f64 = 1e-6;
 
 /// The shape of a figure, with every fault noted.
-pub(super) fn shape(ledger: &Ledger, figure: Figure) -> Option<Shape> {
-    let mut clean = straight_corners(ledger, &figure);
+pub(super) fn shape(ledger: &Ledger, figure: &Figure) -> Option<Shape> {
+    let mut clean = straight_corners(ledger, figure);
     if clean {
         let faults = short_edges(&figure.corners, &figure.cuts);
-        clean = faults.is_empty() || is_crooked(&figure);
+        clean = faults.is_empty() || is_crooked(figure);
         if !clean {
             for (edge, length_mm, needed_mm) in faults {
-                too_short(ledger, &figure, edge, (length_mm, needed_mm));
+                too_short(ledger, figure, edge, (length_mm, needed_mm));
             }
         }
     }
@@ -28,7 +28,7 @@ pub(super) fn shape(ledger: &Ledger, figure: Figure) -> Option<Shape> {
     match Shape::new(figure.naming, figure.corners.clone(), figure.cuts.clone()) {
         Ok(shape) => Some(shape),
         Err(fault) => {
-            let (message, hint) = words(ledger, &figure, fault);
+            let (message, hint) = words(ledger, figure, fault);
             let (key, span) = &figure.said;
             ledger.fault(key, *span, format!("{key}: {message}"), hint);
             None
@@ -50,7 +50,12 @@ fn straight_corners(ledger: &Ledger, figure: &Figure) -> bool {
         if turn_at(&figure.corners, corner).abs() < STRAIGHT {
             let name = figure.corner(corner);
             let message = format!("{key}: the edges run straight through corner {name}");
-            ledger.fault(key, *span, message, "there is nothing to cut off; leave it out");
+            ledger.fault(
+                key,
+                *span,
+                message,
+                "there is nothing to cut off; leave it out",
+            );
             clean = false;
         }
     }
@@ -65,7 +70,11 @@ fn too_short(ledger: &Ledger, figure: &Figure, edge: usize, (length, needed): (f
         .filter(|c| figure.cuts[*c] != CornerCut::Sharp)
         .collect();
     let names: Vec<String> = treated.iter().map(|c| figure.corner(*c)).collect();
-    let (word, verb) = if names.len() == 1 { ("corner", "needs") } else { ("corners", "need") };
+    let (word, verb) = if names.len() == 1 {
+        ("corner", "needs")
+    } else {
+        ("corners", "need")
+    };
     let edge_name = figure.edge(edge);
     let message = format!(
         "{word} {} {verb} {} of edge {edge_name}, which is {}: {} too much",
@@ -81,7 +90,11 @@ fn too_short(ledger: &Ledger, figure: &Figure, edge: usize, (length, needed): (f
     let hint = match &most[..] {
         [one] => format!("take {one} or less at corner {}", names[0]),
         [a, b] if a == b => format!("take {a} or less each"),
-        _ => format!("take {} or less at corners {}", listed(&most), listed(&names)),
+        _ => format!(
+            "take {} or less at corners {}",
+            listed(&most),
+            listed(&names)
+        ),
     };
     let at = treated.iter().find_map(|c| figure.cut_said[*c].clone());
     let (key, span) = at.unwrap_or_else(|| figure.said.clone());
@@ -100,7 +113,10 @@ fn round_down(ledger: &Ledger, mm: f64) -> String {
     match ledger.length_unit() {
         LengthUnit::Millimetre => format!("{} mm", short((mm * 10.0 + 1e-6).floor() / 10.0)),
         LengthUnit::Inch => {
-            format!("{} in", short((mm / MM_PER_INCH * 100.0 + 1e-6).floor() / 100.0))
+            format!(
+                "{} in",
+                short((mm / MM_PER_INCH * 100.0 + 1e-6).floor() / 100.0)
+            )
         }
     }
 }
@@ -143,7 +159,8 @@ fn straight_words(ledger: &Ledger, figure: &Figure, fault: OutlineFault) -> (Str
                 figure.edge(second),
                 near(ledger, at)
             ),
-            "list the corners in order round the figure, and check them against the tape".to_owned(),
+            "list the corners in order round the figure, and check them against the tape"
+                .to_owned(),
         ),
         OutlineFault::NoLength { piece } => (
             format!(
@@ -173,4 +190,3 @@ fn turned_round(ledger: &Ledger, corners: &[Point]) -> String {
     let all: Vec<String> = first.into_iter().chain(rest).collect();
     format!("corners = [{}]", all.join(", "))
 }
-

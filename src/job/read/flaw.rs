@@ -26,7 +26,10 @@ pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
     );
     let given: Vec<_> = [&spot, &line, &area].into_iter().flatten().collect();
     let [at] = given[..] else {
-        let message = format!("a flaw is one of `spot`, `line` and `area`; here are {}", given.len());
+        let message = format!(
+            "a flaw is one of `spot`, `line` and `area`; here are {}",
+            given.len()
+        );
         let hint = "give its place once; a flaw of several parts is several [[slab.flaw]]";
         r.ledger.fault(r.key("line"), r.span(), message, hint);
         return None;
@@ -44,20 +47,35 @@ pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
             "measure it in the slab's frame: x from corner A along AB, y square to it",
         );
     }
-    let what = if what.is_empty() { "flaw".to_owned() } else { what };
-    Some(Flaw { what, place, clear_mm })
+    let what = if what.is_empty() {
+        "flaw".to_owned()
+    } else {
+        what
+    };
+    Some(Flaw {
+        what,
+        place,
+        clear_mm,
+    })
 }
 
 fn read_spot(t: &mut Reader<'_>) -> Option<FlawPlace> {
     let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
-    let across = t.need("across", "how wide it is").and_then(|a| a.length(ACROSS));
-    Some(FlawPlace::Spot { at: at?, across_mm: across? })
+    let across = t
+        .need("across", "how wide it is")
+        .and_then(|a| a.length(ACROSS));
+    Some(FlawPlace::Spot {
+        at: at?,
+        across_mm: across?,
+    })
 }
 
 /// A line of two or more points, no two in a row the same.
 pub(super) fn path(given: &Given<'_>) -> Option<Vec<Point>> {
     let points = given.points(2, MOST_POINTS)?;
-    let same = points.windows(2).position(|p| matches!(p, [a, b] if a.distance(*b) <= crate::geom::SAME_MM));
+    let same = points
+        .windows(2)
+        .position(|p| matches!(p, [a, b] if a.distance(*b) <= crate::geom::SAME_MM));
     match same {
         Some(i) => given.fault(
             &format!("has the same point twice, as entries {i} and {}", i + 1),
@@ -71,7 +89,10 @@ fn area_of(given: &Given<'_>) -> Option<Outline> {
     let points = given.points(3, MOST_POINTS)?;
     match Outline::polygon(&points) {
         Ok(outline) => Some(outline),
-        Err(fault) => given.fault(&area_words(given.ledger, fault), "list its corners in order round it"),
+        Err(fault) => given.fault(
+            &area_words(given.ledger, fault),
+            "list its corners in order round it",
+        ),
     }
 }
 
@@ -82,7 +103,9 @@ fn area_words(ledger: &Ledger, fault: OutlineFault) -> String {
             ledger.length(at.x),
             ledger.length(at.y)
         ),
-        OutlineFault::NoLength { piece } => format!("has the same point twice, after entry {piece}"),
+        OutlineFault::NoLength { piece } => {
+            format!("has the same point twice, after entry {piece}")
+        }
         _ => "encloses no area".to_owned(),
     }
 }

@@ -8,20 +8,6 @@ use crate::units::LengthUnit;
 
 const UNITS: [(&str, LengthUnit); 2] = [("mm", LengthUnit::Millimetre), ("in", LengthUnit::Inch)];
 
-const REGIONS: [(&str, RegionCode); 11] = [
-    ("eu", RegionCode::Eu),
-    ("de", RegionCode::De),
-    ("nl", RegionCode::Nl),
-    ("no", RegionCode::No),
-    ("uk", RegionCode::Uk),
-    ("us", RegionCode::Us),
-    ("us-ca", RegionCode::UsCa),
-    ("ca-qc", RegionCode::CaQc),
-    ("au", RegionCode::Au),
-    ("nz", RegionCode::Nz),
-    ("other", RegionCode::Other),
-];
-
 /// Reads the title block and the region, and sets the unit of bare numbers.
 pub(super) fn read(r: &mut Reader<'_>) -> (Heading, RegionCode) {
     units(r);
@@ -41,7 +27,8 @@ fn units(r: &mut Reader<'_>) {
         Some(Some(unit)) => Units::Known(unit),
         Some(None) => Units::Unclear,
         None => {
-            r.ledger.assume(r.key("units"), "mm", "the format's own unit");
+            r.ledger
+                .assume(r.key("units"), "mm", "the format's own unit");
             Units::default()
         }
     };
@@ -49,10 +36,8 @@ fn units(r: &mut Reader<'_>) {
 }
 
 fn region(r: &mut Reader<'_>) -> RegionCode {
-    r.choice_or(
-        "region",
-        &REGIONS,
-        RegionCode::Other,
-        "no region's limits are taken without being told; ask for your own current rules",
-    )
+    let words = RegionCode::ALL.map(|region| (region.code(), region));
+    let why =
+        "no region was given, so the strictest published values; ask for your own current rules";
+    r.choice_or("region", &words, RegionCode::Other, why)
 }

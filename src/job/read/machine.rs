@@ -30,7 +30,12 @@ const NOISE_OF_BLADE: f64 = 105.0;
 
 /// Reads the machine.
 pub(super) fn read(r: &mut Reader<'_>) -> Machine {
-    let kind = r.choice_or("kind", &KINDS, MachineKind::AngleGrinder, "the usual machine");
+    let kind = r.choice_or(
+        "kind",
+        &KINDS,
+        MachineKind::AngleGrinder,
+        "the usual machine",
+    );
     let rpm = r.quantity_or(
         "rpm",
         &SPEED,
@@ -38,7 +43,12 @@ pub(super) fn read(r: &mut Reader<'_>) -> Machine {
         11_000.0,
         "common practice: many 125 mm grinders; read the plate of yours",
     );
-    let power = r.choice_or("power", &POWERS, Power::Mains, "the case that asks for most care");
+    let power = r.choice_or(
+        "power",
+        &POWERS,
+        Power::Mains,
+        "the case that asks for most care",
+    );
     let wet_rated = r.flag_or("wet_rated", false, "not known to be built for wet use");
     Machine {
         kind,
@@ -46,7 +56,12 @@ pub(super) fn read(r: &mut Reader<'_>) -> Machine {
         power,
         wet_rated,
         protected: protection(r, power),
-        plate_mm: r.length_or("plate", from_to(0.0, 100.0), 6.0, "judgement: a thin jig base; measure yours"),
+        plate_mm: r.length_or(
+            "plate",
+            from_to(0.0, 100.0),
+            6.0,
+            "judgement: a thin jig base; measure yours",
+        ),
         vibration: vibration(r),
         noise_db: r.quantity_or(
             "noise",
@@ -61,7 +76,11 @@ pub(super) fn read(r: &mut Reader<'_>) -> Machine {
 fn protection(r: &mut Reader<'_>, power: Power) -> Protection {
     let Some(given) = r.get("protected") else {
         let (taken, word, why) = match power {
-            Power::Battery => (Protection::Battery, "battery", "the machine runs on a battery"),
+            Power::Battery => (
+                Protection::Battery,
+                "battery",
+                "the machine runs on a battery",
+            ),
             Power::Mains => (Protection::None, "none", "not known to be protected"),
             Power::Air | Power::Engine => (Protection::None, "none", "no electric supply"),
         };

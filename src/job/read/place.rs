@@ -16,10 +16,15 @@ pub(super) fn read(r: &mut Reader<'_>) -> PlaceWish {
         ),
         (Some(at), turn) => {
             if turn.is_none() {
-                r.ledger.assume(r.key("turn"), "0 °", "a place was given without a turn");
+                r.ledger
+                    .assume(r.key("turn"), "0 °", "a place was given without a turn");
             }
-            let turn_deg = turn.as_ref().map_or(Some(0.0), |t| t.quantity(&ANGLE, from_to(-360.0, 360.0)));
-            at.point().zip(turn_deg).map(|(at, turn_deg)| PlaceHow::Fixed { at, turn_deg })
+            let turn_deg = turn
+                .as_ref()
+                .map_or(Some(0.0), |t| t.quantity(&ANGLE, from_to(-360.0, 360.0)));
+            at.point()
+                .zip(turn_deg)
+                .map(|(at, turn_deg)| PlaceHow::Fixed { at, turn_deg })
         }
     };
     PlaceWish {

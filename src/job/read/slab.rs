@@ -22,12 +22,20 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
         1.0,
         "judgement: a good tape, read twice",
     );
-    let vein_deg = r.get("vein").and_then(|v| v.quantity(&ANGLE, from_to(-360.0, 360.0)));
+    let vein_deg = r
+        .get("vein")
+        .and_then(|v| v.quantity(&ANGLE, from_to(-360.0, 360.0)));
     let outline = shape.as_ref().map(Shape::outline);
     let flaws = r.each("flaw", MOST_FLAWS, |r| flaw::read(r, outline));
     let shape = shape?;
     let edges = edges(r, &shape, factory, rough);
-    Some(Slab { edges, shape, flaws, tape_error_mm, vein_deg })
+    Some(Slab {
+        shape,
+        edges,
+        flaws,
+        tape_error_mm,
+        vein_deg,
+    })
 }
 
 /// The ways to measure a slab that this version does not work out. True when one was used in
@@ -82,14 +90,16 @@ fn edges(
 fn mark(shape: &Shape, states: &mut [Option<EdgeState>], given: &Given<'_>, state: EdgeState) {
     let Some(name) = given.text() else { return };
     let Some(edge) = find_edge(shape, name) else {
-        given.fault::<()>(&format!("is {name}: there is no such edge"), edge_hint(shape, name));
+        given.fault::<()>(
+            &format!("is {name}: there is no such edge"),
+            edge_hint(shape, name),
+        );
         return;
     };
-    match states.get_mut(edge) {
-        Some(open @ None) => *open = Some(state),
-        _ => {
-            let message = format!("names edge {name} a second time");
-            given.fault::<()>(&message, "an edge is factory, rough or neither; keep one");
-        }
+    if let Some(open @ None) = states.get_mut(edge) {
+        *open = Some(state);
+    } else {
+        let message = format!("names edge {name} a second time");
+        given.fault::<()>(&message, "an edge is factory, rough or neither; keep one");
     }
 }

@@ -5,14 +5,16 @@ use crate::job::ledger::{Ledger, Span, short};
 use crate::job::quantity::{DENSITY, Limits, NUMBER, PERCENT, STRENGTH, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Range, Slab, Stone, Thickness};
-use crate::tables::stone::{StoneKind, StoneRecord};
+use crate::tables::stone::{Spread, StoneKind, StoneRecord};
 
 /// Thickness of a slab that is sawn by hand, mm (judgement).
 const THICKNESS: Limits = from_to(5.0, 200.0);
 /// Density of anything sold as a slab of stone, kg/m³ (judgement: wider than every row of the table).
 const DENSITIES: Limits = from_to(1000.0, 4000.0);
-/// Flexural strength, MPa (judgement: from the weakest sandstone to a glassy porcelain).
+/// Flexural strength in `MPa` (judgement: from the weakest sandstone to a glassy porcelain).
 const STRENGTHS: Limits = from_to(0.5, 150.0);
+/// Safety factor of a stone that is not in the table: the greatest in it (judgement).
+const OWN_SAFETY_FACTOR: f64 = 8.0;
 /// Mass of a whole slab, kg (judgement).
 const SLAB_KG: Limits = from_to(1.0, 10_000.0);
 /// Readings of thickness that are taken (judgement).
@@ -28,51 +30,62 @@ pub(super) struct StoneGiven {
 
 /// Reads the stone. The density of a weighed slab follows later, from [`weigh`].
 pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
+    let kind_given = r.get("kind");
     let thickness = r.get("thickness");
+    let [density, strength, silica] = ["density", "strength", "silica"].map(|key| r.get(key));
+    let safety_factor = r.get("safety_factor");
+    let (weighed, said) = (r.get("weighed"), r.get("said"));
+    if wanted && kind_given.is_none() {
+        r.missing("kind", "such as \"granite\"");
+    }
     if wanted && thickness.is_none() {
         r.missing("thickness", "one number, or several readings in a list");
     }
-    let thickness = thickness.and_then(|given| readings(&given));
-    let density = r.get("density");
-    let strength = r.get("strength");
-    let silica = r.get("silica");
     let has_all = density.is_some() && strength.is_some() && silica.is_some();
-    let kind = kind(r, wanted, has_all);
-    let safety_factor = r.get("safety_factor");
-    let safety_factor = safety_factor.map(|f| f.quantity(&NUMBER, from_to(1.0, 20.0)));
-    let weighed_given = r.get("weighed");
-    let weighed = weighed_given.as_ref().and_then(|w| w.mass(SLAB_KG));
-    let said = r.get("said").and_then(|s| s.mass(SLAB_KG));
-    let density_given = density.is_some();
-    let density = density.map(|d| d.quantity(&DENSITY, DENSITIES).map(exactly));
-    let strength = strength.map(|s| s.quantity(&STRENGTH, STRENGTHS));
-    let silica = silica.map(|s| silica_share(&s).map(exactly));
-    let (kind, name) = kind?;
-    let record = kind.record();
-    let table = Table { r, record, name: &name };
-    let strength_source = match (&strength, record) {
-        (Some(_), _) | (None, None) => "the job file".to_owned(),
+    let kind = kind_given.and_then(|given| kind(&given, has_all));
+    let table = Table {
+        r,
+        name: kind.as_ref().map_or("", |k| &k.1),
+        record: kind.as_ref().and_then(|k| k.0.record()),
+    };
+    // Each is read before any may end the reading, so that every fault is noted.
+    let density_range = table.density(density.as_ref(), weighed.is_some());
+    let strength_mpa = table.strength(strength.as_ref());
+    let silica = table.silica(silica.as_ref());
+    let safety_factor = table.safety_factor(safety_factor.as_ref());
+    let thickness = thickness.and_then(|given| readings(&given));
+    let on_scale = weighed.as_ref().map(|w| w.mass(SLAB_KG));
+    let said = said.map(|s| s.mass(SLAB_KG));
+    let strength_source = match (strength, table.record) {
         (None, Some(record)) => record.strength_mpa.source.cite(),
+        _ => "the job file".to_owned(),
     };
-    let stone = Stone {
-        kind,
-        thickness: thickness?,
-        density: table.density(density, weighed_given.is_some())?,
-        strength_mpa: table.strength(strength)?,
-        strength_source,
-        safety_factor: table.safety_factor(safety_factor)?,
-        silica: table.silica(silica)?,
-        weighed,
-        said,
-        name: name.clone(),
-    };
-    let weighed_span = weighed_given.and_then(|w| w.span);
-    Some(StoneGiven { stone, weighed_span, density_given })
+    let (kind, name) = kind.clone()?;
+    Some(StoneGiven {
+        stone: Stone {
+            kind,
+            name,
+            thickness: thickness?,
+            density: density_range?,
+            strength_mpa: strength_mpa?,
+            strength_source,
+            safety_factor: safety_factor?,
+            silica: silica?,
+            weighed: on_scale.flatten(),
+            said: said.flatten(),
+        },
+        weighed_span: weighed.and_then(|w| w.span),
+        density_given: density.is_some(),
+    })
 }
 
 /// The stone with the density that follows from the weight of the whole slab, if it was weighed.
 pub(super) fn weigh(ledger: &Ledger, given: StoneGiven, slab: Option<&Slab>) -> Stone {
-    let StoneGiven { mut stone, weighed_span, density_given } = given;
+    let StoneGiven {
+        mut stone,
+        weighed_span,
+        density_given,
+    } = given;
     let (Some(weighed), Some(slab)) = (stone.weighed, slab) else {
         return stone;
     };
@@ -87,14 +100,21 @@ pub(super) fn weigh(ledger: &Ledger, given: StoneGiven, slab: Option<&Slab>) -> 
     }
     let within = stone.density.low <= density && density <= stone.density.high;
     if density_given {
-        let message = format!("{key} gives {} kg/m³ and replaces stone.density", short(density));
+        let message = format!(
+            "{key} gives {} kg/m³ and replaces stone.density",
+            short(density)
+        );
         ledger.remark(key, span, message, "leave stone.density out");
     } else if stone.kind != StoneKind::Own && !within {
         let message = format!(
             "{key} gives {} kg/m³; {} is {} to {} kg/m³ in the table",
-            short(density), stone.name, short(stone.density.low), short(stone.density.high)
+            short(density),
+            stone.name,
+            short(stone.density.low),
+            short(stone.density.high)
         );
-        let hint = "the weight is used; check it, the slab's size, its thickness and the kind of stone";
+        let hint =
+            "the weight is used; check it, the slab's size, its thickness and the kind of stone";
         ledger.remark(key, span, message, hint);
     }
     stone.density = exactly(density);
@@ -102,13 +122,7 @@ pub(super) fn weigh(ledger: &Ledger, given: StoneGiven, slab: Option<&Slab>) -> 
 }
 
 /// Kind and name, from the table or of the user's own.
-fn kind(r: &mut Reader<'_>, wanted: bool, has_all: bool) -> Option<(StoneKind, String)> {
-    let Some(given) = r.get("kind") else {
-        if wanted {
-            r.missing("kind", "such as \"granite\"");
-        }
-        return None;
-    };
+fn kind(given: &Given<'_>, has_all: bool) -> Option<(StoneKind, String)> {
     let name = given.text()?;
     if let Some(kind) = StoneKind::parse(name) {
         return Some((kind, kind.name().to_owned()));
@@ -157,25 +171,28 @@ fn silica_share(given: &Given<'_>) -> Option<f64> {
 }
 
 const fn exactly(value: f64) -> Range {
-    Range { low: value, likely: value, high: value }
+    Range {
+        low: value,
+        likely: value,
+        high: value,
+    }
 }
 
-/// What the table of stones has for a value that the file left open.
-///
-/// Each method takes the value if it was given, `Some(None)` when it was given wrongly.
+/// What the table of stones has for the values that the file leaves open.
 struct Table<'r, 'a> {
     r: &'r Reader<'a>,
-    record: Option<&'static StoneRecord>,
     name: &'r str,
+    /// Nothing for a kind of the user's own, or one that could not be read.
+    record: Option<&'static StoneRecord>,
 }
 
 impl Table<'_, '_> {
-    fn density(&self, given: Option<Option<Range>>, weighed: bool) -> Option<Range> {
+    fn density(&self, given: Option<&Given<'_>>, weighed: bool) -> Option<Range> {
         if let Some(given) = given {
-            return given;
+            return given.quantity(&DENSITY, DENSITIES).map(exactly);
         }
         let spread = &self.record?.density_kg_m3;
-        let range = Range { low: spread.low, likely: spread.likely, high: spread.high };
+        let range = range(spread);
         if !weighed {
             let value = between(range, |v| DENSITY.show(v));
             self.assume("density", value, &spread.source.cite());
@@ -183,38 +200,40 @@ impl Table<'_, '_> {
         Some(range)
     }
 
-    fn strength(&self, given: Option<Option<f64>>) -> Option<f64> {
+    fn strength(&self, given: Option<&Given<'_>>) -> Option<f64> {
         if let Some(given) = given {
-            return given;
+            return given.quantity(&STRENGTH, STRENGTHS);
         }
         let figure = &self.record?.strength_mpa;
-        self.assume("strength", STRENGTH.show(figure.value), &figure.source.cite());
+        let value = STRENGTH.show(figure.value);
+        self.assume("strength", value, &figure.source.cite());
         Some(figure.value)
     }
 
-    fn safety_factor(&self, given: Option<Option<f64>>) -> Option<f64> {
-        /// For a stone that is not in the table: that of the weakest kind in it (judgement).
-        const OWN_STONE: f64 = 8.0;
+    fn silica(&self, given: Option<&Given<'_>>) -> Option<Range> {
         if let Some(given) = given {
-            return given;
+            return silica_share(given).map(exactly);
+        }
+        let spread = &self.record?.silica_share;
+        let range = range(spread);
+        let value = between(range, |v| PERCENT.show(v * 100.0));
+        self.assume("silica", value, &spread.source.cite());
+        Some(range)
+    }
+
+    fn safety_factor(&self, given: Option<&Given<'_>>) -> Option<f64> {
+        if let Some(given) = given {
+            return given.quantity(&NUMBER, from_to(1.0, 20.0));
         }
         let (factor, why) = match self.record {
-            Some(record) => (record.safety_factor.value, record.safety_factor.source.cite()),
-            None => (OWN_STONE, "judgement: as the weakest kind in the table".to_owned()),
+            Some(record) => {
+                let figure = &record.safety_factor;
+                (figure.value, figure.source.cite())
+            }
+            None => (OWN_SAFETY_FACTOR, "judgement: as limestone".to_owned()),
         };
         self.assume("safety_factor", NUMBER.show(factor), &why);
         Some(factor)
-    }
-
-    fn silica(&self, given: Option<Option<Range>>) -> Option<Range> {
-        if let Some(given) = given {
-            return given;
-        }
-        let spread = &self.record?.silica_share;
-        let range = Range { low: spread.low, likely: spread.likely, high: spread.high };
-        let value = between(range, |v| format!("{} %", short(v * 100.0)));
-        self.assume("silica", value, &spread.source.cite());
-        Some(range)
     }
 
     fn assume(&self, key: &str, value: String, source: &str) {
@@ -223,6 +242,15 @@ impl Table<'_, '_> {
     }
 }
 
+const fn range(spread: &Spread) -> Range {
+    Range {
+        low: spread.low,
+        likely: spread.likely,
+        high: spread.high,
+    }
+}
+
 fn between(range: Range, show: impl Fn(f64) -> String) -> String {
-    format!("{} to {}, likely {}", show(range.low), show(range.high), show(range.likely))
+    let [low, likely, high] = [range.low, range.likely, range.high].map(show);
+    format!("{low} to {high}, likely {likely}")
 }

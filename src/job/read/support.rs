@@ -40,7 +40,11 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support>
             "measure it in the top's frame: x from corner 1 along edge 1-2, y square to it",
         );
     }
-    let what = if what.is_empty() { "support".to_owned() } else { what };
+    let what = if what.is_empty() {
+        "support".to_owned()
+    } else {
+        what
+    };
     let limit = match limit {
         Some(limit) => Some(limit?),
         None => None,
@@ -50,7 +54,9 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support>
 
 fn read_pad(t: &mut Reader<'_>) -> Option<SupportPlace> {
     let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
-    let across = t.need("across", "how wide it is").and_then(|a| a.length(flaw::ACROSS));
+    let across = t
+        .need("across", "how wide it is")
+        .and_then(|a| a.length(flaw::ACROSS));
     Some(SupportPlace::Pad(at?, across?))
 }
 

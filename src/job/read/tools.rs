@@ -34,7 +34,11 @@ pub(super) fn guide(r: &mut Reader<'_>) -> Guide {
         );
         overlap_given.and_then(|g| g.fault::<()>(&message, "take less than the guide's length"));
     }
-    Guide { length_mm, offset_mm, overlap_mm }
+    Guide {
+        length_mm,
+        offset_mm,
+        overlap_mm,
+    }
 }
 
 /// Reads the circle jig.
@@ -42,15 +46,16 @@ pub(super) fn circle_jig(r: &mut Reader<'_>) -> CircleJig {
     const REACH: (f64, f64) = (150.0, 900.0);
     let why = "judgement; make a test cut and measure the arm's mark to the cut";
     let offset_mm = r.length_or("offset", from_to(0.0, 600.0), 96.0, why);
-    let reach_mm = match r.get("reach") {
-        Some(given) => reach(&given).unwrap_or(REACH),
-        None => {
-            let why = "judgement: a jig of a batten and a pivot; measure yours";
-            r.ledger.assume(r.key("reach"), "150 mm to 900 mm", why);
-            REACH
-        }
-    };
-    CircleJig { offset_mm, reach_mm }
+    let reach_given = r.get("reach");
+    if reach_given.is_none() {
+        let why = "judgement: a jig of a batten and a pivot; measure yours";
+        r.ledger.assume(r.key("reach"), "150 mm to 900 mm", why);
+    }
+    let reach_mm = reach_given.and_then(|given| reach(&given)).unwrap_or(REACH);
+    CircleJig {
+        offset_mm,
+        reach_mm,
+    }
 }
 
 fn reach(given: &Given<'_>) -> Option<(f64, f64)> {
@@ -66,11 +71,36 @@ fn reach(given: &Given<'_>) -> Option<(f64, f64)> {
 pub(super) fn passes(r: &mut Reader<'_>, kind: Option<StoneKind>) -> Passes {
     let rate_is_guess = r.get("rate").is_none();
     Passes {
-        score_mm: r.length_or("score", from_to(0.2, 20.0), 2.0, "judgement: a shallow first pass protects the arris"),
-        step_mm: r.length_or("step", from_to(0.5, 50.0), 6.0, "hand cuts in Cooper, Johnson and Phillips (2015) were 6 mm deep"),
-        plunge_step_mm: r.length_or("plunge_step", from_to(0.5, 50.0), 10.0, "judgement: a plunge meets less stone than a run"),
-        through_mm: r.length_or("through", from_to(0.0, 30.0), 3.0, "judgement: the rim is round and the bench uneven"),
-        cusp_mm: r.length_or("cusp", from_to(0.05, 5.0), 0.5, "judgement: what is quickly ground off by hand"),
+        score_mm: r.length_or(
+            "score",
+            from_to(0.2, 20.0),
+            2.0,
+            "judgement: a shallow first pass protects the arris",
+        ),
+        step_mm: r.length_or(
+            "step",
+            from_to(0.5, 50.0),
+            6.0,
+            "hand cuts in Cooper, Johnson and Phillips (2015) were 6 mm deep",
+        ),
+        plunge_step_mm: r.length_or(
+            "plunge_step",
+            from_to(0.5, 50.0),
+            10.0,
+            "judgement: a plunge meets less stone than a run",
+        ),
+        through_mm: r.length_or(
+            "through",
+            from_to(0.0, 30.0),
+            3.0,
+            "judgement: the rim is round and the bench uneven",
+        ),
+        cusp_mm: r.length_or(
+            "cusp",
+            from_to(0.05, 5.0),
+            0.5,
+            "judgement: what is quickly ground off by hand",
+        ),
         rate_cm2_per_min: r.quantity_or(
             "rate",
             &FACE_RATE,

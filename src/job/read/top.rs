@@ -35,7 +35,12 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool, slab: Option<&Slab>) -> Opt
     if let Some(said) = said {
         refuse_inside_corners(&shape, &said);
     }
-    Some(Top { shape, finishes, allowances, vein })
+    Some(Top {
+        shape,
+        finishes,
+        allowances,
+        vein,
+    })
 }
 
 /// What the format knows and this version does not plan. True when it stands for the outline.
@@ -47,7 +52,11 @@ fn not_planned(r: &mut Reader<'_>) -> bool {
          or use a bowl that stands on the top and needs only a drilled hole",
     );
     r.not_planned("scoop", "scooped corners", "round the corner or clip it");
-    r.not_planned("bow", "bowed edges", "keep the edge straight; a round corner can soften its ends");
+    r.not_planned(
+        "bow",
+        "bowed edges",
+        "keep the edge straight; a round corner can soften its ends",
+    );
     let circle = r.not_planned(
         "circle",
         "a whole circle",
@@ -63,9 +72,24 @@ fn not_planned(r: &mut Reader<'_>) -> bool {
 
 fn allowances(r: &mut Reader<'_>) -> Allowances {
     Allowances {
-        polish_mm: r.length_or("polish", ALLOWANCE, 1.0, "judgement: saw marks ground away, then polished"),
-        ease_mm: r.length_or("ease", ALLOWANCE, 0.5, "judgement: only the arris is taken off"),
-        saw_mm: r.length_or("saw", ALLOWANCE, 0.0, "judgement: nothing is taken off a sawn edge"),
+        polish_mm: r.length_or(
+            "polish",
+            ALLOWANCE,
+            1.0,
+            "judgement: saw marks ground away, then polished",
+        ),
+        ease_mm: r.length_or(
+            "ease",
+            ALLOWANCE,
+            0.5,
+            "judgement: only the arris is taken off",
+        ),
+        saw_mm: r.length_or(
+            "saw",
+            ALLOWANCE,
+            0.0,
+            "judgement: nothing is taken off a sawn edge",
+        ),
     }
 }
 
@@ -97,7 +121,10 @@ fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Fini
         match edge.and_then(|edge| finishes.get_mut(edge)) {
             Some(open @ None) => *open = finish,
             Some(Some(_)) => {
-                value.fault::<()>("names an edge that has a finish already", "keep one of the two");
+                value.fault::<()>(
+                    "names an edge that has a finish already",
+                    "keep one of the two",
+                );
             }
             None => {}
         }
@@ -111,14 +138,19 @@ fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Fini
         let why = "judgement: left as sawn where nothing else was asked for";
         r.ledger.assume(r.key("finish"), value, why);
     }
-    finishes.into_iter().map(|f| f.unwrap_or(Finish::Saw)).collect()
+    finishes
+        .into_iter()
+        .map(|f| f.unwrap_or(Finish::Saw))
+        .collect()
 }
 
 fn edge_of(shape: &Shape, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
     let edge = find_edge(shape, name);
     if edge.is_none() {
         let message = format!("{}: there is no edge {name}", value.key);
-        value.ledger.fault(&value.key, span, message, edge_hint(shape, name));
+        value
+            .ledger
+            .fault(&value.key, span, message, edge_hint(shape, name));
     }
     edge
 }

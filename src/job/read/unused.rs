@@ -21,7 +21,11 @@ pub(super) fn core_bits(root: &mut Reader<'_>) {
         let diameter = r.need("diameter", "across the bit");
         diameter.and_then(|d| d.length(from_to(3.0, 300.0)))
     });
-    not_used(root, "core_bit", "core bits are for cutouts, which it does not plan");
+    not_used(
+        root,
+        "core_bit",
+        "core bits are for cutouts, which it does not plan",
+    );
 }
 
 /// Checks `[[route.door]]` and `[[route.corner]]` and says that they are not used.
@@ -29,7 +33,8 @@ pub(super) fn route(r: &mut Reader<'_>) {
     r.each("door", 64, |r| {
         r.text("what");
         let sizes = [("width", "the clear width"), ("height", "the clear height")];
-        measures(r, &sizes)
+        measures(r, &sizes);
+        Some(())
     });
     r.each("corner", 64, |r| {
         r.text("what");
@@ -38,20 +43,20 @@ pub(super) fn route(r: &mut Reader<'_>) {
             ("to", "the width of the way after it"),
             ("height", "the clear height"),
         ];
-        measures(r, &sizes)
+        measures(r, &sizes);
+        Some(())
     });
     let instead = "carry a batten as long as the top through every door and corner before you buy";
     not_used(r, "door", instead);
     not_used(r, "corner", instead);
 }
 
-fn measures(r: &mut Reader<'_>, sizes: &[(&'static str, &str)]) -> Option<()> {
+fn measures(r: &mut Reader<'_>, sizes: &[(&'static str, &str)]) {
     for (key, what) in sizes {
         if let Some(given) = r.need(key, what) {
             given.length(WAY);
         }
     }
-    Some(())
 }
 
 fn not_used(r: &mut Reader<'_>, key: &'static str, hint: &str) {
