@@ -55,7 +55,7 @@ fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<Str
             faults.push(format!("a stroke of pass {} is {} deep", last, stroke.depth));
         }
     }
-    if last != said.len() {
+    if last != said.len() && !strokes.is_empty() {
         faults.push(format!("{} passes, but strokes of {last}", said.len()));
     }
     faults
