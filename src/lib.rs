@@ -1,4 +1,5 @@
 //! kerfwright plans the cutting of stone worktops.
+pub mod cli;
 pub mod cut;
 pub mod diag;
 pub mod geom;

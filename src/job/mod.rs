@@ -1,19 +1,62 @@
 //! The job: what was measured, wanted and decided.
 //!
-//! Text becomes a [`JobFile`](file::JobFile) (as typed), and that a [`Job`]: defaults filled in,
-//! millimetres everywhere, outlines closed and checked. Nothing after [`Job`] asks whether a value
-//! was given; what was assumed is listed in [`Job::assumed`].
+//! Text becomes a [`JobFile`] (as typed), and that a [`Job`]: defaults filled in, millimetres
+//! everywhere, outlines closed and checked. Nothing after [`Job`] asks whether a value was given;
+//! what was assumed is listed in [`Job::assumed`].
+//!
+//! | file | what it does |
+//! |---|---|
+//! | [`shape`] | figures with named corners and edges |
+//! | [`file`] | the text as typed, with places |
+//! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
+//! | `ledger` | collects faults, remarks and assumptions |
+//! | `read/` | one file for each section of the job file |
 
+pub mod file;
+mod given;
+mod ledger;
+mod quantity;
+mod read;
+mod reader;
 pub mod shape;
+
+pub use file::JobFile;
 
 pub use shape::{CornerCut, Naming, Part, Shape};
 
 use serde::Serialize;
 
+use crate::diag::Diagnostic;
 use crate::geom::{Outline, Point};
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
 use crate::units::{LengthUnit, Mass};
+
+/// Reads a job file into a job, and the remarks on it.
+///
+/// ```
+/// let text = r#"
+///     [stone]
+///     kind = "granite"
+///     thickness = 30
+///     [slab]
+///     rectangle = [2400, 800]
+///     [top]
+///     rectangle = [2000, 640]
+/// "#;
+/// let (job, remarks) = kerfwright::job::read(text).map_err(|faults| format!("{faults:?}"))?;
+/// assert_eq!(job.top.shape.outline().area(), 2000.0 * 640.0);
+/// assert_eq!(job.passes.step_mm, 6.0);
+/// assert!(job.assumed.iter().any(|a| a.key == "passes.step"));
+/// assert!(remarks.is_empty());
+/// # Ok::<(), String>(())
+/// ```
+///
+/// # Errors
+/// Every fault of the file in one run, with the remarks, in the order of their places in it.
+pub fn read(text: &str) -> Result<(Job, Vec<Diagnostic>), Vec<Diagnostic>> {
+    JobFile::new(text).map_err(|fault| vec![fault])?.resolve()
+}
 
 /// A complete, checked job.
 #[derive(Clone, Debug)]

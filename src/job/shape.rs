@@ -77,16 +77,12 @@ impl Shape {
         }
         let n = corners.len();
         let set_backs: Vec<f64> = (0..n).map(|i| set_back(&corners, i, cuts[i])).collect();
-        for edge in 0..n {
-            let length_mm = corners[edge].distance(corners[(edge + 1) % n]);
-            let needed_mm = set_backs[edge] + set_backs[(edge + 1) % n];
-            if needed_mm > length_mm + crate::geom::SAME_MM {
-                return Err(ShapeFault::EdgeTooShort {
-                    edge,
-                    length_mm,
-                    needed_mm,
-                });
-            }
+        if let Some(&(edge, length_mm, needed_mm)) = short_edges(&corners, &cuts).first() {
+            return Err(ShapeFault::EdgeTooShort {
+                edge,
+                length_mm,
+                needed_mm,
+            });
         }
         let (segs, parts) = pieces(&corners, &cuts, &set_backs);
         let outline = Outline::new(segs).map_err(ShapeFault::Finished)?;
@@ -223,6 +219,21 @@ pub fn letters(index: usize) -> String {
     }
 }
 
+/// Every edge that is too short for the treatments of its two ends: the edge counted from 0, its
+/// length and what its ends need, mm.
+pub(super) fn short_edges(corners: &[Point], cuts: &[CornerCut]) -> Vec<(usize, f64, f64)> {
+    let n = corners.len();
+    let back = |i: usize| set_back(corners, i, cuts[i]);
+    (0..n)
+        .map(|edge| {
+            let next = (edge + 1) % n;
+            let length_mm = corners[edge].distance(corners[next]);
+            (edge, length_mm, back(edge) + back(next))
+        })
+        .filter(|(_, length_mm, needed_mm)| *needed_mm > length_mm + crate::geom::SAME_MM)
+        .collect()
+}
+
 /// How far along each of its edges a corner's treatment reaches, mm.
 fn set_back(corners: &[Point], corner: usize, cut: CornerCut) -> f64 {
     match cut {
@@ -233,7 +244,7 @@ fn set_back(corners: &[Point], corner: usize, cut: CornerCut) -> f64 {
 }
 
 /// The change of direction at a corner, radians, positive to the left.
-fn turn_at(corners: &[Point], corner: usize) -> f64 {
+pub(super) fn turn_at(corners: &[Point], corner: usize) -> f64 {
     let n = corners.len();
     let inward = corners[corner] - corners[(corner + n - 1) % n];
     let onward = corners[(corner + 1) % n] - corners[corner];

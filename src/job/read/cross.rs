@@ -1,0 +1,52 @@
+//! What no section can see by itself: values that contradict each other.
+
+use crate::job::ledger::Ledger;
+use crate::job::{CornerCut, DiscUse, EdgeState, Finish, Job};
+
+/// Notes the contradictions between parts that are sound in themselves.
+pub(super) fn check(ledger: &Ledger, job: &Job) {
+    if !ledger.has_fault_at("slab") && !ledger.has_fault_at("top") {
+        factory_edges(ledger, job);
+    }
+    if !ledger.has_fault_at("disc") && !ledger.has_fault_at("top") {
+        discs_for_all_cuts(ledger, job);
+    }
+}
+
+/// A factory edge of the top needs one on the slab.
+fn factory_edges(ledger: &Ledger, job: &Job) {
+    let wanted = job.top.finishes.iter().position(|f| *f == Finish::Factory);
+    let there = job.slab.edges.contains(&EdgeState::Factory);
+    if let Some(edge) = wanted
+        && !there
+    {
+        let name = job.top.shape.edge_name(edge);
+        let message =
+            format!("edge {name} of the top is to be a factory edge, but the slab has none");
+        let hint = "name the slab's finished edges in slab.factory, or choose polish, ease or saw";
+        ledger.fault(format!("top.finish.{name}"), None, message, hint);
+    }
+}
+
+/// Straight cuts need a disc, and so do curves when there are any.
+fn discs_for_all_cuts(ledger: &Ledger, job: &Job) {
+    let has = |usage| {
+        job.discs
+            .iter()
+            .any(|d| d.usage == usage || d.usage == DiscUse::All)
+    };
+    let round = |cut: &CornerCut| matches!(cut, CornerCut::Round(_));
+    let curved = job.top.shape.corner_cuts().iter().any(round);
+    let hint = "add a [[disc]], or give one of them for = \"all\"";
+    if !has(DiscUse::Straights) {
+        ledger.fault("disc", None, "no disc is for straight cuts", hint);
+    }
+    if curved && !has(DiscUse::Curves) {
+        ledger.fault(
+            "disc",
+            None,
+            "the top has curves, but no disc is for curves",
+            hint,
+        );
+    }
+}

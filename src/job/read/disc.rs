@@ -1,0 +1,128 @@
+//! `[[disc]]`: the cutting discs of the kit.
+
+use crate::job::ledger::short;
+use crate::job::quantity::{SPEED, from_to};
+use crate::job::reader::Reader;
+use crate::job::{Disc, DiscUse};
+
+const USES: [(&str, DiscUse); 3] = [
+    ("all", DiscUse::All),
+    ("straights", DiscUse::Straights),
+    ("curves", DiscUse::Curves),
+];
+/// The most discs of one kit (judgement).
+const MOST_DISCS: usize = 16;
+/// Rim speed that diamond discs for hand machines are marked for, m/s (EN 12413, red stripe).
+const MARKED_RIM_SPEED: f64 = 80.0;
+/// Marked speeds are round numbers of turns.
+const MARK_STEP: f64 = 50.0;
+/// Diameter of the disc that is taken when none is given, mm.
+const DIAMETER: f64 = 125.0;
+
+/// Reads the discs; one is assumed when there are none.
+pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
+    let mut names: Vec<String> = Vec::new();
+    let discs = root.each("disc", MOST_DISCS, |r| one(r, &mut names));
+    if !discs.is_empty() {
+        return discs;
+    }
+    let disc = Disc {
+        name: "125 continuous rim".to_owned(),
+        diameter: DIAMETER,
+        kerf: 2.2,
+        obstruction: 42.0,
+        max_rpm: marked_rpm(DIAMETER),
+        usage: DiscUse::All,
+    };
+    let value = format!(
+        "{}: kerf {} mm, obstruction {} mm, marked {} rpm, for all cuts",
+        disc.name, disc.kerf, disc.obstruction, disc.max_rpm
+    );
+    let why = "common practice: a thin diamond disc for a 125 mm grinder; measure yours";
+    root.ledger.assume("disc[0]", value, why);
+    vec![disc]
+}
+
+fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
+    let named = r.get("name");
+    let diameter_given = r.get("diameter");
+    let diameter = match &diameter_given {
+        Some(given) => given.length(from_to(50.0, 400.0)),
+        None => Some(r.length_or(
+            "diameter",
+            from_to(50.0, 400.0),
+            DIAMETER,
+            "the usual hand size",
+        )),
+    };
+    let kerf = r.length_or(
+        "kerf",
+        from_to(0.8, 8.0),
+        2.2,
+        "thin discs are 1.5 to 2.2 mm; measure a test cut",
+    );
+    let obstruction_given = r.get("obstruction");
+    let obstruction = r.length_or(
+        "obstruction",
+        from_to(10.0, 390.0),
+        42.0,
+        "common practice: the flange of a 125 mm grinder; measure yours",
+    );
+    let diameter = diameter?;
+    let why = "EN 12413, 80 m/s at the rim; read the mark on the disc and give it here";
+    let max_rpm = r.quantity_or(
+        "max_rpm",
+        &SPEED,
+        from_to(500.0, 30_000.0),
+        marked_rpm(diameter),
+        why,
+    );
+    let usage = r.choice_or(
+        "for",
+        &USES,
+        DiscUse::All,
+        "no disc is kept for one kind of cut",
+    );
+    if obstruction >= diameter {
+        let given = obstruction_given.or(diameter_given);
+        let ledger = r.ledger;
+        let message = format!(
+            "leaves nothing to cut with: obstruction {}, diameter {}",
+            ledger.length(obstruction),
+            ledger.length(diameter)
+        );
+        given.and_then(|g| {
+            g.fault::<()>(
+                &message,
+                "the obstruction is the wider of flange and gear head, measured across",
+            )
+        });
+        return None;
+    }
+    let name = match named {
+        Some(given) => {
+            let name = given.text()?.to_owned();
+            if names.contains(&name) {
+                let message = format!("is \"{name}\", which another disc is called already");
+                return given.fault(&message, "give each disc a name of its own");
+            }
+            name
+        }
+        None => format!("disc of {} mm", short(diameter)),
+    };
+    names.push(name.clone());
+    Some(Disc {
+        name,
+        diameter,
+        kerf,
+        obstruction,
+        max_rpm,
+        usage,
+    })
+}
+
+/// The speed a disc of a diameter in mm is marked with, as far as it follows from the rim speed.
+fn marked_rpm(diameter: f64) -> f64 {
+    let exact = MARKED_RIM_SPEED * 60_000.0 / (std::f64::consts::PI * diameter);
+    (exact / MARK_STEP).floor() * MARK_STEP
+}

@@ -1,0 +1,138 @@
+//! `[[slab.flaw]]`: what to keep clear of, and the question whether it lies on the stone at all.
+
+use crate::geom::{Outline, OutlineFault, Point, Seg};
+use crate::job::given::Given;
+use crate::job::ledger::Ledger;
+use crate::job::quantity::{Limits, from_to};
+use crate::job::reader::Reader;
+use crate::job::{Flaw, FlawPlace};
+
+/// The most points of one flaw (judgement).
+const MOST_POINTS: usize = 64;
+/// The size of a spot, mm.
+pub(super) const ACROSS: Limits = from_to(0.1, 5000.0);
+/// Clearance, mm.
+const CLEAR: Limits = from_to(0.0, 1000.0);
+
+/// Reads one flaw.
+pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
+    let what = r.text("what");
+    let (spot, line, area) = (r.get("spot"), r.get("line"), r.get("area"));
+    let clear_mm = r.length_or(
+        "clear",
+        CLEAR,
+        15.0,
+        "judgement: a crack runs on a little beyond what is seen",
+    );
+    let given: Vec<_> = [&spot, &line, &area].into_iter().flatten().collect();
+    let [at] = given[..] else {
+        let message = format!(
+            "a flaw is one of `spot`, `line` and `area`; here are {}",
+            given.len()
+        );
+        let hint = "give its place once; a flaw of several parts is several [[slab.flaw]]";
+        r.ledger.fault(r.key("line"), r.span(), message, hint);
+        return None;
+    };
+    let place = if spot.is_some() {
+        at.table(|t| read_spot(t))??
+    } else if line.is_some() {
+        FlawPlace::Line(path(at)?)
+    } else {
+        FlawPlace::Area(area_of(at)?)
+    };
+    if slab.is_some_and(|slab| !touches(slab, &place)) {
+        return at.fault(
+            "lies wholly off the slab",
+            "measure it in the slab's frame: x from corner A along AB, y square to it",
+        );
+    }
+    let what = if what.is_empty() {
+        "flaw".to_owned()
+    } else {
+        what
+    };
+    Some(Flaw {
+        what,
+        place,
+        clear_mm,
+    })
+}
+
+fn read_spot(t: &mut Reader<'_>) -> Option<FlawPlace> {
+    let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
+    let across = t
+        .need("across", "how wide it is")
+        .and_then(|a| a.length(ACROSS));
+    Some(FlawPlace::Spot {
+        at: at?,
+        across_mm: across?,
+    })
+}
+
+/// A line of two or more points, no two in a row the same.
+pub(super) fn path(given: &Given<'_>) -> Option<Vec<Point>> {
+    let points = given.points(2, MOST_POINTS)?;
+    let same = points
+        .windows(2)
+        .position(|p| matches!(p, [a, b] if a.distance(*b) <= crate::geom::SAME_MM));
+    match same {
+        Some(i) => given.fault(
+            &format!("has the same point twice, as entries {i} and {}", i + 1),
+            "leave one of them out",
+        ),
+        None => Some(points),
+    }
+}
+
+fn area_of(given: &Given<'_>) -> Option<Outline> {
+    let points = given.points(3, MOST_POINTS)?;
+    match Outline::polygon(&points) {
+        Ok(outline) => Some(outline),
+        Err(fault) => given.fault(
+            &area_words(given.ledger, fault),
+            "list its corners in order round it",
+        ),
+    }
+}
+
+fn area_words(ledger: &Ledger, fault: OutlineFault) -> String {
+    match fault {
+        OutlineFault::Crossing { at, .. } => format!(
+            "crosses itself near ({}, {})",
+            ledger.length(at.x),
+            ledger.length(at.y)
+        ),
+        OutlineFault::NoLength { piece } => {
+            format!("has the same point twice, after entry {piece}")
+        }
+        _ => "encloses no area".to_owned(),
+    }
+}
+
+/// Whether any part of a flaw lies on the stone.
+fn touches(slab: &Outline, place: &FlawPlace) -> bool {
+    match place {
+        FlawPlace::Spot { at, across_mm } => slab.depth(*at) > -across_mm / 2.0,
+        FlawPlace::Line(points) => path_touches(slab, points),
+        FlawPlace::Area(area) => {
+            let corner = slab.segs().first().map(Seg::start);
+            let points: Vec<Point> = area.segs().iter().map(Seg::start).collect();
+            let around = corner.is_some_and(|c| area.depth(c) >= 0.0);
+            around || path_touches(slab, &points) || area.segs().iter().any(|s| crosses(slab, s))
+        }
+    }
+}
+
+/// Whether any part of a line of points lies inside or on an outline.
+pub(super) fn path_touches(outline: &Outline, points: &[Point]) -> bool {
+    points.iter().any(|p| outline.depth(*p) >= 0.0)
+        || points.windows(2).any(|p| match p {
+            [a, b] => crosses(outline, &Seg::Line(*a, *b)),
+            _ => false,
+        })
+}
+
+fn crosses(outline: &Outline, seg: &Seg) -> bool {
+    outline.segs().iter().any(|s| !s.meets(seg).is_empty())
+}

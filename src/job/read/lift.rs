@@ -1,0 +1,92 @@
+//! `[lift]`: the people and what helps them.
+
+use crate::geom::Point;
+use crate::job::given::Given;
+use crate::job::ledger::short;
+use crate::job::quantity::{Limits, from_to};
+use crate::job::reader::Reader;
+use crate::job::{Aid, Lift};
+use crate::tables::region::RegionCode;
+use crate::units::Mass;
+
+const AIDS: [(&str, Aid); 4] = [
+    ("none", Aid::None),
+    ("trolley", Aid::Trolley),
+    ("vacuum lifter", Aid::VacuumLifter),
+    ("gantry", Aid::Gantry),
+];
+/// The most people that are reckoned with (judgement: more than four hardly work as a team).
+const MOST_PEOPLE: u8 = 20;
+/// What one person may be said to lift, kg (judgement).
+const EACH_KG: Limits = from_to(1.0, 80.0);
+/// Reads the lifting.
+pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
+    let people = people(r);
+    let each_given = r.get("each");
+    let each_is_guideline = each_given.is_none();
+    let each = match each_given {
+        Some(given) => each(&given, people),
+        None => Some(vec![guideline(r, region); people]),
+    };
+    let stand = r.get("stand").and_then(|given| stand(&given, people));
+    Lift {
+        people,
+        each: each.unwrap_or_default(),
+        each_is_guideline,
+        stand: stand.unwrap_or_default(),
+        aid: r.choice_or(
+            "aid",
+            &AIDS,
+            Aid::None,
+            "no lifting aid was said to be at hand",
+        ),
+    }
+}
+
+fn people(r: &mut Reader<'_>) -> usize {
+    let Some(given) = r.get("people") else {
+        r.ledger
+            .assume(r.key("people"), "1", "nobody else was said to be there");
+        return 1;
+    };
+    let people = given.whole(1, MOST_PEOPLE.into());
+    people.and_then(|p| usize::try_from(p).ok()).unwrap_or(1)
+}
+
+fn each(given: &Given<'_>, people: usize) -> Option<Vec<Mass>> {
+    if !given.is_list() {
+        return Some(vec![given.mass(EACH_KG)?; people]);
+    }
+    let list = given.list(1, MOST_PEOPLE.into())?;
+    if list.len() != people {
+        let message = format!("has {} entries for {people} people", list.len());
+        return given.fault(
+            &message,
+            "give one entry for each of lift.people, or one mass for all",
+        );
+    }
+    let masses: Vec<_> = list.iter().map(|m| m.mass(EACH_KG)).collect();
+    masses.into_iter().collect()
+}
+
+/// The guideline of the region, which is a reference for good conditions and not a safe load for
+/// everybody.
+fn guideline(r: &Reader<'_>, region: RegionCode) -> Mass {
+    let lift = &region.record().hand_lift;
+    let value = format!("{} kg", short(lift.one_person_kg));
+    let why = format!("guideline for good conditions: {}", lift.source.cite());
+    r.ledger.assume(r.key("each"), value, why);
+    Mass::from_kg(lift.one_person_kg)
+}
+
+fn stand(given: &Given<'_>, people: usize) -> Option<Vec<Point>> {
+    let points = given.points(1, MOST_PEOPLE.into())?;
+    if points.len() != people {
+        let message = format!("has {} places for {people} people", points.len());
+        return given.fault(
+            &message,
+            "give one place for each of lift.people, or leave it out",
+        );
+    }
+    Some(points)
+}

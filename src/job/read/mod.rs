@@ -1,0 +1,74 @@
+//! Reading the job file section by section. Each function asks for the keys of one section, in the
+//! order of the format, and says the limits, the defaults and why.
+
+mod cross;
+mod disc;
+mod dust;
+mod figure;
+mod figure_fault;
+mod flaw;
+mod heading;
+mod lift;
+mod machine;
+mod place;
+mod slab;
+mod stone;
+mod support;
+mod tools;
+mod top;
+mod unused;
+
+use super::Job;
+use super::reader::Reader;
+
+/// The whole job; nothing when a part without a default could not be read.
+pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
+    // The unit of bare numbers stands in here, so this comes first.
+    let (heading, region) = root.section("job", heading::read);
+    let has_slab = require(root, "slab", "the slab as bought");
+    let slab = root.section("slab", |r| slab::read(r, has_slab));
+    let has_stone = require(root, "stone", "the kind and the thickness of the stone");
+    let stone = root.section("stone", |r| stone::read(r, has_stone));
+    let stone = stone.map(|given| stone::weigh(root.ledger, given, slab.as_ref()));
+    let has_top = require(root, "top", "the worktop as wanted");
+    let top = root.section("top", |r| top::read(r, has_top, slab.as_ref()));
+    unused::base(root);
+    let outline = top.as_ref().map(|t| t.shape.outline());
+    let supports = root.each("support", 64, |r| support::read(r, outline));
+    let place = root.section("place", place::read);
+    let machine = root.section("machine", machine::read);
+    let discs = disc::read(root);
+    unused::core_bits(root);
+    let guide = root.section("guide", tools::guide);
+    let circle_jig = root.section("circle_jig", tools::circle_jig);
+    let kind = stone.as_ref().map(|s| s.kind);
+    let passes = root.section("passes", |r| tools::passes(r, kind));
+    let dust = root.section("dust", dust::read);
+    let lift = root.section("lift", |r| lift::read(r, region));
+    root.section("route", unused::route);
+    let job = Job {
+        heading,
+        region,
+        units: root.ledger.length_unit(),
+        stone: stone?,
+        slab: slab?,
+        top: top?,
+        supports,
+        place,
+        machine,
+        discs,
+        guide,
+        circle_jig,
+        passes,
+        dust,
+        lift,
+        assumed: Vec::new(),
+    };
+    cross::check(root.ledger, &job);
+    Some(job)
+}
+
+/// Whether a section that must be there is there; notes when it is not.
+fn require(root: &mut Reader<'_>, key: &'static str, what: &str) -> bool {
+    root.need(key, what).is_some()
+}

@@ -1,0 +1,68 @@
+//! `[[support]]`: what the top stands on.
+
+use super::flaw;
+use crate::geom::Outline;
+use crate::job::quantity::{Limits, from_to};
+use crate::job::reader::Reader;
+use crate::job::{Support, SupportPlace};
+
+/// What a support may be said to carry, kg (judgement).
+const LIMIT_KG: Limits = from_to(1.0, 10_000.0);
+
+/// Reads one support.
+pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support> {
+    let what = r.text("what");
+    let (line, pad) = (r.get("line"), r.get("pad"));
+    let limit = r.get("limit").map(|l| l.mass(LIMIT_KG));
+    let (given, place) = match (line, pad) {
+        (Some(line), None) => {
+            let place = match line.points(2, 2).is_some().then(|| flaw::path(&line))??[..] {
+                [a, b] => SupportPlace::Line(a, b),
+                _ => return None,
+            };
+            (line, place)
+        }
+        (None, Some(pad)) => {
+            let place = pad.table(|t| read_pad(t))??;
+            (pad, place)
+        }
+        (line, _) => {
+            let count = if line.is_some() { 2 } else { 0 };
+            let message = format!("a support is one of `line` and `pad`; here are {count}");
+            let hint = "line = [[x, y], [x, y]], or pad = { at = [x, y], across = 60 }";
+            r.ledger.fault(r.key("line"), r.span(), message, hint);
+            return None;
+        }
+    };
+    if top.is_some_and(|top| !touches(top, &place)) {
+        return given.fault(
+            "lies wholly outside the top",
+            "measure it in the top's frame: x from corner 1 along edge 1-2, y square to it",
+        );
+    }
+    let what = if what.is_empty() {
+        "support".to_owned()
+    } else {
+        what
+    };
+    let limit = match limit {
+        Some(limit) => Some(limit?),
+        None => None,
+    };
+    Some(Support { what, place, limit })
+}
+
+fn read_pad(t: &mut Reader<'_>) -> Option<SupportPlace> {
+    let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
+    let across = t
+        .need("across", "how wide it is")
+        .and_then(|a| a.length(flaw::ACROSS));
+    Some(SupportPlace::Pad(at?, across?))
+}
+
+fn touches(top: &Outline, place: &SupportPlace) -> bool {
+    match place {
+        SupportPlace::Line(a, b) => flaw::path_touches(top, &[*a, *b]),
+        SupportPlace::Pad(at, across) => top.depth(*at) > -across / 2.0,
+    }
+}
