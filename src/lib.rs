@@ -4,6 +4,7 @@ pub mod geom;
 pub mod handle;
 pub mod hazard;
 pub mod job;
+pub mod render;
 pub mod sheet;
 pub mod tables;
 pub mod units;
