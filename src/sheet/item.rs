@@ -97,6 +97,20 @@ pub enum Dash {
     Dotted,
 }
 
+impl Dash {
+    /// Lengths of dash and gap in turn, mm; empty for a continuous line. The proportions of
+    /// ISO 128-2 for a line 0.25 mm wide.
+    #[must_use]
+    pub const fn pattern_mm(self) -> &'static [f64] {
+        match self {
+            Self::Continuous => &[],
+            Self::Dashed => &[3.0, 0.75],
+            Self::DashDot => &[6.0, 0.75, 0.125, 0.75],
+            Self::Dotted => &[0.25, 0.75],
+        }
+    }
+}
+
 /// The colours of a sheet. It must survive a black-and-white printer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ink {
@@ -110,6 +124,21 @@ pub enum Ink {
     White,
     /// The one accent colour; it never carries a meaning alone.
     Accent,
+}
+
+impl Ink {
+    /// Red, green and blue, 0 to 255 (judgement: the accent prints as a dark grey, light enough to
+    /// tell from black; the pale stripe still shows on a worn printer).
+    #[must_use]
+    pub const fn rgb(self) -> [u8; 3] {
+        match self {
+            Self::Black => [0, 0, 0],
+            Self::Grey => [96, 96, 96],
+            Self::Pale => [238, 238, 238],
+            Self::White => [255, 255, 255],
+            Self::Accent => [20, 60, 120],
+        }
+    }
 }
 
 /// A line of text. Control characters do not belong in it.

@@ -1,0 +1,14 @@
+//! Translates a finished sheet into files; computes nothing about the job.
+//!
+//! | file | what it writes |
+//! |---|---|
+//! | [`pdf`] | a PDF of the whole sheet; the only file that names `printpdf` |
+//! | [`svg`] | one page as a drawing of its own |
+
+mod bezier;
+pub mod pdf;
+mod pdf_finish;
+pub mod svg;
+
+pub use pdf::{RenderFault, pdf};
+pub use svg::svg_page;
