@@ -83,11 +83,13 @@ impl Source {
             text.push_str(", ");
             text.push_str(self.clause);
         }
+        text.push_str(" (");
         if self.year == 0 {
-            text.push_str(" (undated; ");
+            text.push_str("undated");
         } else {
-            text.push_str(&format!(" ({}; ", self.year));
+            text.push_str(&self.year.to_string());
         }
+        text.push_str("; ");
         text.push_str(self.sure.words());
         text.push(')');
         text
