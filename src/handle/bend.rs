@@ -1,0 +1,299 @@
+//! Bending of a stone under its own weight: lying flat on two supports, and on edge.
+//!
+//! The stone is a beam along its long direction with the line load its cross-sections give,
+//! times a handling factor. Sound stone is assumed: across a fissure or a mend no strength holds.
+//! Beside a cutout the rails are taken to bend together; their shear is not looked at.
+
+use serde::Serialize;
+
+use super::strip::{Node, Strip};
+use crate::geom::Point;
+
+/// Widths below this, mm, carry no stress: the very tip of a round end.
+const TIP_MM: f64 = 1e-3;
+/// Halvings of an interval in searches: to `f64`'s rounding.
+const HALVINGS: usize = 60;
+/// The inner supports' least distance from the balance point, mm (judgement: a trestle's half
+/// width).
+const TRESTLE_MM: f64 = 25.0;
+
+/// How the stone lies.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Lie {
+    /// Face up; bends over its thickness.
+    Flat,
+    /// On edge; bends over its depth.
+    OnEdge,
+}
+
+/// The stone's weight and thickness for bending.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Slice {
+    /// Weight of a square millimetre of face, N, handling factor included.
+    pub weight_n_per_mm2: f64,
+    /// Thinnest reading, mm.
+    pub thickness_mm: f64,
+}
+
+/// The most stressed cross-section of one way of lying.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Worst {
+    /// Flat or on edge.
+    pub lie: Lie,
+    /// Distances of the two supports from the end of the stone, mm.
+    pub supports_mm: [f64; 2],
+    /// Distance of the most stressed cross-section from the same end, mm.
+    pub at_mm: f64,
+    /// Its net width, mm.
+    pub width_mm: f64,
+    /// Bending moment there, N·m; positive stretches the underside.
+    pub moment_nm: f64,
+    /// Greatest stress, `MPa`.
+    pub stress_mpa: f64,
+}
+
+/// A beam ready to be laid down.
+pub struct Beam<'a> {
+    strip: &'a Strip,
+    slice: Slice,
+}
+
+impl<'a> Beam<'a> {
+    /// A beam of a stone.
+    #[must_use]
+    pub fn new(strip: &'a Strip, slice: Slice) -> Self {
+        Self { strip, slice }
+    }
+
+    /// The most stressed cross-section on two supports, `supports[0] < supports[1]`, mm from the
+    /// end. The balance point must lie between them, or a support would have to pull.
+    #[must_use]
+    pub fn worst(&self, lie: Lie, supports: [f64; 2]) -> Worst {
+        let stress = |n: &Node| self.stress(lie, n.span, n.u, self.moment(supports, n));
+        let at_supports = supports.into_iter().flat_map(|u| {
+            let spans = self.strip.spans_at(u);
+            spans.filter_map(move |s| self.strip.node_in(s, u))
+        });
+        let nodes = self.strip.nodes();
+        let peak = nodes
+            .iter()
+            .copied()
+            .enumerate()
+            .max_by(|a, b| stress(&a.1).total_cmp(&stress(&b.1)))
+            .map(|(i, n)| self.sharpened(i, n, &stress));
+        let worst = peak
+            .into_iter()
+            .chain(at_supports)
+            .max_by(|a, b| stress(a).total_cmp(&stress(b)));
+        let (at, span, moment) =
+            worst.map_or((0.0, 0, 0.0), |n| (n.u, n.span, self.moment(supports, &n)));
+        Worst {
+            lie,
+            supports_mm: supports,
+            at_mm: at,
+            width_mm: self.strip.width_in(span, at),
+            moment_nm: moment / 1000.0,
+            stress_mpa: self.stress(lie, span, at, moment),
+        }
+    }
+
+    /// The two supports that make the greatest stress least when the stone lies flat.
+    ///
+    /// For every stress there is a farthest place for each support at which its overhang stays
+    /// below it; the least stress whose two places also keep the middle below it is the answer.
+    #[must_use]
+    pub fn best_supports(&self) -> [f64; 2] {
+        let middle = self.strip.middle();
+        let inner = [middle - TRESTLE_MM, middle + TRESTLE_MM];
+        let place = |stress: f64| {
+            [
+                self.reach(stress, Reach::FromStart).min(inner[0]).max(0.0),
+                self.reach(stress, Reach::FromEnd)
+                    .max(inner[1])
+                    .min(self.strip.length_mm()),
+            ]
+        };
+        let mut low = 0.0;
+        let mut high = 2.0 * self.worst(Lie::Flat, inner).stress_mpa;
+        for _ in 0..HALVINGS {
+            let stress = f64::midpoint(low, high);
+            if self.worst(Lie::Flat, place(stress)).stress_mpa <= stress * (1.0 + 1e-9) {
+                high = stress;
+            } else {
+                low = stress;
+            }
+        }
+        place(high)
+    }
+
+    /// Bending moment at a node, N·mm; positive stretches the underside.
+    fn moment(&self, supports: [f64; 2], node: &Node) -> f64 {
+        let [s1, s2] = supports;
+        let p = self.slice.weight_n_per_mm2;
+        let weight = p * self.strip.area();
+        let second = weight * (self.strip.middle() - s1) / (s2 - s1);
+        let first = weight - second;
+        let lever = |s: f64| (node.u - s).max(0.0);
+        first * lever(s1) + second * lever(s2) - p * (node.u * node.area - node.moment)
+    }
+
+    /// Greatest stress of a cross-section under a moment in N·mm, `MPa`.
+    fn stress(&self, lie: Lie, span: usize, u: f64, moment: f64) -> f64 {
+        let t = self.slice.thickness_mm;
+        let b = self.strip.width_in(span, u);
+        if b <= TIP_MM {
+            return 0.0;
+        }
+        let modulus = match lie {
+            Lie::Flat => b * t * t / 6.0,
+            Lie::OnEdge => edge_modulus(&self.strip.rails_in(span, u), t),
+        };
+        moment.abs() / modulus
+    }
+
+    /// The peak between the neighbours of the most stressed node, by golden section.
+    fn sharpened(&self, i: usize, node: Node, stress: &dyn Fn(&Node) -> f64) -> Node {
+        let nodes = self.strip.nodes();
+        let same = |j: usize| nodes.get(j).filter(|n| n.span == node.span);
+        let mut low = same(i.wrapping_sub(1)).map_or(node.u, |n| n.u);
+        let mut high = same(i + 1).map_or(node.u, |n| n.u);
+        let at = |u: f64| self.strip.node_in(node.span, u).unwrap_or(node);
+        let golden = 0.5 * (5.0_f64.sqrt() - 1.0);
+        for _ in 0..HALVINGS {
+            let (a, b) = (
+                at(high - golden * (high - low)),
+                at(low + golden * (high - low)),
+            );
+            if stress(&a) > stress(&b) {
+                high = b.u;
+            } else {
+                low = a.u;
+            }
+        }
+        let peak = at(f64::midpoint(low, high));
+        if stress(&peak) > stress(&node) {
+            peak
+        } else {
+            node
+        }
+    }
+
+    /// The farthest place from one end up to which a mere overhang stays below a stress.
+    fn reach(&self, stress: f64, from: Reach) -> f64 {
+        let over = |n: &Node| self.overhang_stress(from, n) > stress;
+        let nodes = self.strip.nodes();
+        let first_over = match from {
+            Reach::FromStart => nodes.iter().position(over),
+            Reach::FromEnd => nodes.iter().rposition(over),
+        };
+        let Some(over_at) = first_over else {
+            return match from {
+                Reach::FromStart => self.strip.length_mm(),
+                Reach::FromEnd => 0.0,
+            };
+        };
+        let before = match from {
+            Reach::FromStart => over_at.checked_sub(1),
+            Reach::FromEnd => Some(over_at + 1),
+        };
+        let outside = nodes[over_at];
+        let Some(inside) = before.and_then(|b| nodes.get(b)) else {
+            return outside.u;
+        };
+        let (mut good, mut bad) = (inside.u, outside.u);
+        for _ in 0..HALVINGS {
+            let u = f64::midpoint(good, bad);
+            match self.strip.node_in(outside.span, u) {
+                Some(n) if !over(&n) => good = u,
+                _ => bad = u,
+            }
+        }
+        good
+    }
+
+    /// Stress at a node from the stone between it and one end alone, `MPa`.
+    fn overhang_stress(&self, from: Reach, node: &Node) -> f64 {
+        let p = self.slice.weight_n_per_mm2;
+        let left = node.u * node.area - node.moment;
+        let moment = match from {
+            Reach::FromStart => left,
+            // The whole stone's moment about the node, less the left part's.
+            Reach::FromEnd => (self.strip.middle() - node.u) * self.strip.area() + left,
+        };
+        self.stress(Lie::Flat, node.span, node.u, p * moment)
+    }
+}
+
+/// Which end an overhang is counted from.
+#[derive(Clone, Copy)]
+enum Reach {
+    FromStart,
+    FromEnd,
+}
+
+/// Section modulus on edge of rails that bend to the same curve, mm³; `t·b²/6` for a single one.
+fn edge_modulus(rails: &[f64], thickness: f64) -> f64 {
+    let deepest = rails.iter().copied().fold(0.0, f64::max);
+    let cubes: f64 = rails.iter().map(|b| b.powi(3)).sum();
+    thickness * cubes / (6.0 * deepest)
+}
+
+/// One way of lying, judged.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Bending {
+    /// The way of lying, in words.
+    pub what: &'static str,
+    /// The most stressed cross-section.
+    #[serde(flatten)]
+    pub worst: Worst,
+    /// The supports as chords across the stone, slab frame.
+    pub support_lines: [[Point; 2]; 2],
+    /// The chord of the most stressed cross-section, slab frame.
+    pub worst_line: [Point; 2],
+    /// How the stress stands to what is allowed.
+    pub verdict: BendVerdict,
+}
+
+/// How a bending stress stands to strength ÷ safety factor.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BendVerdict {
+    /// Not above it. Sound stone, nobody on it, set down gently.
+    NotAbove {
+        /// Stress over allowed stress.
+        utilisation: f64,
+    },
+    /// Above it: do not.
+    Above {
+        /// Stress over allowed stress.
+        utilisation: f64,
+    },
+}
+
+impl BendVerdict {
+    /// A stress against what is allowed, both `MPa`.
+    #[must_use]
+    pub fn of(stress_mpa: f64, allowed_mpa: f64) -> Self {
+        let utilisation = stress_mpa / allowed_mpa;
+        if utilisation <= 1.0 {
+            Self::NotAbove { utilisation }
+        } else {
+            Self::Above { utilisation }
+        }
+    }
+
+    /// Stress over allowed stress.
+    #[must_use]
+    pub fn utilisation(self) -> f64 {
+        match self {
+            Self::NotAbove { utilisation } | Self::Above { utilisation } => utilisation,
+        }
+    }
+
+    /// True for [`BendVerdict::Above`].
+    #[must_use]
+    pub fn is_above(self) -> bool {
+        matches!(self, Self::Above { .. })
+    }
+}
