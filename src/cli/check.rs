@@ -22,11 +22,17 @@ pub fn run(options: &Options) -> Ending {
     let (job, remarks) = match job::read(&text.text) {
         Ok(read) => read,
         Err(faults) => {
-            eprint!("{}", report::draw(&text.name, &text.text, &faults, files::colour()));
+            eprint!(
+                "{}",
+                report::draw(&text.name, &text.text, &faults, files::colour())
+            );
             return Ending::JobAtFault;
         }
     };
-    eprint!("{}", report::draw(&text.name, &text.text, &remarks, files::colour()));
+    eprint!(
+        "{}",
+        report::draw(&text.name, &text.text, &remarks, files::colour())
+    );
     match files::print(&all_well(&text.name, &job)) {
         Ok(()) => Ending::Done,
         Err(fault) => own_failure(fault),

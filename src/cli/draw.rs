@@ -26,7 +26,11 @@ pub fn run(options: &Options) -> Ending {
     };
     let (page, size) = sheet::drawing_page(&plan);
     let svg = render::svg::svg_page(&page, size);
-    if options.output.as_ref().is_some_and(|o| o.as_os_str() == "-") {
+    if options
+        .output
+        .as_ref()
+        .is_some_and(|o| o.as_os_str() == "-")
+    {
         return conclude(&svg, &plan);
     }
     let path = options

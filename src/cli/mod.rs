@@ -113,7 +113,10 @@ fn read_job(argument: &JobArgument) -> Result<(JobText, Job), Ending> {
     match crate::job::read(&text.text) {
         Ok((job, _)) => Ok((text, job)),
         Err(faults) => {
-            eprint!("{}", report::draw(&text.name, &text.text, &faults, files::colour()));
+            eprint!(
+                "{}",
+                report::draw(&text.name, &text.text, &faults, files::colour())
+            );
             Err(Ending::JobAtFault)
         }
     }

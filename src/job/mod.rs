@@ -27,7 +27,7 @@ pub use shape::{CornerCut, Naming, Part, Shape};
 use serde::Serialize;
 
 use crate::diag::Diagnostic;
-use crate::geom::{Outline, Point};
+use crate::geom::{Outline, Point, Seg, seg};
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
 use crate::units::{LengthUnit, Mass};
@@ -204,6 +204,26 @@ pub struct Flaw {
     pub place: FlawPlace,
     /// Clearance all round, mm.
     pub clear_mm: f64,
+}
+
+impl Flaw {
+    /// The edge of the clearance: a ring round a spot, one round each straight piece of a line or
+    /// of an area's boundary.
+    #[must_use]
+    pub fn clearance(&self) -> Vec<Vec<Seg>> {
+        let round = |a: &Point, b: &Point| seg::capsule(*a, *b, self.clear_mm);
+        match &self.place {
+            FlawPlace::Spot { at, across_mm } => {
+                vec![seg::circle(*at, across_mm / 2.0 + self.clear_mm)]
+            }
+            FlawPlace::Line(points) => points.windows(2).map(|w| round(&w[0], &w[1])).collect(),
+            FlawPlace::Area(outline) => {
+                let ring = outline.flattened();
+                let next = ring.iter().cycle().skip(1);
+                ring.iter().zip(next).map(|(a, b)| round(a, b)).collect()
+            }
+        }
+    }
 }
 
 /// The shape of a flaw.

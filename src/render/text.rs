@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use crate::cut::{Cut, CutKind, CurveSetOut, MarkedLine, PivotPlace, SetOut, StraightSetOut};
+use crate::cut::{CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut};
 use crate::diag::Finding;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, angle, area, face, time};
@@ -68,7 +68,10 @@ impl Text {
         let totals = &plan.totals;
         self.row(
             "cuts",
-            &format!("{} straight, {} curved", totals.straight_cuts, totals.curves),
+            &format!(
+                "{} straight, {} curved",
+                totals.straight_cuts, totals.curves
+            ),
         );
         self.row("sawn face", &face(totals.face_mm2));
         self.row("disc in stone", &time(totals.sawing_minutes));
@@ -78,7 +81,11 @@ impl Text {
     fn findings(&mut self, word: &str, findings: &[Finding]) {
         for finding in findings {
             let _ = writeln!(self.out, "\n{word}: {} [{}]", finding.title, finding.id);
-            let _ = writeln!(self.out, "  {}\n  Source: {}", finding.detail, finding.source);
+            let _ = writeln!(
+                self.out,
+                "  {}\n  Source: {}",
+                finding.detail, finding.source
+            );
         }
     }
 
@@ -139,7 +146,11 @@ impl Text {
         self.row("depth", &figures.small(cut.full_depth));
         self.row("allowance", &figures.small(cut.allowance));
         self.row("disc in stone", &time(cut.minutes));
-        let depths: Vec<String> = cut.passes.iter().map(|p| format!("{:.1}", p.depth)).collect();
+        let depths: Vec<String> = cut
+            .passes
+            .iter()
+            .map(|p| format!("{:.1}", p.depth))
+            .collect();
         self.row("passes, mm", &depths.join(", "));
         match &cut.set_out {
             SetOut::Guide(set_out) => self.guide(set_out),
@@ -158,7 +169,10 @@ impl Text {
         };
         self.row(
             "guide",
-            &format!("{side}, {} from the cut line", figures.small(set_out.guide_to_face)),
+            &format!(
+                "{side}, {} from the cut line",
+                figures.small(set_out.guide_to_face)
+            ),
         );
         if set_out.set_ups.len() > 1 {
             let spans: Vec<String> = set_out
@@ -171,7 +185,10 @@ impl Text {
         if set_out.far_end > 0.0 {
             self.row(
                 "far end",
-                &format!("saw the last {} from outside inwards", figures.tape(set_out.far_end)),
+                &format!(
+                    "saw the last {} from outside inwards",
+                    figures.tape(set_out.far_end)
+                ),
             );
         }
     }
@@ -230,7 +247,11 @@ impl Text {
                 figures.tape_bare(s.chord),
                 figures.tape_bare(s.touch.x),
                 figures.tape_bare(s.touch.y),
-                if s.in_stone { "" } else { "  already cut: no plunge" }
+                if s.in_stone {
+                    ""
+                } else {
+                    "  already cut: no plunge"
+                }
             );
         }
     }

@@ -9,7 +9,7 @@ use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke};
 use super::labels::{Labelled, Labels, Prefer};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use super::wrap::Style;
-use crate::geom::{Arc, Bounds, Outline, Point, Seg, Vector};
+use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Vector, boolean};
 
 /// Distance between hatch lines on paper, mm.
 const HATCH_MM: f64 = 2.2;
@@ -20,13 +20,25 @@ pub const FIGURE: Style = Style::new(Face::Regular, 9.0, 4.2);
 /// Radius of the ring round a cut's number, mm.
 const BADGE_MM: f64 = 2.6;
 
+/// What the inside of a shape shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Fill {
+    /// Nothing.
+    None,
+    /// One colour.
+    Ink(Ink),
+    /// Hatching.
+    Hatch,
+}
+
 /// A drawing under way: the slab's frame at a scale on paper.
 #[derive(Clone, Debug)]
 pub struct Drawing {
     scale: f64,
     shift: Vector,
     labels: Labels,
-    /// What has been drawn, the labels last.
+    /// The part of the slab's frame that is shown, when it is only a part.
+    window: Option<Bounds>,
     items: Vec<Item>,
     over: Vec<Item>,
 }
@@ -47,9 +59,25 @@ impl Drawing {
             scale,
             shift,
             labels: Labels::new(area),
+            window: None,
             items: Vec::new(),
             over: Vec::new(),
         }
+    }
+
+    /// A drawing of a part of the slab that fills `area`; what lies outside is cut off.
+    #[must_use]
+    pub fn window(subject: Bounds, area: Bounds) -> Self {
+        let mut drawing = Self::fit(subject, area, 0.0);
+        let back = |p: Point| {
+            let moved = p - drawing.shift;
+            Point::new(moved.x / drawing.scale, moved.y / drawing.scale)
+        };
+        drawing.window = Some(Bounds {
+            min: back(area.min),
+            max: back(area.max),
+        });
+        drawing
     }
 
     /// The place on paper of a place on the slab.
@@ -82,51 +110,112 @@ impl Drawing {
         segs.iter().map(|s| self.seg(s)).collect()
     }
 
-    /// A closed outline with a line and perhaps a fill; labels keep off it.
-    pub fn outline(&mut self, segs: &[Seg], stroke: Option<Stroke>, fill: Option<Ink>) {
-        let run = self.run(segs);
-        if stroke.is_some() {
-            for seg in &run {
-                self.labels.occupy_seg(*seg);
+    /// A closed shape: a fill and an edge. `rings` are its outer boundary and any holes. The edge
+    /// is not drawn where the window cuts the shape off.
+    fn shape(&mut self, rings: &[Vec<Seg>], fill: Fill, edge: Stroke) {
+        let shown = self.shown(rings);
+        let runs: Vec<Vec<Seg>> = shown.iter().map(|r| self.run(r)).collect();
+        match fill {
+            Fill::None => {}
+            Fill::Ink(ink) => self
+                .items
+                .push(Path::closed(runs.clone(), None, Some(ink)).into()),
+            Fill::Hatch => {
+                let line = Stroke::solid(NARROW_MM * 0.7, Ink::Grey);
+                self.items.push(hatch(&runs, HATCH_MM, line).into());
             }
         }
-        self.items.push(Path::closed(vec![run], stroke, fill).into());
+        if self.window.is_none() {
+            self.items.push(Path::closed(runs, Some(edge), None).into());
+        } else {
+            let edges = shown.iter().flatten().filter(|s| !self.on_border(s));
+            let runs = edges.map(|s| vec![self.seg(s)]).collect();
+            self.items.push(Path::open(runs, edge).into());
+        }
+    }
+
+    /// The rings of a shape inside the window.
+    fn shown(&self, rings: &[Vec<Seg>]) -> Vec<Vec<Seg>> {
+        let Some(window) = self.window else {
+            return rings.to_vec();
+        };
+        let outlines: Option<Vec<Outline>> =
+            rings.iter().map(|r| Outline::new(r.clone()).ok()).collect();
+        let (Some(mut outlines), Ok(frame)) =
+            (outlines, Outline::polygon(&super::pen::corners(window)))
+        else {
+            return Vec::new();
+        };
+        if outlines.is_empty() {
+            return Vec::new();
+        }
+        let holes = outlines.split_off(1);
+        let outer = outlines.remove(0);
+        boolean::intersection(&[Region { outer, holes }], &[frame])
+            .iter()
+            .flat_map(|r| {
+                let holes = r.holes.iter().map(Outline::clockwise);
+                std::iter::once(r.outer.segs().to_vec()).chain(holes)
+            })
+            .collect()
+    }
+
+    fn on_border(&self, seg: &Seg) -> bool {
+        let near = |a: f64, b: f64| (a - b).abs() < 1e-3;
+        self.window.is_some_and(|w| {
+            let ends = [seg.start(), seg.end()];
+            [w.min.x, w.max.x]
+                .iter()
+                .any(|x| ends.iter().all(|e| near(e.x, *x)))
+                || [w.min.y, w.max.y]
+                    .iter()
+                    .any(|y| ends.iter().all(|e| near(e.y, *y)))
+        })
+    }
+
+    fn keep_labels_off(&mut self, segs: &[Seg]) {
+        for seg in segs {
+            self.labels.occupy_seg(self.seg(seg));
+        }
     }
 
     /// The kept stone: plain, its edge wide.
     pub fn kept(&mut self, outline: &Outline) {
-        let stroke = Stroke::solid(WIDE_MM, Ink::Black);
-        self.outline(outline.segs(), Some(stroke), Some(Ink::White));
+        self.keep_labels_off(outline.segs());
+        let rings = [outline.segs().to_vec()];
+        self.shape(
+            &rings,
+            Fill::Ink(Ink::White),
+            Stroke::solid(WIDE_MM, Ink::Black),
+        );
     }
 
     /// A piece of waste: hatched. `rings` are its boundaries.
     pub fn waste(&mut self, rings: &[Vec<Seg>]) {
-        let runs: Vec<Vec<Seg>> = rings.iter().map(|r| self.run(r)).collect();
-        self.items
-            .push(hatch(&runs, HATCH_MM, Stroke::solid(NARROW_MM * 0.7, Ink::Grey)).into());
-        let stroke = Stroke::solid(NARROW_MM, Ink::Black);
-        self.items.push(Path::closed(runs, Some(stroke), None).into());
+        self.shape(rings, Fill::Hatch, Stroke::solid(NARROW_MM, Ink::Black));
     }
 
     /// The slab's edge.
     pub fn slab(&mut self, outline: &Outline) {
-        self.outline(outline.segs(), Some(Stroke::solid(MIDDLE_MM, Ink::Black)), None);
+        self.keep_labels_off(outline.segs());
+        let rings = [outline.segs().to_vec()];
+        self.shape(&rings, Fill::None, Stroke::solid(MIDDLE_MM, Ink::Black));
     }
 
     /// Stone that has gone: dotted.
     pub fn gone(&mut self, rings: &[Vec<Seg>]) {
-        let runs = rings.iter().map(|r| self.run(r)).collect();
-        let stroke = Stroke::solid(NARROW_MM, Ink::Grey).dashed(Dash::Dotted);
-        self.items.push(Path::closed(runs, Some(stroke), None).into());
+        let dots = Stroke::solid(NARROW_MM, Ink::Grey).dashed(Dash::Dotted);
+        self.shape(rings, Fill::None, dots);
     }
 
-    /// A slot of the disc, solid. Narrow slots are drawn with a line so that they show.
+    /// A slot of the disc, solid, with a line so that a narrow one shows.
     pub fn kerf(&mut self, corners: &[Point]) {
-        let points: Vec<Point> = corners.iter().map(|p| self.at(*p)).collect();
-        let run = crate::geom::seg::ring(&points);
-        let stroke = Stroke::solid(NARROW_MM, Ink::Black);
-        self.items
-            .push(Path::closed(vec![run], Some(stroke), Some(Ink::Black)).into());
+        let rings = [crate::geom::seg::ring(corners)];
+        self.shape(
+            &rings,
+            Fill::Ink(Ink::Black),
+            Stroke::solid(NARROW_MM, Ink::Black),
+        );
     }
 
     /// An open run of pieces in a line type.

@@ -56,6 +56,12 @@ impl Figures {
         }
     }
 
+    /// A size with its first unit only, for dimensions in drawings.
+    #[must_use]
+    pub fn size_label(self, mm: f64) -> String {
+        format!("{} {}", self.size_bare(mm), self.unit())
+    }
+
     /// Name of the length unit.
     #[must_use]
     pub const fn unit(self) -> &'static str {
@@ -91,7 +97,11 @@ impl Figures {
 
 fn between(low: f64, high: f64) -> String {
     let (low, high) = (weight(low), weight(high));
-    if low == high { low } else { format!("{low}–{high}") }
+    if low == high {
+        low
+    } else {
+        format!("{low}–{high}")
+    }
 }
 
 fn weight(value: f64) -> String {
@@ -113,7 +123,8 @@ fn inches(mm: f64) -> String {
     // A slab is far shorter than 2³² thirty-seconds of an inch.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let parts = parts.min(4e9) as u32;
-    let (whole, mut over, mut under) = (parts / INCH_DIVISION, parts % INCH_DIVISION, INCH_DIVISION);
+    let (whole, mut over, mut under) =
+        (parts / INCH_DIVISION, parts % INCH_DIVISION, INCH_DIVISION);
     while over != 0 && over % 2 == 0 {
         over /= 2;
         under /= 2;

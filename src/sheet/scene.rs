@@ -3,9 +3,9 @@
 use super::dimension::Run;
 use super::drawing::Drawing;
 use super::figure::Figures;
-use super::item::{Dash, Ink, Stroke};
+use super::item::{Dash, Ink, Stroke as Line};
 use super::pen::NARROW_MM;
-use crate::cut::{Cut, CutKind, SetOut};
+use crate::cut::{Cut, CutKind, SetOut, Stroke};
 use crate::geom::{Bounds, Point, Seg, Vector};
 use crate::plan::Plan;
 
@@ -27,14 +27,14 @@ pub fn stage(drawing: &mut Drawing, plan: &Plan, next_cut: usize) {
     drawing.kept(&plan.top.outline);
 }
 
-/// The slots of a cut, solid.
-pub fn kerf(drawing: &mut Drawing, plan: &Plan, cut: &Cut) {
+/// What a cut takes out of the face, solid.
+pub fn kerf(drawing: &mut Drawing, cut: &Cut) {
     match cut.kind {
         // The disc runs out over the slab's edge; the drawing shows what it takes of the stone.
         CutKind::Straight => {
-            if let Some(line) = face_in_stone(plan, cut) {
-                let out = (line.1 - line.0).unit().right() * cut.disc.kerf;
-                drawing.kerf(&[line.0, line.1, line.1 + out, line.0 + out]);
+            if let Some((from, to)) = near_face(cut) {
+                let out = (to - from).unit().right() * cut.disc.kerf;
+                drawing.kerf(&[from, to, to + out, from + out]);
             }
         }
         CutKind::Curve => {
@@ -46,23 +46,25 @@ pub fn kerf(drawing: &mut Drawing, plan: &Plan, cut: &Cut) {
     }
 }
 
-/// The near face of a straight cut where it runs through stone, from its strokes.
-fn face_in_stone(plan: &Plan, cut: &Cut) -> Option<(Point, Point)> {
+/// The near face of a straight cut from end to end, kept stone to its left.
+fn near_face(cut: &Cut) -> Option<(Point, Point)> {
     let first = cut.passes.first()?.number;
-    let strokes = || cut.strokes.iter().filter(move |s| s.pass == first);
-    let from = strokes().last()?.from;
-    let to = strokes().next()?;
-    let to = if strokes().count() > 1 { to.from } else { to.to };
-    let inwards = (to - from).unit().left() * (cut.disc.kerf / 2.0);
-    let _ = plan;
-    Some((from + inwards, to + inwards))
+    let strokes: Vec<&Stroke> = cut.strokes.iter().filter(|s| s.pass == first).collect();
+    let (far, run) = (strokes.first()?, strokes.last()?);
+    let to = if strokes.len() > 1 { far.from } else { run.to };
+    let inwards = (to - run.from).unit().left() * (cut.disc.kerf / 2.0);
+    Some((run.from + inwards, to + inwards))
 }
 
 /// The middle of a cut, for its number.
 #[must_use]
-pub fn middle(plan: &Plan, cut: &Cut) -> Point {
+pub fn middle(cut: &Cut) -> Point {
     match &cut.set_out {
-        SetOut::Guide(_) => face_in_stone(plan, cut).map_or(plan.top.balance, |l| l.0.midpoint(l.1)),
+        SetOut::Guide(set_out) => {
+            let ends = (set_out.face.start.at, set_out.face.end.at);
+            let (from, to) = near_face(cut).unwrap_or(ends);
+            from.midpoint(to)
+        }
         SetOut::Pivot(set_out) => set_out
             .stations
             .get(set_out.stations.len() / 2)
@@ -72,9 +74,9 @@ pub fn middle(plan: &Plan, cut: &Cut) -> Point {
 
 /// Flaws with their clearance.
 pub fn flaws(drawing: &mut Drawing, plan: &Plan) {
-    let edge = Stroke::solid(NARROW_MM, Ink::Accent);
+    let edge = Line::solid(NARROW_MM, Ink::Accent);
     for flaw in &plan.slab.flaws {
-        drawing.line(&flaw.path, Stroke::solid(0.35, Ink::Accent));
+        drawing.line(&flaw.path, Line::solid(0.35, Ink::Accent));
         for ring in &flaw.clearance {
             drawing.line(ring, edge.dashed(Dash::Dashed));
         }
@@ -107,7 +109,7 @@ pub fn top_names(drawing: &mut Drawing, plan: &Plan) {
 /// Ringed numbers on the cuts.
 pub fn cut_numbers(drawing: &mut Drawing, plan: &Plan) {
     for cut in &plan.cuts {
-        let at = middle(plan, cut);
+        let at = middle(cut);
         let away = (at - plan.top.balance).unit();
         drawing.badge_off(at, away * 4.0, &cut.number.to_string());
     }
@@ -125,8 +127,20 @@ pub fn piece_names(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
 pub fn slab_dimensions(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
     let b = plan.slab.outline.bounds();
     let right = Point::new(b.max.x, b.min.y);
-    drawing.dimension(b.min, right, Run::Level, -8.0, figures.size_label(b.width()));
-    drawing.dimension(right, b.max, Run::Upright, 8.0, figures.size_label(b.height()));
+    drawing.dimension(
+        b.min,
+        right,
+        Run::Level,
+        -8.0,
+        figures.size_label(b.width()),
+    );
+    drawing.dimension(
+        right,
+        b.max,
+        Run::Upright,
+        8.0,
+        figures.size_label(b.height()),
+    );
 }
 
 /// The box round the slab and what is drawn about it.
@@ -144,7 +158,7 @@ pub fn overview(plan: &Plan, area: Bounds) -> Drawing {
     let mut drawing = Drawing::fit(slab_bounds(plan), area, DIMENSIONED_MM);
     stage(&mut drawing, plan, 1);
     for cut in &plan.cuts {
-        kerf(&mut drawing, plan, cut);
+        kerf(&mut drawing, cut);
     }
     slab_dimensions(&mut drawing, plan, figures);
     cut_numbers(&mut drawing, plan);
