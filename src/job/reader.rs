@@ -60,7 +60,7 @@ impl<'a> Reader<'a> {
 
     /// A value, if it was given.
     pub(super) fn get(&mut self, key: &'static str) -> Option<Given<'a>> {
-        self.asked.push(key);
+        self.ask(key);
         let value = self.table?.get(key)?;
         Some(Given::new(self.key(key), value, self.ledger))
     }
@@ -77,10 +77,10 @@ impl<'a> Reader<'a> {
     /// Notes that a key is missing.
     pub(super) fn missing(&self, key: &str, what: &str) {
         let message = format!("{} is missing: {what}", self.key(key));
-        let hint = if self.path.is_empty() {
-            format!("add [{key}]")
-        } else {
-            format!("add `{key} = …` to [{}]", self.path)
+        let hint = match self.path.as_str() {
+            "" => format!("add [{key}]"),
+            section if section.contains('[') => format!("add `{key} = …` there"),
+            section => format!("add `{key} = …` to [{section}]"),
         };
         self.ledger.fault(self.key(key), self.span, message, hint);
     }
@@ -158,7 +158,7 @@ impl<'a> Reader<'a> {
         key: &'static str,
         read: impl FnOnce(&mut Reader<'a>) -> T,
     ) -> T {
-        self.asked.push(key);
+        self.ask(key);
         let found = self.table.and_then(|t| t.get_key_value(key));
         let table = match found.map(|(_, value)| value.get_ref()) {
             Some(DeValue::Table(table)) => Some(table),
@@ -207,6 +207,12 @@ impl<'a> Reader<'a> {
             given.fault::<()>(&message, instead);
         }
         given.is_some()
+    }
+
+    fn ask(&mut self, key: &'static str) {
+        if !self.asked.contains(&key) {
+            self.asked.push(key);
+        }
     }
 
     /// Notes the keys nobody asked for, each with the nearest known one.
