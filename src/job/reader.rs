@@ -3,9 +3,10 @@
 
 use toml::de::{DeTable, DeValue};
 
-use super::given::{Given, known_names, nearest};
+use super::given::Given;
 use super::ledger::{Ledger, Span};
 use super::quantity::{Limits, Quantity};
+use super::words::{known_names, nearest, short};
 use crate::units::LengthUnit;
 
 /// A table being read.
@@ -74,8 +75,11 @@ impl<'a> Reader<'a> {
         given
     }
 
-    /// Notes that a key is missing.
+    /// Notes that a key is missing, unless it may stand where the text could not be read.
     pub(super) fn missing(&self, key: &str, what: &str) {
+        if self.ledger.is_spoilt() {
+            return;
+        }
         let message = format!("{} is missing: {what}", self.key(key));
         let hint = match self.path.as_str() {
             "" => format!("add [{key}]"),
@@ -94,7 +98,7 @@ impl<'a> Reader<'a> {
         why: &str,
     ) -> f64 {
         let Some(given) = self.get(key) else {
-            let mut value = format!("{} mm", super::ledger::short(default_mm));
+            let mut value = format!("{} mm", short(default_mm));
             if self.ledger.length_unit() == LengthUnit::Inch {
                 value = format!("{value} ({})", self.ledger.length(default_mm));
             }

@@ -1,8 +1,8 @@
 //! `[[disc]]`: the cutting discs of the kit.
 
-use crate::job::ledger::short;
 use crate::job::quantity::{SPEED, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::short;
 use crate::job::{Disc, DiscUse};
 
 const USES: [(&str, DiscUse); 3] = [

@@ -1,9 +1,10 @@
 //! `[stone]`: kind, thickness, density, strength, silica.
 
-use crate::job::given::{Given, nearest};
-use crate::job::ledger::{Ledger, Span, short};
+use crate::job::given::Given;
+use crate::job::ledger::{Ledger, Span};
 use crate::job::quantity::{DENSITY, Limits, NUMBER, PERCENT, STRENGTH, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::{nearest, short};
 use crate::job::{Range, Slab, Stone, Thickness};
 use crate::tables::stone::{Spread, StoneKind, StoneRecord};
 
