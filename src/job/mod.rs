@@ -7,7 +7,7 @@
 //! | file | what it does |
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
-//! | [`file`] | the text as typed, with places |
+//! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |

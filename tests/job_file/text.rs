@@ -107,6 +107,14 @@ fn a_bracket_left_open_is_one_fault() {
 }
 
 #[test]
+fn a_faulty_value_does_not_set_off_others() {
+    let added = "[[disc]]\ndiameter = 500\nobstruction = 130\n";
+    expect_fault_in(added, "disc[0].diameter", &["most 400 mm"], "diameter");
+    let added = "finish = { \"1-2\" = \"factory\" }\n[slab.flaw]\n";
+    expect_fault_in(added, "slab.flaw", &["[[slab.flaw]]"], "slab.flaw");
+}
+
+#[test]
 fn faults_of_all_kinds_come_in_one_run_in_the_order_of_the_file() {
     let text = "\
 [job]
