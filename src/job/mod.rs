@@ -7,9 +7,9 @@
 //! | file | what it does |
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
-//! | [`file`] | the text as typed, with places |
+//! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
-//! | `ledger` | collects faults, remarks and assumptions |
+//! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
 pub mod file;
@@ -19,6 +19,7 @@ mod quantity;
 mod read;
 mod reader;
 pub mod shape;
+mod words;
 
 pub use file::JobFile;
 
