@@ -113,6 +113,8 @@ pub struct NamedPoint {
     pub name: String,
     /// Where it is; for a rounded or clipped corner, as if it were sharp.
     pub at: Point,
+    /// The same for a sharp corner; the middle of the arc or flat for a rounded or clipped one.
+    pub edge: Point,
 }
 
 /// The slab.
@@ -416,6 +418,7 @@ fn named_corners(shape: &Shape) -> Vec<NamedPoint> {
         .map(|(i, at)| NamedPoint {
             name: shape.corner_name(i),
             at: *at,
+            edge: shape.corner_seg(i).map_or(*at, |piece| piece.at(0.5)),
         })
         .collect()
 }

@@ -113,7 +113,7 @@ impl Text {
         let figures = self.figures;
         self.part("place on the slab");
         let place = &plan.placement;
-        self.row("turn", &angle(place.turn));
+        self.row("turn", &angle(place.turn.to_radians()));
         for corner in &plan.top.corners {
             self.row(
                 &format!("top corner {}", corner.name),
@@ -243,7 +243,7 @@ impl Text {
                 self.out,
                 "  {:>7} {:>8} {:>11} {:>11} {:>11}{}",
                 s.number,
-                angle(s.angle.to_degrees()),
+                angle(s.angle),
                 figures.tape_bare(s.chord),
                 figures.tape_bare(s.touch.x),
                 figures.tape_bare(s.touch.y),

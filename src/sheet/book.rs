@@ -1,7 +1,7 @@
 //! Pages put together one after another.
 
 use super::figure::Figures;
-use super::flow::{Block, Column, Scale};
+use super::flow::{Block, Column, Mark, Scale};
 use super::frame::Frame;
 use super::item::{Item, Page, Sheet};
 use super::table::{Placed, Table};
@@ -70,14 +70,13 @@ impl<'a> Book<'a> {
     /// Fills a page that has been begun with parts and goes on on further pages of the same name.
     pub fn fill(&mut self, name: &str, mut column: Column, parts: &[Part]) {
         let scale = column.scale;
-        let mut at = 0;
-        let mut row = 0;
+        let mut parts = parts.to_vec();
+        let (mut at, mut row) = (0, 0);
         while at < parts.len() {
             let done = match &parts[at] {
                 Part::Block(_) => {
-                    let run: Vec<Block> = blocks_from(&parts[at..]);
-                    let before_table = at + run.len() < parts.len();
-                    let placed = pour(&mut column, &run, before_table, parts.get(at + run.len()));
+                    let run = blocks_from(&parts[at..]);
+                    let placed = pour(&mut column, &run, parts.get(at + run.len()));
                     at += placed;
                     placed == run.len()
                 }
@@ -90,24 +89,28 @@ impl<'a> Book<'a> {
                         row = next;
                         false
                     }
-                    // A row higher than a page cannot be printed whole; the page is left as it is.
+                    // A row higher than a page cannot be printed whole; the next one is.
                     Placed::RowTooHigh(next) => {
                         row = next + 1;
                         true
                     }
                 },
             };
-            if !done {
-                if column.is_fresh()
-                    && let Some(Part::Block(block)) = parts.get(at)
-                {
+            if done {
+                continue;
+            }
+            if let Some(Part::Block(block)) = parts.get(at) {
+                if let Some((now, rest)) = broken(&column, block) {
+                    column.place(&now);
+                    parts[at] = rest.into();
+                } else if column.is_fresh() {
                     // Higher than a whole page: placed all the same rather than dropped.
                     column.place(block);
                     at += 1;
                 }
-                self.add(name, std::mem::take(&mut column.items));
-                column = self.frame.column(scale);
             }
+            self.add(name, std::mem::take(&mut column.items));
+            column = self.frame.column(scale);
         }
         if !column.items.is_empty() {
             self.add(name, column.items);
@@ -137,10 +140,27 @@ fn blocks_from(parts: &[Part]) -> Vec<Block> {
         .collect()
 }
 
+/// A list's entries that still fit, and the rest as a list that counts on.
+fn broken(column: &Column, block: &Block) -> Option<(Block, Block)> {
+    let Block::List(mark, entries) = block else {
+        return None;
+    };
+    let first = |n: usize| Block::List(*mark, entries[..n].to_vec());
+    let fitting = (1..entries.len()).rev().find(|n| column.fits(&first(*n)))?;
+    let rest = match mark {
+        Mark::From(start) => Mark::From(start + fitting),
+        other => *other,
+    };
+    Some((
+        first(fitting),
+        Block::List(rest, entries[fitting..].to_vec()),
+    ))
+}
+
 /// Pours blocks; a heading right before a table stays with the table's first rows.
-fn pour(column: &mut Column, blocks: &[Block], before_table: bool, next: Option<&Part>) -> usize {
+fn pour(column: &mut Column, blocks: &[Block], next: Option<&Part>) -> usize {
     let heading_last = blocks.last().is_some_and(Block::belongs_to_next);
-    if !(before_table && heading_last) {
+    if !(next.is_some() && heading_last) {
         return column.pour(blocks);
     }
     let body = &blocks[..blocks.len() - 1];

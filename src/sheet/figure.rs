@@ -162,10 +162,12 @@ pub fn time(minutes: f64) -> String {
     }
 }
 
-/// An angle to a tenth of a degree.
+/// An angle given in radians, to a tenth of a degree.
 #[must_use]
-pub fn angle(degrees: f64) -> String {
-    format!("{:.1}°", tidy(degrees))
+pub fn angle(radians: f64) -> String {
+    let degrees = tidy(radians.to_degrees());
+    let sign = if degrees < 0.0 { "−" } else { "" };
+    format!("{sign}{:.1}°", degrees.abs())
 }
 
 #[cfg(test)]

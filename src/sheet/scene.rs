@@ -1,9 +1,10 @@
 //! What the drawings of a plan have in common: the slab at a stage of the cutting.
 
 use super::dimension::Run;
-use super::drawing::Drawing;
+use super::drawing::{Drawing, FIGURE};
 use super::figure::Figures;
 use super::item::{Dash, Ink, Stroke as Line};
+use super::labels::Prefer;
 use super::pen::NARROW_MM;
 use crate::cut::{Cut, CutKind, SetOut, Stroke};
 use crate::geom::{Bounds, Point, Seg, Vector};
@@ -81,7 +82,7 @@ pub fn flaws(drawing: &mut Drawing, plan: &Plan) {
             drawing.line(ring, edge.dashed(Dash::Dashed));
         }
         if let Some(seg) = flaw.path.first() {
-            drawing.word(seg.at(0.5), &flaw.what);
+            drawing.label(seg.at(0.5), &flaw.what, &FIGURE, Prefer::Beside);
         }
     }
 }
@@ -94,7 +95,8 @@ pub fn slab_names(drawing: &mut Drawing, plan: &Plan) {
     }
 }
 
-/// Names of the top's corners, inside it.
+/// Names of the top's corners, inside it: at a rounded or clipped corner by the middle of what
+/// was made of it.
 pub fn top_names(drawing: &mut Drawing, plan: &Plan) {
     let corners = &plan.top.corners;
     let count = corners.len();
@@ -102,7 +104,7 @@ pub fn top_names(drawing: &mut Drawing, plan: &Plan) {
         let before = corners[(i + count - 1) % count].at;
         let after = corners[(i + 1) % count].at;
         let inwards = (before - corner.at).unit() + (after - corner.at).unit();
-        drawing.name_towards(corner.at, inwards.unit(), &corner.name);
+        drawing.name_towards(corner.edge, inwards.unit(), &corner.name);
     }
 }
 

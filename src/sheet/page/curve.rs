@@ -14,6 +14,8 @@ use crate::sheet::table::{Heading, Table, Width};
 /// Height of the drawing, mm.
 const DRAWING_MM: f64 = 92.0;
 
+const RINGS: &str = "Rings: every station to one depth, then every station to the next";
+
 /// Adds a page for each curve.
 pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
@@ -38,18 +40,15 @@ fn page(book: &mut Book<'_>, cut: &Cut, set_out: &CurveSetOut) {
     }
     let area = column.reserve(DRAWING_MM);
     column.items.extend(draw(book, cut, set_out, area));
-    let parts: Vec<Part> = vec![
+    let mut parts: Vec<Part> = vec![
         Block::Rows(rows(book.figures, cut, set_out)).into(),
-        Block::Subheading(
-            "Rings: every station to one depth, then every station to the next".into(),
-        )
-        .into(),
-        super::straight::pass_table(cut).into(),
-        Block::Subheading("How".into()).into(),
-        Block::List(Mark::From(1), steps(book, cut, set_out)).into(),
-        Block::Subheading("Stations: marks on the line to keep".into()).into(),
-        station_table(book.figures, set_out).into(),
+        Block::Subheading(RINGS.into()).into(),
     ];
+    parts.extend(super::straight::pass_tables(cut));
+    parts.push(Block::Subheading("How".into()).into());
+    parts.push(Block::List(Mark::From(1), steps(book, cut, set_out)).into());
+    parts.push(Block::Subheading("Stations: marks on the line to keep".into()).into());
+    parts.push(station_table(book.figures, set_out).into());
     book.fill(&name, column, &parts);
 }
 
@@ -67,7 +66,8 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<
     if let Some(station) = set_out.stations.get(set_out.stations.len() / 2) {
         drawing.line_apart(set_out.pivot, station.touch, arm);
         let text = format!("sawn radius {}", book.figures.tape(set_out.sawn_radius));
-        drawing.word(set_out.pivot.midpoint(station.touch), &text);
+        let third = set_out.pivot + (station.touch - set_out.pivot) * 0.4;
+        drawing.word(third, &text);
     }
     drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
     for station in &set_out.stations {
@@ -153,7 +153,7 @@ fn station_table(figures: Figures, set_out: &CurveSetOut) -> Table {
     let rows = set_out.stations.iter().map(|s| {
         vec![
             s.number.to_string(),
-            angle(s.angle.to_degrees()),
+            angle(s.angle),
             figures.tape_bare(s.chord),
             figures.tape_bare(s.touch.x),
             figures.tape_bare(s.touch.y),

@@ -1,7 +1,7 @@
 //! Page 1: the job at a glance. Every stop is here.
 
 use crate::diag::Finding;
-use crate::geom::Bounds;
+use crate::geom::{Bounds, Point};
 use crate::plan::Plan;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::figure::{Figures, face, time};
@@ -9,9 +9,11 @@ use crate::sheet::flow::{Block, Column, Grade, Mark, Scale};
 use crate::sheet::scene;
 
 /// Height of the drawing, mm.
-const DRAWING_MM: f64 = 92.0;
+const DRAWING_MM: f64 = 86.0;
 /// Space between the two columns of key numbers, mm.
 const GUTTER_MM: f64 = 8.0;
+
+const CAUTIONS: &str = "Cautions, told in full on the safety pages";
 
 /// Adds the page.
 pub fn add(book: &mut Book<'_>) {
@@ -27,6 +29,9 @@ pub fn add(book: &mut Book<'_>) {
     column.items.extend(drawing.finish());
     column.place(&Block::Note(scale));
     key_numbers(&mut column, plan, book.figures);
+    if plan.stops.is_empty() {
+        caution_titles(&mut column, plan);
+    }
     let mut desk = book.column(Scale::DESK);
     desk.y = column.y;
     desk.items = column.items;
@@ -58,7 +63,7 @@ fn title(column: &mut Column, plan: &Plan) {
             ("stops", "stand")
         };
         let words = format!("{count} {stops} {stand} against this job. Do not start.");
-        let more = vec!["Each is told below. Clear every one of them, then plan again.".to_owned()];
+        let more = plan.stops.iter().map(|s| sentence(&s.title)).collect();
         column.place(&Block::Notice(Grade::Stop, words, more));
     }
 }
@@ -67,20 +72,46 @@ fn row(name: &str, value: String) -> (String, String) {
     (name.to_owned(), value)
 }
 
-fn key_numbers(column: &mut Column, plan: &Plan, figures: Figures) {
+/// Fills two halves of the column side by side.
+fn side_by_side(column: &mut Column, scale: Scale, halves: [&Block; 2]) {
     let half = (column.width - GUTTER_MM) / 2.0;
-    let part = |offset: f64| {
-        let rest = column.rest();
-        let min = crate::geom::Point::new(rest.min.x + offset, rest.min.y);
-        let max = crate::geom::Point::new(min.x + half, rest.max.y);
-        Column::new(Bounds { min, max }, column.scale)
+    let rest = column.rest();
+    let mut lowest = column.y;
+    for (i, block) in halves.into_iter().enumerate() {
+        let x = rest.min.x + if i == 0 { 0.0 } else { half + GUTTER_MM };
+        let area = Bounds {
+            min: Point::new(x, rest.min.y),
+            max: Point::new(x + half, rest.max.y),
+        };
+        let mut part = Column::new(area, scale);
+        part.place(block);
+        lowest = lowest.min(part.y);
+        column.items.append(&mut part.items);
+    }
+    column.y = lowest;
+}
+
+fn key_numbers(column: &mut Column, plan: &Plan, figures: Figures) {
+    let halves = [
+        Block::Rows(weights(plan, figures)),
+        Block::Rows(efforts(plan)),
+    ];
+    side_by_side(column, column.scale, [&halves[0], &halves[1]]);
+}
+
+fn caution_titles(column: &mut Column, plan: &Plan) {
+    if plan.cautions.is_empty() {
+        return;
+    }
+    column.place(&Block::Subheading(CAUTIONS.into()));
+    let titles: Vec<String> = plan.cautions.iter().map(|c| sentence(&c.title)).collect();
+    let (left, right) = titles.split_at(titles.len().div_ceil(2));
+    let list = |titles: &[String]| Block::List(Mark::Dot, titles.to_vec());
+    let small = Scale {
+        body: Scale::DESK.small,
+        ..Scale::DESK
     };
-    let (mut left, mut right) = (part(0.0), part(half + GUTTER_MM));
-    left.place(&Block::Rows(weights(plan, figures)));
-    right.place(&Block::Rows(efforts(plan)));
-    column.y = left.y.min(right.y);
-    column.items.append(&mut left.items);
-    column.items.append(&mut right.items);
+    side_by_side(column, small, [&list(left), &list(right)]);
 }
 
 fn weights(plan: &Plan, figures: Figures) -> Vec<(String, String)> {
@@ -123,23 +154,21 @@ fn efforts(plan: &Plan) -> Vec<(String, String)> {
     ]
 }
 
+/// Every stop in full, then the titles of the cautions; or that none was found.
 fn findings(plan: &Plan) -> Vec<Part> {
-    let mut parts: Vec<Part> = Vec::new();
+    if plan.stops.is_empty() {
+        let words = "The planner found no stop. That is no permission: it sees only the job file, \
+                     not the stone, the machine or the people.";
+        return vec![Block::Paragraph(words.into()).into()];
+    }
     let notice = |f: &Finding| {
         let lines = vec![f.detail.clone(), format!("Source: {}", f.source)];
         Block::Notice(Grade::Stop, sentence(&f.title), lines).into()
     };
-    parts.extend(plan.stops.iter().map(notice));
-    if plan.stops.is_empty() {
-        let words = "The planner found no stop. That is no permission: it sees only the job file, \
-                     not the stone, the machine or the people.";
-        parts.push(Block::Paragraph(words.into()).into());
-    }
-    if !plan.cautions.is_empty() {
-        parts.push(Block::Subheading("Cautions, told in full on the safety pages".into()).into());
-        let titles = plan.cautions.iter().map(|c| sentence(&c.title)).collect();
-        parts.push(Block::List(Mark::Dot, titles).into());
-    }
+    let mut parts: Vec<Part> = plan.stops.iter().map(notice).collect();
+    let titles = plan.cautions.iter().map(|c| sentence(&c.title)).collect();
+    parts.push(Block::Subheading(CAUTIONS.into()).into());
+    parts.push(Block::List(Mark::Dot, titles).into());
     parts
 }
 

@@ -4,6 +4,7 @@ use crate::handle::bend::{BendVerdict, Bending};
 use crate::handle::lift::{PeopleNeeded, Share, Verdict};
 use crate::handle::support::BearingVerdict;
 use crate::handle::{Handling, Piece};
+use crate::plan::Plan;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::Figures;
@@ -38,12 +39,25 @@ pub fn add(book: &mut Book<'_>) {
     scene::top_names(&mut drawing, plan);
     column.items.extend(drawing.finish());
     column.place(&Block::Note(
-        "Ringed numbers: people. Dashed: the two bearers that stress the stone least. Quartered disc: \
-         balance point."
-            .into(),
+        format!(
+            "Ringed numbers: people. Dashed: the two bearers that stress the stone least. Quartered \
+             disc: balance point. Distances are from the end and the long side that meet at corner {}.",
+            base_corner(plan)
+        ),
     ));
     let parts = parts(&plan.handling, book.figures);
     book.fill("Lift and carry", column, &parts);
+}
+
+/// Name of the top's corner that the lifters' distances are counted from.
+fn base_corner(plan: &Plan) -> &str {
+    let base = plan.handling.top.base_line[0];
+    let nearest = plan
+        .top
+        .corners
+        .iter()
+        .min_by(|a, b| a.at.distance(base).total_cmp(&b.at.distance(base)));
+    nearest.map_or("", |c| &c.name)
 }
 
 fn parts(handling: &Handling, figures: Figures) -> Vec<Part> {

@@ -1,7 +1,6 @@
 //! Page 2: set-out. Every mark is made with a tape before the first cut.
 
 use crate::cut::{Cut, EdgeMark, MarkedLine, SetOut};
-use crate::geom::Vector;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::Figures;
@@ -12,7 +11,7 @@ use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
 /// Height of the drawing, mm.
-const DRAWING_MM: f64 = 96.0;
+const DRAWING_MM: f64 = 84.0;
 
 /// Adds the pages.
 pub fn add(book: &mut Book<'_>) {
@@ -25,11 +24,10 @@ pub fn add(book: &mut Book<'_>) {
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
     drawing.kept(&plan.top.outline);
+    scene::slab_names(&mut drawing, plan);
     for cut in &plan.cuts {
         draw_marks(&mut drawing, cut);
     }
-    scene::slab_dimensions(&mut drawing, plan, book.figures);
-    scene::slab_names(&mut drawing, plan);
     scene::top_names(&mut drawing, plan);
     column.items.extend(drawing.finish());
     column.place(&Block::Note(
@@ -58,10 +56,7 @@ fn draw_marks(drawing: &mut Drawing, cut: &Cut) {
         }
         SetOut::Pivot(set_out) => {
             drawing.cross(set_out.pivot);
-            drawing.name(
-                set_out.pivot + Vector::default(),
-                &format!("{}p", cut.number),
-            );
+            drawing.name(set_out.pivot, &format!("{}p", cut.number));
         }
     }
 }

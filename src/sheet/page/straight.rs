@@ -1,6 +1,6 @@
 //! A card for each straight cut.
 
-use crate::cut::{Cut, CutKind, GuideSide, SetOut, StraightSetOut};
+use crate::cut::{Cut, CutKind, GuideSide, Pass, SetOut, StraightSetOut};
 use crate::geom::Bounds;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
@@ -34,13 +34,13 @@ fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
     }
     let area = column.reserve(DRAWING_MM);
     column.items.extend(draw(book, cut, set_out, area));
-    let parts = vec![
+    let mut parts: Vec<Part> = vec![
         Block::Rows(rows(book.figures, cut, set_out)).into(),
         Block::Subheading("Passes: tick each one".into()).into(),
-        pass_table(cut).into(),
-        Block::Subheading("How".into()).into(),
-        Part::from(Block::List(Mark::From(1), steps(book, cut, set_out))),
     ];
+    parts.extend(pass_tables(cut));
+    parts.push(Block::Subheading("How".into()).into());
+    parts.push(Block::List(Mark::From(1), steps(book, cut, set_out)).into());
     book.fill(&name, column, &parts);
 }
 
@@ -112,27 +112,24 @@ fn rows(figures: Figures, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, S
     rows
 }
 
-/// The depths in columns of at most eight, each with a box to tick.
-pub(super) fn pass_table(cut: &Cut) -> Table {
+/// The depths side by side, each with a line to tick, at most eight to a table.
+pub(super) fn pass_tables(cut: &Cut) -> Vec<Part> {
     const ACROSS: usize = 8;
-    let width = cut.passes.len().min(ACROSS);
-    let mut headings = vec![Heading::words("Pass", Width::Mm(26.0))];
-    headings.extend((0..width).map(|_| Heading::numbers("", Width::Part(1.0))));
-    let mut rows = Vec::new();
-    for group in cut.passes.chunks(ACROSS) {
-        let mut numbers = vec!["Number".to_owned()];
-        numbers.extend(group.iter().map(|p| p.number.to_string()));
+    let table = |group: &[Pass]| {
+        let mut headings = vec![Heading::words("Pass", Width::Mm(28.0))];
+        let number = |p: &Pass| Heading::numbers(p.number.to_string(), Width::Part(1.0));
+        headings.extend(group.iter().map(number));
         let mut depths = vec!["Depth, mm".to_owned()];
         depths.extend(group.iter().map(|p| format!("{:.1}", p.depth)));
         let mut done = vec!["Done".to_owned()];
         done.extend(group.iter().map(|_| "____".to_owned()));
-        rows.extend([numbers, depths, done]);
-    }
-    Table {
-        headings,
-        rows,
-        style: Scale::BENCH.strong,
-    }
+        Table {
+            headings,
+            rows: vec![depths, done],
+            style: Scale::BENCH.strong,
+        }
+    };
+    cut.passes.chunks(ACROSS).map(|g| table(g).into()).collect()
 }
 
 fn steps(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<String> {
