@@ -16,6 +16,7 @@ use kerfwright::handle::niosh::{
 use kerfwright::handle::plate::{Spring, linear, settled};
 use kerfwright::handle::strip::Strip;
 use kerfwright::handle::support::{BearingVerdict, Standing, setting};
+use kerfwright::handle::trestles::best_supports;
 use kerfwright::job::{self, Aid, Support, SupportPlace};
 use kerfwright::tables::region::RegionCode;
 use kerfwright::units::{Mass, MassRange};
@@ -129,7 +130,7 @@ impl Spread {
 fn published_gere_marble_slab_on_two_supports() {
     let strip = strip(&rectangle(915.0, 305.0));
     let beam = Beam::new(&strip, slice(10.28 / 305.0, 22.0));
-    let [s1, s2] = beam.best_supports();
+    let [s1, s2] = best_supports(&beam);
     let share = (2.0_f64.sqrt() - 1.0) / 2.0;
     close(s1, share * 915.0, 1e-3);
     close(s2, (1.0 - share) * 915.0, 1e-3);
@@ -149,7 +150,7 @@ fn published_ce_board_beam() {
     // No moment in the middle: the worst is the overhang's own, q·a²/2.
     let level = beam.worst(Lie::Flat, [2500.0, 7500.0]);
     close(level.moment_nm, -46_875.0, 0.01);
-    let [s1, s2] = beam.best_supports();
+    let [s1, s2] = best_supports(&beam);
     close((s2 - s1) / 1000.0, 5.86, 0.005);
 }
 
@@ -473,7 +474,7 @@ fn bending_agrees_with_a_stepped_sum_on_a_holed_round_ended_top() {
     close(strip.middle(), region.centroid().x, 1e-6);
     let (q, t) = (30.0 * 2900e-9 * 9.806_65 * 1.2, 29.6);
     let beam = Beam::new(&strip, slice(q, t));
-    let best = beam.best_supports();
+    let best = best_supports(&beam);
     for supports in [[0.0, 2150.0], [300.0, 1700.0], best] {
         let exact = beam.worst(Lie::Flat, supports).stress_mpa;
         let stepped = summed_stress(&region, supports, q, t, 1075);
@@ -508,7 +509,7 @@ fn a_turned_or_mirrored_stone_is_as_strong_and_as_heavy_to_lift() {
     let best = |r: &Region| {
         let strip = strip(r);
         let beam = Beam::new(&strip, slice(1e-3, 30.0));
-        let supports = beam.best_supports();
+        let supports = best_supports(&beam);
         (supports, beam.worst(Lie::Flat, supports).stress_mpa)
     };
     let ([s1, s2], stress) = best(&region);
@@ -583,4 +584,148 @@ fn supports_share_by_length_and_place() {
         Standing::NotSupported
     );
     assert_eq!(setting(&top, &[], pose), None);
+}
+
+/// A small job in the open with four people and a granite slab.
+fn whole_job(aid: Aid) -> job::Job {
+    let shape = |naming, l: f64, w: f64| {
+        let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
+        job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
+    };
+    let range = |likely| job::Range {
+        low: likely,
+        likely,
+        high: likely,
+    };
+    job::Job {
+        heading: job::Heading::default(),
+        region: RegionCode::Eu,
+        units: kerfwright::units::LengthUnit::Millimetre,
+        stone: job::Stone {
+            kind: kerfwright::tables::stone::StoneKind::Granite,
+            name: "granite".to_owned(),
+            thickness: job::Thickness {
+                least: 29.6,
+                mean: 30.0,
+                most: 30.4,
+            },
+            density: range(2900.0),
+            strength_mpa: 8.27,
+            strength_source: "ASTM C615".to_owned(),
+            safety_factor: 3.0,
+            silica: range(0.3),
+            weighed: None,
+            said: None,
+        },
+        slab: job::Slab {
+            shape: shape(job::Naming::Letters, 2640.0, 905.0),
+            edges: vec![job::EdgeState::Sawn; 4],
+            flaws: vec![],
+            tape_error_mm: 1.0,
+            vein_deg: None,
+        },
+        top: job::Top {
+            shape: shape(job::Naming::Numbers, 2150.0, 640.0),
+            finishes: vec![job::Finish::Saw; 4],
+            allowances: job::Allowances {
+                polish_mm: 1.0,
+                ease_mm: 0.5,
+                saw_mm: 0.0,
+            },
+            vein: job::VeinWish::Any,
+        },
+        supports: vec![rail(100.0, Some(20.0)), rail(2000.0, None)],
+        place: job::PlaceWish {
+            how: job::PlaceHow::Search,
+            least_strip_mm: 10.0,
+        },
+        machine: job::Machine {
+            kind: job::MachineKind::AngleGrinder,
+            rpm: 9800.0,
+            power: job::Power::Battery,
+            wet_rated: true,
+            protected: job::Protection::Battery,
+            plate_mm: 6.0,
+            vibration: job::Vibration { a: 6.5, k: 1.5 },
+            noise_db: 104.0,
+        },
+        discs: vec![],
+        guide: job::Guide {
+            length_mm: 1400.0,
+            offset_mm: 118.0,
+            overlap_mm: 150.0,
+        },
+        circle_jig: job::CircleJig {
+            offset_mm: 96.0,
+            reach_mm: (150.0, 900.0),
+        },
+        passes: job::Passes {
+            score_mm: 2.0,
+            step_mm: 6.0,
+            plunge_step_mm: 10.0,
+            through_mm: 3.0,
+            cusp_mm: 0.5,
+            rate_cm2_per_min: 25.0,
+            rate_is_guess: true,
+            far_end_mm: 60.0,
+            curve_factor: 3.0,
+            set_up_min: 10.0,
+        },
+        dust: job::Dust {
+            place: job::Place::Outdoors,
+            method: job::DustMethod::Water,
+            airflow_m3h: 0.0,
+            respirator: job::Respirator::Ffp3,
+            mask_fit_tested: true,
+            hours_today: 0.0,
+        },
+        lift: job::Lift {
+            aid,
+            ..crew(4, 25.0)
+        },
+        assumed: vec![],
+    }
+}
+
+#[test]
+fn the_findings_stop_a_hand_lift_that_is_none() {
+    let (slab, top) = (
+        load(rectangle(2640.0, 905.0), 206.0),
+        load(counter(), 110.0),
+    );
+    let pose = Pose::new(0.0, Vector::default());
+    let found = |aid| kerfwright::handle::assess(&whole_job(aid), &slab, &top, pose);
+    let ids = |list: &[kerfwright::diag::Finding]| list.iter().map(|f| f.id).collect::<Vec<_>>();
+    let (handling, bare) = found(Aid::None);
+    let stops = ids(&bare.stops);
+    assert_eq!(
+        stops.iter().filter(|id| **id == "not-a-hand-lift").count(),
+        2
+    );
+    assert!(stops.contains(&"support-over-limit"));
+    let (_, aided) = found(Aid::Trolley);
+    assert!(!ids(&aided.stops).contains(&"not-a-hand-lift"));
+    let cautions = ids(&aided.cautions);
+    for id in [
+        "not-a-hand-lift",
+        "carry-on-edge",
+        "crush-and-falls",
+        "guideline-is-not-a-limit",
+    ] {
+        assert!(cautions.contains(&id), "{id} is missing from {cautions:?}");
+    }
+    // 206 kg: a vacuum lifter for 412 kg, printed in full.
+    assert!(
+        bare.stops[0].detail.contains("412.0 kg"),
+        "{}",
+        bare.stops[0].detail
+    );
+    let edge = &handling.top.strength;
+    assert!(edge.ends_on_edge.worst.stress_mpa < edge.ends_only.worst.stress_mpa);
+    close(edge.integration.area_error, 0.0, 1e-9);
+    for given in handling.top.bendings() {
+        assert!(given.worst.stress_mpa.is_finite());
+    }
+    assert!(!handling.sources.is_empty());
+    serde_json::to_string(&handling).unwrap();
 }
