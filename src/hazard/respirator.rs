@@ -10,7 +10,7 @@ use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, TableAnswer};
 use crate::tables::region::{RegionCode, Standing};
-use crate::tables::respirator::{Assigned, MaskClass, MaskScheme, assigned};
+use crate::tables::respirator::{Assigned, HSE_WORKTOP_APF, MaskClass, MaskScheme, assigned};
 
 /// What protection factor is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -122,9 +122,6 @@ pub(super) fn assess(job: &Job, dust: &DustReport, notes: &mut Notes) -> Respira
     }
     report
 }
-
-/// British advice for stone worktops: the factor asked for besides water or extraction.
-const HSE_WORKTOP_APF: u16 = 20;
 
 /// What is asked for, and by whom.
 fn required(job: &Job, dust: &DustReport) -> (Required, &'static Source) {

@@ -5,6 +5,7 @@ use super::respirator::powered;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::region::{EngineeredStoneLaw, RegionCode};
+use crate::tables::regions::au;
 use crate::tables::stone::{RICH_IN_SILICA, StoneKind};
 use crate::tables::stones::sources;
 
@@ -29,6 +30,9 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         engineered_stone(job, notes);
     } else if california_rule_applies(job) {
         california_natural(job, notes);
+    }
+    if job.region == RegionCode::Au && job.stone.silica.high >= au::CONTROLLED_SHARE {
+        australia_controlled(job, notes);
     }
     if rich_in_silica(job) {
         rich(job, notes);
@@ -106,6 +110,20 @@ fn california_natural(job: &Job, notes: &mut Notes) {
     } else {
         notes.stop("silica-rich-stone-dry", rule.source, title, detail);
     }
+}
+
+fn australia_controlled(job: &Job, notes: &mut Notes) {
+    notes.caution(
+        "controlled-processing",
+        &au::CONTROLLED_PROCESSING,
+        "material with 1 % silica or more: cut under control only",
+        format!(
+            "Silica up to {:.0} %, threshold {:.0} %: since 1 September 2024 it is cut, ground and \
+             polished only with a control such as water, on-tool extraction or local exhaust.",
+            job.stone.silica.high * 100.0,
+            au::CONTROLLED_SHARE * 100.0
+        ),
+    );
 }
 
 fn rich(job: &Job, notes: &mut Notes) {

@@ -11,6 +11,7 @@ pub mod respirator;
 pub mod source;
 pub mod stone;
 pub mod stones;
+pub mod supply;
 pub mod tool;
 
 pub use source::{Source, Sure};
