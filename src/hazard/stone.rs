@@ -37,6 +37,9 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
     if rich_in_silica(job) {
         rich(job, notes);
     }
+    if job.stone.silica.high <= 0.0 {
+        silica_unknown(job, notes);
+    }
     if job.stone.kind.record().is_some_and(|r| r.asbestos_question) {
         asbestos(notes);
     }
@@ -147,6 +150,20 @@ fn rich(job: &Job, notes: &mut Notes) {
     );
 }
 
+fn silica_unknown(job: &Job, notes: &mut Notes) {
+    notes.caution(
+        "silica-unknown",
+        &doc::OUR_JUDGEMENT,
+        format!("{}: silica share not known", job.stone.name),
+        format!(
+            "Silica {:.0} % at most as entered: hardly any stone is free of it. Until a data sheet says \
+             so, treat it as rich in silica (above {:.0} %), and enter stone.silica.",
+            job.stone.silica.high * 100.0,
+            RICH_IN_SILICA.value * 100.0
+        ),
+    );
+}
+
 fn asbestos(notes: &mut Notes) {
     notes.caution(
         "soapstone-asbestos",
@@ -179,5 +196,4 @@ fn binder_unknown(job: &Job, notes: &mut Notes) {
             law.words
         ),
     );
-    notes.used(&doc::OUR_JUDGEMENT);
 }

@@ -13,5 +13,6 @@ pub mod stone;
 pub mod stones;
 pub mod supply;
 pub mod tool;
+pub mod vacuum;
 
 pub use source::{Source, Sure};

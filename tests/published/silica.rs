@@ -3,8 +3,12 @@
 use kerfwright::hazard::silica::{mixture, twa};
 use kerfwright::tables::Sure;
 use kerfwright::tables::measured_dust::{AKBAR_2007, COOPER_2015, HEALY_2014, MEASURED_DUST};
+use kerfwright::tables::protective as sign;
 use kerfwright::tables::region::{EngineeredStoneLaw, RegionCode};
 use kerfwright::tables::stone::StoneKind;
+use kerfwright::tables::vacuum::{
+    CLASS_H_PASSES, CLASS_L_PASSES, CLASS_M_PASSES, HEPA_HOLDS, OSHA_FILTER_HOLDS,
+};
 
 use crate::printed;
 
@@ -41,6 +45,40 @@ fn limits_over_eight_hours() {
         );
         assert_eq!(silica.source.sure, sure, "{region:?}");
     }
+}
+
+#[test]
+fn american_advice() {
+    // NIOSH REL, up to 10 h (R); ACGIH TLV (Q).
+    for region in [RegionCode::Us, RegionCode::UsCa] {
+        let advice = region.record().silica_advice;
+        let values: Vec<f64> = advice.iter().map(|guide| guide.limit_mg_m3).collect();
+        assert_eq!(values, [0.05, 0.025]);
+    }
+}
+
+#[test]
+fn what_filters_hold() {
+    // EN 60335-2-69 (Q): class L 1 %, M 0.1 %, H 0.005 %.
+    assert_eq!(
+        (CLASS_L_PASSES, CLASS_M_PASSES, CLASS_H_PASSES),
+        (0.01, 0.001, 0.000_05)
+    );
+    // HEPA 99.97 % at 0.3 µm (R); OSHA Table 1 filter 99 % (R): class M is better than that.
+    assert_eq!((HEPA_HOLDS, OSHA_FILTER_HOLDS), (0.9997, 0.99));
+}
+
+#[test]
+fn signs() {
+    // ISO 7010 (Q).
+    let signs = [
+        sign::EAR,
+        sign::EYE,
+        sign::FOOT,
+        sign::HAND,
+        sign::BREATHING,
+    ];
+    assert_eq!(signs, ["M003", "M004", "M008", "M009", "M017"]);
 }
 
 #[test]
