@@ -152,7 +152,7 @@ pub static TERRAZZO_STRENGTH: Source = Source::new(
 /// Safety factors by kind of stone.
 pub static BEALL: Source = Source::new(
     "safety factor: granite 3, marble 5, limestone 8",
-    "Beall, stone design",
+    "Beall",
     "Table 1",
     0,
     Sure::Read,
@@ -160,7 +160,7 @@ pub static BEALL: Source = Source::new(
 /// Safety factor of kinds without a row.
 pub static HIGHEST_FACTOR: Source = Source::new(
     "safety factor 8 for a kind without a row: the highest that is published",
-    "Beall, stone design",
+    "Beall",
     "Table 1",
     0,
     Sure::Judgement,
