@@ -208,8 +208,8 @@ fn sizes_keep_the_sheet_s_promises() {
     for s in [Scale::DESK, Scale::BENCH, Scale::HELPER] {
         assert!(s.body.size_pt >= 9.0 && s.small.size_pt >= 9.0);
     }
-    assert!(Scale::BENCH.strong.size_pt >= 12.0);
-    assert_eq!(Scale::BENCH.strong.face, Face::Bold);
+    let bench = Scale::BENCH.strong;
+    assert!(bench.size_pt >= 12.0 && bench.face == Face::Bold);
     let h = Scale::HELPER;
     for style in [h.body, h.strong, h.heading, h.subheading, h.small] {
         assert!(style.size_pt >= 14.0);
@@ -414,7 +414,9 @@ fn labels_never_overlap_each_other_or_what_is_taken() {
         .map(|i| (f64::from(i * 17 % 60), f64::from(i * 29 % 50)))
         .map(|(x, y)| Point::new(45.0 + x, 45.0 + y))
         .collect();
-    anchors.iter().for_each(|a| labels.occupy_point(*a));
+    for anchor in &anchors {
+        labels.occupy_point(*anchor);
+    }
     for (i, &anchor) in anchors.iter().enumerate() {
         let name = format!("station {i}");
         if let Labelled::Placed(items, own_box) =
@@ -499,4 +501,25 @@ fn head_and_foot_keep_to_the_margins_and_off_the_content() {
         let last = texts(&sheet.pages[1].items);
         assert!(last[3].content.ends_with("Page 2 of 2"));
     }
+}
+
+#[test]
+fn blocks_fill_as_many_pages_as_they_need() {
+    let frame = frame(Paper::A4);
+    let all: Vec<Block> = blocks().into_iter().cycle().take(90).collect();
+    let pages = frame.pages("Notes", Scale::BENCH, &all);
+    assert!(pages.len() > 3);
+    for page in &pages {
+        assert!(!page.items.is_empty());
+        assert!(page.items.iter().all(|i| holds(frame.area(), reach(i))));
+    }
+    let notices = |pages: &[Page]| {
+        let lines = pages.iter().flat_map(|p| texts(&p.items));
+        lines.filter(|t| t.content == Grade::Caution.word()).count()
+    };
+    let expected = all
+        .iter()
+        .filter(|b| matches!(b, Block::Notice(Grade::Caution, ..)));
+    assert_eq!(notices(&pages), expected.count());
+    assert!(frame.pages("Notes", Scale::BENCH, &[]).is_empty());
 }

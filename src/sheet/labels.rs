@@ -51,7 +51,7 @@ pub enum Labelled {
 pub struct Labels {
     area: Bounds,
     taken: Vec<Bounds>,
-    labels: Vec<Bounds>,
+    texts: Vec<Bounds>,
     points: Vec<Point>,
     lines: Vec<Seg>,
 }
@@ -63,7 +63,7 @@ impl Labels {
         Self {
             area,
             taken: vec![],
-            labels: vec![],
+            texts: vec![],
             points: vec![],
             lines: vec![],
         }
@@ -89,7 +89,7 @@ impl Labels {
     fn is_free(&self, area: Bounds, anchor: Point) -> bool {
         let wide = grown(area, CLEAR_MM);
         let off_point = |p: &Point| *p == anchor || !has(wide, *p);
-        let mut boxes = self.taken.iter().chain(&self.labels);
+        let mut boxes = self.taken.iter().chain(&self.texts);
         holds(self.area, area)
             && boxes.all(|t| !overlap(*t, wide))
             && self.points.iter().all(off_point)
@@ -99,7 +99,7 @@ impl Labels {
     /// True when a leader crosses no text, and no taken box but one its anchor lies in.
     fn is_clear(&self, leader: &Seg, anchor: Point) -> bool {
         let mut boxes = self.taken.iter().filter(|t| !has(**t, anchor));
-        boxes.all(|t| !meets_box(leader, *t)) && self.labels.iter().all(|t| !meets_box(leader, *t))
+        boxes.all(|t| !meets_box(leader, *t)) && self.texts.iter().all(|t| !meets_box(leader, *t))
     }
 
     /// Places a one-line label, on white, as near to its anchor as it can, with a leader when that
@@ -113,7 +113,7 @@ impl Labels {
             if !clear || !self.is_free(area, anchor) {
                 continue;
             }
-            self.labels.push(area);
+            self.texts.push(area);
             let mut items = vec![];
             if let Some(line) = leader {
                 self.lines.push(line);
