@@ -75,6 +75,14 @@ pub static ASTM_C615: Source = Source::new(
     0,
     Sure::Quoted,
 );
+/// Safety factor of rocks sold as granite.
+pub static FACTOR_AS_GRANITE: Source = Source::new(
+    "safety factor of gabbro, basalt, gneiss: taken as granite's, as their strength is",
+    "Beall, stone design, Table 1",
+    "row granite",
+    0,
+    Sure::Judgement,
+);
 /// Strength of rocks sold as granite.
 pub static AS_GRANITE: Source = Source::new(
     "flexural strength of gabbro, basalt, gneiss: taken as granite's least",
