@@ -9,6 +9,7 @@ pub mod job;
 pub mod piece;
 pub mod place;
 pub mod plan;
+pub mod render;
 pub mod sheet;
 pub mod tables;
 pub mod units;

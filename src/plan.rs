@@ -11,7 +11,8 @@ use crate::geom::{Outline, Point, Region, Seg, Vector};
 use crate::handle::{self, Handling, Load};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{
-    Assumption, EdgeState, Finish, Flaw, FlawPlace, Job, Range, Shape, SupportPlace, Thickness,
+    Assumption, DustMethod, EdgeState, Finish, Flaw, FlawPlace, Job, Range, Shape, SupportPlace,
+    Thickness,
 };
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, EdgeUse, NoFit, Placement};
@@ -112,6 +113,8 @@ pub struct NamedPoint {
     pub name: String,
     /// Where it is; for a rounded or clipped corner, as if it were sharp.
     pub at: Point,
+    /// The same for a sharp corner; the middle of the arc or flat for a rounded or clipped one.
+    pub edge: Point,
 }
 
 /// The slab.
@@ -159,6 +162,8 @@ pub struct FlawNote {
     pub path: Vec<Seg>,
     /// Clearance all round.
     pub clear: f64,
+    /// The edge of the clearance, as closed rings that may overlap.
+    pub clearance: Vec<Vec<Seg>>,
 }
 
 /// Where the top lies.
@@ -265,6 +270,8 @@ pub struct Kit {
     pub through: f64,
     /// Curves take this many times longer.
     pub curve_factor: f64,
+    /// How the dust is held down.
+    pub dust_method: DustMethod,
 }
 
 /// A support.
@@ -365,7 +372,11 @@ fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {
 
 fn sources(handling: &Handling, hazards: &Hazards) -> Vec<Source> {
     let mut all: Vec<Source> = Vec::new();
-    for source in handling.sources.iter().chain(&hazards.sources) {
+    for source in handling
+        .sources
+        .iter()
+        .chain(hazards.sources.iter().copied())
+    {
         if !all.contains(source) {
             all.push(source.clone());
         }
@@ -407,6 +418,7 @@ fn named_corners(shape: &Shape) -> Vec<NamedPoint> {
         .map(|(i, at)| NamedPoint {
             name: shape.corner_name(i),
             at: *at,
+            edge: shape.corner_seg(i).map_or(*at, |piece| piece.at(0.5)),
         })
         .collect()
 }
@@ -443,6 +455,7 @@ fn flaw_note(flaw: &Flaw) -> FlawNote {
             FlawPlace::Area(outline) => outline.segs().to_vec(),
         },
         clear: flaw.clear_mm,
+        clearance: flaw.clearance(),
     }
 }
 
@@ -499,6 +512,7 @@ fn kit(job: &Job) -> Kit {
         rate_is_guess: job.passes.rate_is_guess,
         through: job.passes.through_mm,
         curve_factor: job.passes.curve_factor,
+        dust_method: job.dust.method,
     }
 }
 

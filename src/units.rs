@@ -109,7 +109,8 @@ pub enum UnitFault {
 ///
 /// ```
 /// use kerfwright::units::{LengthUnit, parse_length_mm};
-/// assert_eq!(parse_length_mm("25 1/4 in", LengthUnit::Millimetre), Ok(641.35));
+/// let length = parse_length_mm("25 1/4 in", LengthUnit::Millimetre).unwrap();
+/// assert!((length - 641.35).abs() < 1e-9);
 /// assert_eq!(parse_length_mm("2.2 m", LengthUnit::Inch), Ok(2200.0));
 /// ```
 ///

@@ -70,7 +70,10 @@ fn place(text: &str, span: Option<(usize, usize)>) -> Option<std::ops::Range<usi
     let start = floor(text, start);
     let end = floor(text, end).max(start);
     let line = text.get(start..end)?.find('\n');
-    Some(start..line.map_or(end, |at| start + at))
+    let end = line.map_or(end, |at| start + at);
+    // A place without width points at the character that stands there.
+    let here = text.get(start..)?.chars().next().filter(|c| *c != '\n');
+    Some(start..end.max(start + here.map_or(0, char::len_utf8)))
 }
 
 /// The last character boundary at or before an index.

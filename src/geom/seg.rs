@@ -415,6 +415,33 @@ pub fn circle(centre: Point, radius: f64) -> Vec<Seg> {
         .to_vec()
 }
 
+/// The closed ring at a distance round a straight piece from `a` to `b`; a circle when they are the
+/// same point. Nothing when the distance is 0.
+#[must_use]
+pub fn capsule(a: Point, b: Point, distance: f64) -> Vec<Seg> {
+    if distance <= SAME_MM {
+        return Vec::new();
+    }
+    if a.distance(b) <= SAME_MM {
+        return circle(a, distance);
+    }
+    let out = (b - a).unit().right() * distance;
+    let half = |centre: Point, start: f64| {
+        Seg::Arc(Arc {
+            centre,
+            radius: distance,
+            start,
+            sweep: PI,
+        })
+    };
+    vec![
+        Seg::Line(a + out, b + out),
+        half(b, out.angle()),
+        Seg::Line(b - out, a - out),
+        half(a, (-out).angle()),
+    ]
+}
+
 /// Straight segments around a closed ring of points.
 #[must_use]
 pub fn ring(points: &[Point]) -> Vec<Seg> {

@@ -1,7 +1,34 @@
-//! What can hurt: silica, respirators, vibration, noise, the disc, electricity.
+//! What can hurt: silica, vibration, noise, the disc, the supply, the stone itself.
+//!
+//! Each hazard has one file with its formulas and its part of [`assess`]. Nothing here predicts
+//! what is in the air: silica is given in grams, exposures only as studies measured them.
+
+pub mod clean_up;
+pub mod crush;
+pub mod disc;
+pub mod dust;
+pub mod electric;
+pub mod noise;
+mod notes;
+pub mod protective;
+pub mod respirator;
+pub mod silica;
+pub mod stone;
+pub mod vibration;
+
+#[cfg(test)]
+mod sample;
+#[cfg(test)]
+mod tests;
+
+use serde::Serialize;
 
 use crate::diag::Findings;
 use crate::job::{Disc, Job};
+use crate::tables::Source;
+use crate::tables::documents as doc;
+use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
+use notes::Notes;
 
 /// What the cutting amounts to, as far as the hazards need to know it.
 #[derive(Clone, Debug)]
@@ -16,15 +43,104 @@ pub struct Work {
     pub discs: Vec<Disc>,
 }
 
+impl Work {
+    /// Time with the disc in the stone, hours.
+    #[must_use]
+    pub const fn hours(&self) -> f64 {
+        // 60 minutes to an hour.
+        self.trigger_minutes / 60.0
+    }
+
+    /// This job and the other work of the day, hours.
+    #[must_use]
+    pub const fn day_hours(&self, job: &Job) -> f64 {
+        self.hours() + job.dust.hours_today
+    }
+}
+
+/// The discs to look at: those used, or the whole kit while no cut is planned.
+fn discs_on<'a>(job: &'a Job, work: &'a Work) -> &'a [Disc] {
+    if work.discs.is_empty() {
+        &job.discs
+    } else {
+        &work.discs
+    }
+}
+
 /// The hazards of the job with their numbers.
-#[derive(Clone, Debug, serde::Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Hazards {
-    /// Sources used.
-    pub sources: Vec<crate::tables::Source>,
+    /// Stone and silica that the kerf sets free, and the limit for the air.
+    pub silica: silica::SilicaReport,
+    /// How the dust is held down, and what the regulator's table says of it.
+    pub dust: dust::DustReport,
+    /// The respirator asked for and the one at hand.
+    pub respirator: respirator::RespiratorReport,
+    /// Hand-arm vibration.
+    pub vibration: vibration::VibrationReport,
+    /// Noise.
+    pub noise: noise::NoiseReport,
+    /// Rim speed of each disc used.
+    pub discs: Vec<disc::DiscReport>,
+    /// What to wear.
+    pub protective: Vec<protective::ProtectiveItem>,
+    /// Quartz in the air as studies measured it; it does not predict this job.
+    pub measured: Vec<MeasuredDust>,
+    /// Who is asked about the rules, in words.
+    pub authority: &'static str,
+    /// The sources that the numbers and findings rest on.
+    pub sources: Vec<&'static Source>,
 }
 
 /// Works out every hazard of the job and what stands against it.
+///
+/// Other hours of the day count as work with the same machine, and hours of the task add up.
+/// `work` must hold finite numbers that are not negative.
 #[must_use]
-pub fn assess(_job: &Job, _work: &Work) -> (Hazards, Findings) {
-    (Hazards { sources: vec![] }, Findings::default())
+pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
+    let mut notes = Notes::default();
+    local_rules(job, &mut notes);
+    stone::assess(job, &mut notes);
+    electric::assess(job, &mut notes);
+    let dust = dust::assess(job, work, &mut notes);
+    let silica = silica::assess(job, work, &mut notes);
+    let respirator = respirator::assess(job, &dust, &mut notes);
+    let discs = disc::assess(job, work, &mut notes);
+    let vibration = vibration::assess(job, work, &mut notes);
+    let noise = noise::assess(job, work, &mut notes);
+    crush::assess(job, &mut notes);
+    clean_up::assess(job, &silica, &mut notes);
+    let protective = protective::list(job, &respirator, &noise, &mut notes);
+    for row in &MEASURED_DUST {
+        notes.used(row.source);
+    }
+    let hazards = Hazards {
+        silica,
+        dust,
+        respirator,
+        vibration,
+        noise,
+        discs,
+        protective,
+        measured: MEASURED_DUST.to_vec(),
+        authority: job.region.record().authority,
+        sources: notes.sources,
+    };
+    (hazards, notes.findings)
+}
+
+/// What stands above everything on the sheet.
+fn local_rules(job: &Job, notes: &mut Notes) {
+    notes.caution(
+        "local-rules-first",
+        &doc::COMMON_PRACTICE,
+        "local rules, makers' instructions and competent people come before this sheet",
+        format!(
+            "The sheet is no permit. Figures are for {}, with document and year: check your \
+             current rules with {}. Lifting gear, electrics, structure and stone that may hold \
+             asbestos are for licensed people.",
+            job.region.name(),
+            job.region.record().authority,
+        ),
+    );
 }

@@ -3,9 +3,10 @@
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::ledger::{Ledger, Span, Units, listed};
+use super::ledger::{Ledger, Span, Units};
 use super::quantity::{Limits, Quantity, from_to};
 use super::reader::Reader;
+use super::words::{nearest, short};
 use crate::geom::Point;
 use crate::units::{LengthUnit, Mass, UnitFault, parse_length_mm, parse_mass};
 
@@ -83,7 +84,7 @@ impl<'a> Given<'a> {
                 Mass::from_kg(kg)
             }
         };
-        let show = |kg| format!("{} kg", super::ledger::short(kg));
+        let show = |kg| format!("{} kg", short(kg));
         match limits_kg.broken_by(mass.kg(), show) {
             Some(why) => self.fault(&format!("is {why}"), "check the number and its unit"),
             None => Some(mass),
@@ -331,23 +332,4 @@ impl<'a> Given<'a> {
 fn unprintable(c: char) -> bool {
     c.is_control()
         || matches!(c, '\u{200B}'..='\u{200F}' | '\u{2028}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}')
-}
-
-/// The known word most like a text, if any is like it at all.
-pub(super) fn nearest<'w>(text: &str, known: impl Iterator<Item = &'w str>) -> Option<&'w str> {
-    // A word is like another when at most a third of its letters, and one at least, differ.
-    let allowed = (text.chars().count() / 3).max(1);
-    known
-        .map(|word| (strsim::damerau_levenshtein(text, word), word))
-        .filter(|(distance, _)| *distance <= allowed)
-        .min()
-        .map(|(_, word)| word)
-}
-
-/// Joins names for a hint.
-pub(super) fn known_names(names: &[&str]) -> String {
-    if names.is_empty() {
-        return "there are none".to_owned();
-    }
-    listed(names)
 }

@@ -3,6 +3,7 @@
 use std::cell::{Cell, RefCell};
 
 use super::Assumption;
+use super::words::short;
 use crate::diag::{Diagnostic, Severity};
 use crate::units::{LengthUnit, MM_PER_INCH};
 
@@ -17,6 +18,7 @@ pub(super) struct Ledger {
     noted: RefCell<Vec<Diagnostic>>,
     assumed: RefCell<Vec<Assumption>>,
     units: Cell<Units>,
+    spoilt: bool,
 }
 
 /// What a bare number means.
@@ -35,6 +37,20 @@ impl Default for Units {
 }
 
 impl Ledger {
+    /// An empty ledger. In a `spoilt` text some places are not TOML, so that nothing can be said to
+    /// be missing.
+    pub(super) fn new(spoilt: bool) -> Self {
+        Self {
+            spoilt,
+            ..Self::default()
+        }
+    }
+
+    /// True when some of the text could not be read at all.
+    pub(super) fn is_spoilt(&self) -> bool {
+        self.spoilt
+    }
+
     /// Notes a fault: the job cannot be planned.
     pub(super) fn fault(
         &self,
@@ -111,24 +127,5 @@ impl Ledger {
     /// The faults and remarks, and the assumptions, in the order they were noted.
     pub(super) fn close(self) -> (Vec<Diagnostic>, Vec<Assumption>) {
         (self.noted.into_inner(), self.assumed.into_inner())
-    }
-}
-
-/// A number with at most three decimals and no trailing zeros.
-pub(super) fn short(value: f64) -> String {
-    let text = format!("{value:.3}");
-    let text = text.trim_end_matches('0').trim_end_matches('.');
-    if text == "-0" { "0" } else { text }.to_owned()
-}
-
-/// A list in words: `a, b and c`.
-pub(super) fn listed<T: AsRef<str>>(items: &[T]) -> String {
-    match items {
-        [] => String::new(),
-        [one] => one.as_ref().to_owned(),
-        [first @ .., last] => {
-            let first: Vec<&str> = first.iter().map(AsRef::as_ref).collect();
-            format!("{} and {}", first.join(", "), last.as_ref())
-        }
     }
 }

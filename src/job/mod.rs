@@ -7,9 +7,9 @@
 //! | file | what it does |
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
-//! | [`file`] | the text as typed, with places |
+//! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
-//! | `ledger` | collects faults, remarks and assumptions |
+//! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
 pub mod file;
@@ -19,6 +19,7 @@ mod quantity;
 mod read;
 mod reader;
 pub mod shape;
+mod words;
 
 pub use file::JobFile;
 
@@ -27,7 +28,7 @@ pub use shape::{CornerCut, Naming, Part, Shape};
 use serde::Serialize;
 
 use crate::diag::Diagnostic;
-use crate::geom::{Outline, Point};
+use crate::geom::{Outline, Point, Seg, seg};
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
 use crate::units::{LengthUnit, Mass};
@@ -143,7 +144,7 @@ pub struct Stone {
     pub thickness: Thickness,
     /// Density, kg/m³. When the slab was weighed the three are equal.
     pub density: Range,
-    /// Flexural strength in `MPa`.
+    /// Flexural strength, `MPa`.
     pub strength_mpa: f64,
     /// Where the strength comes from, for the sheet.
     pub strength_source: String,
@@ -204,6 +205,26 @@ pub struct Flaw {
     pub place: FlawPlace,
     /// Clearance all round, mm.
     pub clear_mm: f64,
+}
+
+impl Flaw {
+    /// The edge of the clearance: a ring round a spot, one round each straight piece of a line or
+    /// of an area's boundary.
+    #[must_use]
+    pub fn clearance(&self) -> Vec<Vec<Seg>> {
+        let round = |a: &Point, b: &Point| seg::capsule(*a, *b, self.clear_mm);
+        match &self.place {
+            FlawPlace::Spot { at, across_mm } => {
+                vec![seg::circle(*at, across_mm / 2.0 + self.clear_mm)]
+            }
+            FlawPlace::Line(points) => points.windows(2).map(|w| round(&w[0], &w[1])).collect(),
+            FlawPlace::Area(outline) => {
+                let ring = outline.flattened();
+                let next = ring.iter().cycle().skip(1);
+                ring.iter().zip(next).map(|(a, b)| round(a, b)).collect()
+            }
+        }
+    }
 }
 
 /// The shape of a flaw.

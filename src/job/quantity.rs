@@ -1,7 +1,7 @@
 //! Quantities other than lengths and masses: the units they may be written in, and the limits of
 //! every number.
 
-use super::ledger::short;
+use super::words::short;
 
 /// The least and the most a number may be, both allowed.
 #[derive(Clone, Copy, Debug)]

@@ -3,9 +3,10 @@
 
 use toml::de::{DeTable, DeValue};
 
-use super::given::{Given, known_names, nearest};
+use super::given::Given;
 use super::ledger::{Ledger, Span};
 use super::quantity::{Limits, Quantity};
+use super::words::{known_names, nearest, short};
 use crate::units::LengthUnit;
 
 /// A table being read.
@@ -60,7 +61,7 @@ impl<'a> Reader<'a> {
 
     /// A value, if it was given.
     pub(super) fn get(&mut self, key: &'static str) -> Option<Given<'a>> {
-        self.asked.push(key);
+        self.ask(key);
         let value = self.table?.get(key)?;
         Some(Given::new(self.key(key), value, self.ledger))
     }
@@ -74,13 +75,16 @@ impl<'a> Reader<'a> {
         given
     }
 
-    /// Notes that a key is missing.
+    /// Notes that a key is missing, unless it may stand where the text could not be read.
     pub(super) fn missing(&self, key: &str, what: &str) {
+        if self.ledger.is_spoilt() {
+            return;
+        }
         let message = format!("{} is missing: {what}", self.key(key));
-        let hint = if self.path.is_empty() {
-            format!("add [{key}]")
-        } else {
-            format!("add `{key} = …` to [{}]", self.path)
+        let hint = match self.path.as_str() {
+            "" => format!("add [{key}]"),
+            section if section.contains('[') => format!("add `{key} = …` there"),
+            section => format!("add `{key} = …` to [{section}]"),
         };
         self.ledger.fault(self.key(key), self.span, message, hint);
     }
@@ -94,7 +98,7 @@ impl<'a> Reader<'a> {
         why: &str,
     ) -> f64 {
         let Some(given) = self.get(key) else {
-            let mut value = format!("{} mm", super::ledger::short(default_mm));
+            let mut value = format!("{} mm", short(default_mm));
             if self.ledger.length_unit() == LengthUnit::Inch {
                 value = format!("{value} ({})", self.ledger.length(default_mm));
             }
@@ -158,7 +162,7 @@ impl<'a> Reader<'a> {
         key: &'static str,
         read: impl FnOnce(&mut Reader<'a>) -> T,
     ) -> T {
-        self.asked.push(key);
+        self.ask(key);
         let found = self.table.and_then(|t| t.get_key_value(key));
         let table = match found.map(|(_, value)| value.get_ref()) {
             Some(DeValue::Table(table)) => Some(table),
@@ -207,6 +211,12 @@ impl<'a> Reader<'a> {
             given.fault::<()>(&message, instead);
         }
         given.is_some()
+    }
+
+    fn ask(&mut self, key: &'static str) {
+        if !self.asked.contains(&key) {
+            self.asked.push(key);
+        }
     }
 
     /// Notes the keys nobody asked for, each with the nearest known one.

@@ -97,6 +97,21 @@ pub enum Dash {
     Dotted,
 }
 
+impl Dash {
+    /// Lengths of dash and gap in turn, mm; empty for a continuous line. ISO 128-2
+    /// gives them in line widths; the dots and gaps are a little longer here, so that they survive
+    /// a worn printer (judgement).
+    #[must_use]
+    pub const fn pattern_mm(self) -> &'static [f64] {
+        match self {
+            Self::Continuous => &[],
+            Self::Dashed => &[3.0, 1.0],
+            Self::DashDot => &[6.0, 1.0, 0.5, 1.0],
+            Self::Dotted => &[0.35, 0.9],
+        }
+    }
+}
+
 /// The colours of a sheet. It must survive a black-and-white printer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ink {
@@ -110,6 +125,21 @@ pub enum Ink {
     White,
     /// The one accent colour; it never carries a meaning alone.
     Accent,
+}
+
+impl Ink {
+    /// Red, green and blue, 0 to 255 (judgement: the accent prints as a dark grey, light enough to
+    /// tell from black; the pale stripe still shows on a worn printer).
+    #[must_use]
+    pub const fn rgb(self) -> [u8; 3] {
+        match self {
+            Self::Black => [0, 0, 0],
+            Self::Grey => [96, 96, 96],
+            Self::Pale => [238, 238, 238],
+            Self::White => [255, 255, 255],
+            Self::Accent => [20, 60, 120],
+        }
+    }
 }
 
 /// A line of text. Control characters do not belong in it.

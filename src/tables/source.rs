@@ -78,16 +78,21 @@ impl Source {
     /// ```
     #[must_use]
     pub fn cite(&self) -> String {
+        if self.document == self.sure.words() {
+            return self.document.into();
+        }
         let mut text = String::from(self.document);
         if !self.clause.is_empty() {
             text.push_str(", ");
             text.push_str(self.clause);
         }
+        text.push_str(" (");
         if self.year == 0 {
-            text.push_str(" (undated; ");
+            text.push_str("undated");
         } else {
-            text.push_str(&format!(" ({}; ", self.year));
+            text.push_str(&self.year.to_string());
         }
+        text.push_str("; ");
         text.push_str(self.sure.words());
         text.push(')');
         text

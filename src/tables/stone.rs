@@ -97,6 +97,12 @@ pub struct Figure {
     pub source: &'static Source,
 }
 
+/// Share of mass above which stone counts as rich in silica, 0 to 1 (California, natural stone).
+pub const RICH_IN_SILICA: Figure = Figure {
+    value: 0.10,
+    source: &super::regions::us_ca::WET_METHODS,
+};
+
 /// What is published about one kind of stone.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct StoneRecord {
@@ -104,7 +110,7 @@ pub struct StoneRecord {
     pub kind: StoneKind,
     /// Density, kg/m³.
     pub density_kg_m3: Spread,
-    /// Flexural strength, MPa: a least value, dry, unless its source says otherwise.
+    /// Flexural strength, `MPa`: a least value, dry, unless its source says otherwise.
     pub strength_mpa: Figure,
     /// What the strength is divided by.
     pub safety_factor: Figure,

@@ -2,7 +2,10 @@
 //! what is left. It knows nothing of the planner but the JSON's keys, and its geometry is not the
 //! planner's.
 
-#![allow(dead_code, reason = "two test programs share this, each uses its own part")]
+#![allow(
+    dead_code,
+    reason = "two test programs share this, each uses its own part"
+)]
 
 pub(crate) mod disc;
 pub(crate) mod plane;
@@ -37,7 +40,9 @@ pub(crate) fn faults(plan: &Value, wish: &Wish) -> Vec<String> {
     replay.outline_is_right(plan);
     for cut in list(plan, "cuts") {
         let strokes = strokes(cut);
-        replay.faults.extend(steps::faults(plan, cut, &strokes, wish));
+        replay
+            .faults
+            .extend(steps::faults(plan, cut, &strokes, wish));
         replay.run_off(cut, &strokes);
         replay.kept_untouched(cut, &strokes);
         replay.make(plan, cut, &strokes);
@@ -263,15 +268,17 @@ impl Replay {
         let kerf = number(sheet, "kerf_mm2");
         if (self.kerf_mm2 - kerf).abs() > 1e-4 * self.slab.perimeter() {
             let ours = self.kerf_mm2;
-            self.faults
-                .push(format!("the kerf takes {ours:.2} mm², the sheet says {kerf:.2}"));
+            self.faults.push(format!(
+                "the kerf takes {ours:.2} mm², the sheet says {kerf:.2}"
+            ));
         }
         for i in 0..self.layers.len() {
             let (below, kept) = (self.layers[i].below, self.layers[i].kept.clone());
             let missing = top.minus(&kept).area();
             if missing > slack {
-                self.faults
-                    .push(format!("{missing:.2} mm² of the top are missing at {below:.1} mm"));
+                self.faults.push(format!(
+                    "{missing:.2} mm² of the top are missing at {below:.1} mm"
+                ));
             }
             self.ridges(plan, below, &kept);
         }

@@ -102,9 +102,12 @@ impl RandomJob {
             finishes,
             allowances: dice.pick(&[[1.0, 0.5, 0.0], [2.0, 1.0, 0.3], [0.0, 0.0, 0.0]]),
             tape: dice.pick(&[0.5, 1.0, 2.0]),
-            vein: dice
-                .chance(0.2)
-                .then(|| (dice.between(-40.0, 40.0), dice.pick(&["along", "across", "any"]))),
+            vein: dice.chance(0.2).then(|| {
+                (
+                    dice.between(-40.0, 40.0),
+                    dice.pick(&["along", "across", "any"]),
+                )
+            }),
             fixed: dice.chance(0.25).then(|| {
                 let turn = dice.pick(&[0.0, 90.0, 180.0, 3.0]);
                 fixed(dice, &slab, &top, turn)
@@ -126,7 +129,11 @@ impl RandomJob {
                 cusp: dice.pick(&[0.3, 0.5, 1.0]),
             },
             far_end: dice.pick(&[0.0, 60.0]),
-            guide: [dice.between(600.0, 3000.0), dice.between(60.0, 200.0), 100.0],
+            guide: [
+                dice.between(600.0, 3000.0),
+                dice.between(60.0, 200.0),
+                100.0,
+            ],
             inches: dice.chance(0.15),
             slab,
             states,
@@ -140,7 +147,10 @@ impl RandomJob {
         let mut text = String::new();
         let unit = if self.inches { "in" } else { "mm" };
         let l = |v: f64| self.length(v);
-        let _ = writeln!(text, "[job]\nunits = \"{unit}\"\n[stone]\nkind = \"gabbro\"");
+        let _ = writeln!(
+            text,
+            "[job]\nunits = \"{unit}\"\n[stone]\nkind = \"gabbro\""
+        );
         let thickness: Vec<String> = self.thickness.iter().map(|t| l(*t)).collect();
         let _ = writeln!(text, "thickness = [{}]", thickness.join(", "));
         let _ = writeln!(text, "[slab]\ncorners = {}", self.points(&self.slab));
@@ -151,7 +161,12 @@ impl RandomJob {
                 .collect();
             names.join(", ")
         };
-        let _ = writeln!(text, "factory = [{}]\nrough = [{}]", named("factory"), named("rough"));
+        let _ = writeln!(
+            text,
+            "factory = [{}]\nrough = [{}]",
+            named("factory"),
+            named("rough")
+        );
         let _ = writeln!(text, "tape = {}", l(self.tape));
         if let Some((vein, _)) = self.vein {
             let _ = writeln!(text, "vein = {vein}");
@@ -166,7 +181,11 @@ impl RandomJob {
                 Flaw::Line(points) => format!("line = {}", self.points(points)),
                 Flaw::Area(points) => format!("area = {}", self.points(points)),
             };
-            let _ = writeln!(text, "[[slab.flaw]]\nwhat = \"mend\"\n{place}\nclear = {}", l(*clear));
+            let _ = writeln!(
+                text,
+                "[[slab.flaw]]\nwhat = \"mend\"\n{place}\nclear = {}",
+                l(*clear)
+            );
         }
         self.write_top(&mut text);
         self.write_kit(&mut text);
@@ -182,19 +201,41 @@ impl RandomJob {
                 .collect();
             each.join(", ")
         };
-        let round = treated(|c| if let Corner::Round(r) = c { Some(*r) } else { None });
-        let clip = treated(|c| if let Corner::Clip(r) = c { Some(*r) } else { None });
+        let round = treated(|c| {
+            if let Corner::Round(r) = c {
+                Some(*r)
+            } else {
+                None
+            }
+        });
+        let clip = treated(|c| {
+            if let Corner::Clip(r) = c {
+                Some(*r)
+            } else {
+                None
+            }
+        });
         let _ = writeln!(text, "round = {{ {round} }}\nclip = {{ {clip} }}");
         let n = self.top.len();
         let finishes: Vec<String> = (0..n)
-            .map(|i| format!("\"{}-{}\" = \"{}\"", i + 1, (i + 1) % n + 1, self.finishes[i]))
+            .map(|i| {
+                format!(
+                    "\"{}-{}\" = \"{}\"",
+                    i + 1,
+                    (i + 1) % n + 1,
+                    self.finishes[i]
+                )
+            })
             .collect();
         let _ = writeln!(text, "finish = {{ {} }}", finishes.join(", "));
         if let Some((_, wish)) = self.vein {
             let _ = writeln!(text, "vein = \"{wish}\"");
         }
         let [polish, ease, saw] = self.allowances.map(l);
-        let _ = writeln!(text, "allowance = {{ polish = {polish}, ease = {ease}, saw = {saw} }}");
+        let _ = writeln!(
+            text,
+            "allowance = {{ polish = {polish}, ease = {ease}, saw = {saw} }}"
+        );
         let _ = writeln!(text, "[place]\nleast_strip = {}", l(self.least_strip));
         if let Some((at, turn)) = self.fixed {
             let at = self.points(&[at]);
@@ -246,15 +287,28 @@ fn slab_edge(edge: usize, count: usize) -> String {
 }
 
 fn slab(dice: &mut Dice, long: f64, deep: f64) -> Vec<Place> {
-    let mut wobble = |p: Place| [p[0] + dice.between(-8.0, 8.0), p[1] + dice.between(-8.0, 8.0)];
+    let mut wobble = |p: Place| {
+        [
+            p[0] + dice.between(-8.0, 8.0),
+            p[1] + dice.between(-8.0, 8.0),
+        ]
+    };
     let square = [[0.0, 0.0], [long, 0.0], [long, deep], [0.0, deep]];
-    let askew = [square[0], wobble(square[1]), wobble(square[2]), wobble(square[3])];
+    let askew = [
+        square[0],
+        wobble(square[1]),
+        wobble(square[2]),
+        wobble(square[3]),
+    ];
     match dice.below(10) {
         0..=2 => square.to_vec(),
         3..=5 => askew.to_vec(),
         6..=7 => {
             let [a, b, c, d] = askew;
-            let (back, down) = (dice.between(40.0, long * 0.3), dice.between(40.0, deep * 0.4));
+            let (back, down) = (
+                dice.between(40.0, long * 0.3),
+                dice.between(40.0, deep * 0.4),
+            );
             let mut corners = vec![a, b, [c[0], c[1] - down], [c[0] - back, c[1]], d];
             if dice.chance(0.5) {
                 corners[1] = [b[0] - dice.between(30.0, 200.0), b[1]];
@@ -263,14 +317,28 @@ fn slab(dice: &mut Dice, long: f64, deep: f64) -> Vec<Place> {
             corners
         }
         _ => {
-            let (x, y) = (dice.between(long * 0.5, long * 0.85), dice.between(deep * 0.4, deep * 0.8));
-            vec![[0.0, 0.0], [long, 0.0], [long, y], [x, y], [x, deep], [0.0, deep]]
+            let (x, y) = (
+                dice.between(long * 0.5, long * 0.85),
+                dice.between(deep * 0.4, deep * 0.8),
+            );
+            vec![
+                [0.0, 0.0],
+                [long, 0.0],
+                [long, y],
+                [x, y],
+                [x, deep],
+                [0.0, deep],
+            ]
         }
     }
 }
 
 fn top(dice: &mut Dice, long: f64, deep: f64) -> (Vec<Place>, Vec<Corner>) {
-    let share = if dice.chance(0.3) { (0.85, 1.0) } else { (0.3, 0.85) };
+    let share = if dice.chance(0.3) {
+        (0.85, 1.0)
+    } else {
+        (0.3, 0.85)
+    };
     let (l, d) = (
         dice.between(long * share.0, long * share.1),
         dice.between(deep * share.0, deep * share.1),
@@ -317,7 +385,10 @@ fn flaws(dice: &mut Dice, long: f64, deep: f64) -> Vec<(Flaw, f64)> {
     let count = dice.pick(&[0, 0, 1, 2]);
     (0..count)
         .map(|_| {
-            let at = [dice.between(20.0, long - 20.0), dice.between(20.0, deep - 20.0)];
+            let at = [
+                dice.between(20.0, long - 20.0),
+                dice.between(20.0, deep - 20.0),
+            ];
             let on = |p: Place, dice: &mut Dice, by: f64| {
                 let turn = dice.share() * std::f64::consts::TAU;
                 let q = moved(p, [turn.cos(), turn.sin()], by);

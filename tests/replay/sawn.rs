@@ -2,7 +2,9 @@
 
 use serde_json::Value;
 
-use super::plane::{Piece, Place, Stone, apart, list, moved, number, on_circle, pieces, place, word};
+use super::plane::{
+    Piece, Place, Stone, apart, list, moved, number, on_circle, pieces, place, word,
+};
 
 /// Larger than any slab, mm.
 const FAR: f64 = 1e4;
@@ -13,7 +15,13 @@ pub(crate) fn outline(plan: &Value) -> Stone {
     let top = &plan["top"];
     let middle = place(&top["balance"]);
     let big: Vec<Place> = (0..4)
-        .map(|i| on_circle(middle, FAR, f64::from(i) * std::f64::consts::FRAC_PI_2 + 0.4))
+        .map(|i| {
+            on_circle(
+                middle,
+                FAR,
+                f64::from(i) * std::f64::consts::FRAC_PI_2 + 0.4,
+            )
+        })
         .collect();
     let mut kept = Stone::ring(&big);
     for piece in pieces(&top["outline"]) {
@@ -30,7 +38,10 @@ fn beyond(piece: &Piece, by: f64) -> Stone {
             let along = [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
             let out = [along[1], -along[0]];
             let face = moved(a, out, by);
-            let ends = [moved(face, along, -2.0 * FAR), moved(face, along, 2.0 * FAR)];
+            let ends = [
+                moved(face, along, -2.0 * FAR),
+                moved(face, along, 2.0 * FAR),
+            ];
             Stone::ring(&[
                 ends[0],
                 ends[1],

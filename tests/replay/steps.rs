@@ -34,7 +34,10 @@ fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<Str
         wish.plunge_step
     };
     let full = number(&plan["slab"]["thickness"], "most") + wish.through;
-    let said: Vec<f64> = list(cut, "passes").iter().map(|p| number(p, "depth")).collect();
+    let said: Vec<f64> = list(cut, "passes")
+        .iter()
+        .map(|p| number(p, "depth"))
+        .collect();
     let (mut before, mut limit) = (0.0, wish.score);
     for depth in &said {
         if *depth <= before || depth - before > limit + ROUNDING {
@@ -52,7 +55,10 @@ fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<Str
         }
         last = stroke.pass;
         if said.get(stroke.pass - 1).is_none_or(|d| *d != stroke.depth) {
-            faults.push(format!("a stroke of pass {} is {} deep", last, stroke.depth));
+            faults.push(format!(
+                "a stroke of pass {} is {} deep",
+                last, stroke.depth
+            ));
         }
     }
     if last != said.len() && !strokes.is_empty() {
@@ -136,7 +142,9 @@ fn rings(cut: &Value, strokes: &[Stroke]) -> Vec<String> {
         let skew = out[0] * stroke.along[0] + out[1] * stroke.along[1];
         let beside = apart(stroke.from, centre) > 1e-6 || apart(stroke.to, centre) > 1e-6;
         if !stroke.plunge || beside || skew.abs() > 1e-9 {
-            faults.push(format!("plunge {i} is not set tangent at its mark: {stroke:?}"));
+            faults.push(format!(
+                "plunge {i} is not set tangent at its mark: {stroke:?}"
+            ));
         }
     }
     faults

@@ -18,7 +18,10 @@ fn balance(plan: &Value) -> Vec<String> {
     let slab = number(sheet, "slab_mm2");
     let keys = ["top_mm2", "allowance_mm2", "kerf_mm2", "offcuts_mm2"];
     let sum: f64 = keys.iter().map(|k| number(sheet, k)).sum();
-    let pieces: f64 = list(plan, "pieces").iter().map(|p| number(p, "area_mm2")).sum();
+    let pieces: f64 = list(plan, "pieces")
+        .iter()
+        .map(|p| number(p, "area_mm2"))
+        .sum();
     let mut faults = Vec::new();
     let mut agree = |what: &str, a: f64, b: f64| {
         if (a - b).abs() > 1e-9 * slab {
@@ -27,7 +30,11 @@ fn balance(plan: &Value) -> Vec<String> {
     };
     agree("the balance sheet does not close", sum, slab);
     agree("slab area", number(&plan["slab"], "area_mm2"), slab);
-    agree("top area", number(&plan["top"], "area_mm2"), number(sheet, "top_mm2"));
+    agree(
+        "top area",
+        number(&plan["top"], "area_mm2"),
+        number(sheet, "top_mm2"),
+    );
     agree("offcuts", pieces, number(sheet, "offcuts_mm2"));
     for key in keys {
         if number(sheet, key) < -1e-9 * slab {

@@ -1,8 +1,9 @@
 //! `[[disc]]`: the cutting discs of the kit.
 
-use crate::job::ledger::short;
-use crate::job::quantity::{SPEED, from_to};
+use crate::job::given::Given;
+use crate::job::quantity::{Limits, SPEED, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::short;
 use crate::job::{Disc, DiscUse};
 
 const USES: [(&str, DiscUse); 3] = [
@@ -18,6 +19,12 @@ const MARKED_RIM_SPEED: f64 = 80.0;
 const MARK_STEP: f64 = 50.0;
 /// Diameter of the disc that is taken when none is given, mm.
 const DIAMETER: f64 = 125.0;
+/// Discs for hand machines, mm (judgement).
+const DIAMETERS: Limits = from_to(50.0, 400.0);
+/// Width of the cut of a thin disc, mm (common practice).
+const KERF: f64 = 2.2;
+/// Flange or gear head of a 125 mm grinder, mm (common practice).
+const OBSTRUCTION: f64 = 42.0;
 
 /// Reads the discs; one is assumed when there are none.
 pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
@@ -29,8 +36,8 @@ pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
     let disc = Disc {
         name: "125 continuous rim".to_owned(),
         diameter: DIAMETER,
-        kerf: 2.2,
-        obstruction: 42.0,
+        kerf: KERF,
+        obstruction: OBSTRUCTION,
         max_rpm: marked_rpm(DIAMETER),
         usage: DiscUse::All,
     };
@@ -45,80 +52,54 @@ pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
 
 fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
     let named = r.get("name");
-    let diameter_given = r.get("diameter");
-    let diameter = match &diameter_given {
-        Some(given) => given.length(from_to(50.0, 400.0)),
-        None => Some(r.length_or(
-            "diameter",
-            from_to(50.0, 400.0),
-            DIAMETER,
-            "the usual hand size",
-        )),
-    };
-    let kerf = r.length_or(
-        "kerf",
-        from_to(0.8, 8.0),
-        2.2,
-        "thin discs are 1.5 to 2.2 mm; measure a test cut",
-    );
-    let obstruction_given = r.get("obstruction");
-    let obstruction = r.length_or(
-        "obstruction",
-        from_to(10.0, 390.0),
-        42.0,
-        "common practice: the flange of a 125 mm grinder; measure yours",
-    );
-    let diameter = diameter?;
+    let sizes = [r.get("obstruction"), r.get("diameter")];
+    let diameter = r.length_or("diameter", DIAMETERS, DIAMETER, "the usual hand size");
+    let why = "thin discs are 1.5 to 2.2 mm; measure a practice cut";
+    let kerf = r.length_or("kerf", from_to(0.8, 8.0), KERF, why);
+    let why = "common practice: the flange of a 125 mm grinder; measure yours";
+    let obstruction = r.length_or("obstruction", from_to(10.0, 390.0), OBSTRUCTION, why);
     let why = "EN 12413, 80 m/s at the rim; read the mark on the disc and give it here";
-    let max_rpm = r.quantity_or(
-        "max_rpm",
-        &SPEED,
-        from_to(500.0, 30_000.0),
-        marked_rpm(diameter),
-        why,
-    );
-    let usage = r.choice_or(
-        "for",
-        &USES,
-        DiscUse::All,
-        "no disc is kept for one kind of cut",
-    );
-    if obstruction >= diameter {
-        let given = obstruction_given.or(diameter_given);
-        let ledger = r.ledger;
+    let speeds = from_to(500.0, 30_000.0);
+    let max_rpm = r.quantity_or("max_rpm", &SPEED, speeds, marked_rpm(diameter), why);
+    let why = "no disc is kept for one kind of cut";
+    let usage = r.choice_or("for", &USES, DiscUse::All, why);
+    let sound = !r.ledger.has_fault_at(&r.key("diameter"));
+    if sound && obstruction >= diameter {
         let message = format!(
             "leaves nothing to cut with: obstruction {}, diameter {}",
-            ledger.length(obstruction),
-            ledger.length(diameter)
+            r.ledger.length(obstruction),
+            r.ledger.length(diameter)
         );
-        given.and_then(|g| {
-            g.fault::<()>(
-                &message,
-                "the obstruction is the wider of flange and gear head, measured across",
-            )
-        });
-        return None;
+        let at = sizes.into_iter().flatten().next()?;
+        return at.fault(
+            &message,
+            "the obstruction is the wider of flange and gear head",
+        );
     }
-    let name = match named {
-        Some(given) => {
-            let name = given.text()?.to_owned();
-            if names.contains(&name) {
-                let message = format!("is \"{name}\", which another disc is called already");
-                return given.fault(&message, "give each disc a name of its own");
-            }
-            name
-        }
-        None => format!("disc of {} mm", short(diameter)),
-    };
-    names.push(name.clone());
     Some(Disc {
-        name,
+        name: name(named.as_ref(), diameter, names)?,
         diameter,
         kerf,
         obstruction,
         max_rpm,
         usage,
     })
+}
+
+/// The name of a disc, which no other may have.
+fn name(given: Option<&Given<'_>>, diameter: f64, names: &mut Vec<String>) -> Option<String> {
+    let name = match given {
+        Some(given) => given.text()?.to_owned(),
+        None => format!("disc of {} mm", short(diameter)),
+    };
+    if let Some(given) = given
+        && names.contains(&name)
+    {
+        let message = format!("is \"{name}\", which another disc is called already");
+        return given.fault(&message, "give each disc a name of its own");
+    }
+    names.push(name.clone());
+    Some(name)
 }
 
 /// The speed a disc of a diameter in mm is marked with, as far as it follows from the rim speed.

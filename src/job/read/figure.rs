@@ -3,11 +3,12 @@
 
 use super::figure_fault;
 use crate::geom::Point;
-use crate::job::given::{Given, known_names, nearest};
+use crate::job::given::Given;
 use crate::job::ledger::Span;
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::shape::{corner_name, edge_name};
+use crate::job::words::{known_names, nearest};
 use crate::job::{CornerCut, Naming, Shape};
 
 /// The most corners a figure may have (judgement: far more than a worktop has).

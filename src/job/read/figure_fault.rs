@@ -2,8 +2,9 @@
 
 use super::figure::Figure;
 use crate::geom::{OutlineFault, Point};
-use crate::job::ledger::{Ledger, listed, short};
+use crate::job::ledger::Ledger;
 use crate::job::shape::{ShapeFault, short_edges, turn_at};
+use crate::job::words::{listed, short};
 use crate::job::{CornerCut, Shape};
 use crate::units::{LengthUnit, MM_PER_INCH};
 

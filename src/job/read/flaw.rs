@@ -24,25 +24,9 @@ pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
         15.0,
         "judgement: a crack runs on a little beyond what is seen",
     );
-    let given: Vec<_> = [&spot, &line, &area].into_iter().flatten().collect();
-    let [at] = given[..] else {
-        let message = format!(
-            "a flaw is one of `spot`, `line` and `area`; here are {}",
-            given.len()
-        );
-        let hint = "give its place once; a flaw of several parts is several [[slab.flaw]]";
-        r.ledger.fault(r.key("line"), r.span(), message, hint);
-        return None;
-    };
-    let place = if spot.is_some() {
-        at.table(|t| read_spot(t))??
-    } else if line.is_some() {
-        FlawPlace::Line(path(at)?)
-    } else {
-        FlawPlace::Area(area_of(at)?)
-    };
+    let (given, place) = place(r, [spot, line, area])?;
     if slab.is_some_and(|slab| !touches(slab, &place)) {
-        return at.fault(
+        return given.fault(
             "lies wholly off the slab",
             "measure it in the slab's frame: x from corner A along AB, y square to it",
         );
@@ -57,6 +41,31 @@ pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
         place,
         clear_mm,
     })
+}
+
+/// The one of `spot`, `line` and `area` that was given.
+fn place<'a>(r: &Reader<'a>, ways: [Option<Given<'a>>; 3]) -> Option<(Given<'a>, FlawPlace)> {
+    match ways {
+        [Some(spot), None, None] => {
+            let place = spot.table(read_spot)??;
+            Some((spot, place))
+        }
+        [None, Some(line), None] => {
+            let place = FlawPlace::Line(path(&line)?);
+            Some((line, place))
+        }
+        [None, None, Some(area)] => {
+            let place = FlawPlace::Area(area_of(&area)?);
+            Some((area, place))
+        }
+        ways => {
+            let count = ways.iter().flatten().count();
+            let message = format!("a flaw is one of `spot`, `line` and `area`; here are {count}");
+            let hint = "give its place once; a flaw of several parts is several [[slab.flaw]]";
+            r.ledger.fault(r.key("line"), r.span(), message, hint);
+            None
+        }
+    }
 }
 
 fn read_spot(t: &mut Reader<'_>) -> Option<FlawPlace> {

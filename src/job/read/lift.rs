@@ -2,9 +2,9 @@
 
 use crate::geom::Point;
 use crate::job::given::Given;
-use crate::job::ledger::short;
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::short;
 use crate::job::{Aid, Lift};
 use crate::tables::region::RegionCode;
 use crate::units::Mass;

@@ -3,9 +3,9 @@
 use super::figure::{self, edge_hint, find_edge};
 use super::flaw;
 use crate::job::given::Given;
-use crate::job::ledger::listed;
 use crate::job::quantity::{ANGLE, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::listed;
 use crate::job::{EdgeState, Naming, Shape, Slab};
 
 /// The most flaws that are kept clear of (judgement).

@@ -1,9 +1,10 @@
 //! `[stone]`: kind, thickness, density, strength, silica.
 
-use crate::job::given::{Given, nearest};
-use crate::job::ledger::{Ledger, Span, short};
+use crate::job::given::Given;
+use crate::job::ledger::{Ledger, Span};
 use crate::job::quantity::{DENSITY, Limits, NUMBER, PERCENT, STRENGTH, from_to};
 use crate::job::reader::Reader;
+use crate::job::words::{nearest, short};
 use crate::job::{Range, Slab, Stone, Thickness};
 use crate::tables::stone::{Spread, StoneKind, StoneRecord};
 
@@ -98,27 +99,33 @@ pub(super) fn weigh(ledger: &Ledger, given: StoneGiven, slab: Option<&Slab>) -> 
         ledger.fault(key, span, message, hint);
         return stone;
     }
-    let within = stone.density.low <= density && density <= stone.density.high;
-    if density_given {
-        let message = format!(
-            "{key} gives {} kg/m³ and replaces stone.density",
-            short(density)
-        );
-        ledger.remark(key, span, message, "leave stone.density out");
-    } else if stone.kind != StoneKind::Own && !within {
-        let message = format!(
-            "{key} gives {} kg/m³; {} is {} to {} kg/m³ in the table",
-            short(density),
-            stone.name,
-            short(stone.density.low),
-            short(stone.density.high)
-        );
-        let hint =
-            "the weight is used; check it, the slab's size, its thickness and the kind of stone";
-        ledger.remark(key, span, message, hint);
+    if let Some((message, hint)) = against_other_figures(&stone, density, density_given) {
+        ledger.remark(key, span, format!("{key} gives {message}"), hint);
     }
     stone.density = exactly(density);
     stone
+}
+
+/// What to remark when a weighed density stands against the file's own or the table's.
+fn against_other_figures(
+    stone: &Stone,
+    density: f64,
+    density_given: bool,
+) -> Option<(String, &'static str)> {
+    let weighed = DENSITY.show(density);
+    let Range { low, high, .. } = stone.density;
+    if density_given {
+        let message = format!("{weighed} and replaces stone.density");
+        return Some((message, "leave stone.density out"));
+    }
+    (density < low || density > high).then(|| {
+        let (low, high) = (DENSITY.show(low), DENSITY.show(high));
+        let name = &stone.name;
+        (
+            format!("{weighed}; {name} is {low} to {high} in the table"),
+            "the weight is used; check it, the slab's size, its thickness and the kind of stone",
+        )
+    })
 }
 
 /// Kind and name, from the table or of the user's own.

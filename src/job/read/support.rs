@@ -2,6 +2,7 @@
 
 use super::flaw;
 use crate::geom::Outline;
+use crate::job::given::Given;
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Support, SupportPlace};
@@ -14,26 +15,7 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support>
     let what = r.text("what");
     let (line, pad) = (r.get("line"), r.get("pad"));
     let limit = r.get("limit").map(|l| l.mass(LIMIT_KG));
-    let (given, place) = match (line, pad) {
-        (Some(line), None) => {
-            let place = match line.points(2, 2).is_some().then(|| flaw::path(&line))??[..] {
-                [a, b] => SupportPlace::Line(a, b),
-                _ => return None,
-            };
-            (line, place)
-        }
-        (None, Some(pad)) => {
-            let place = pad.table(|t| read_pad(t))??;
-            (pad, place)
-        }
-        (line, _) => {
-            let count = if line.is_some() { 2 } else { 0 };
-            let message = format!("a support is one of `line` and `pad`; here are {count}");
-            let hint = "line = [[x, y], [x, y]], or pad = { at = [x, y], across = 60 }";
-            r.ledger.fault(r.key("line"), r.span(), message, hint);
-            return None;
-        }
-    };
+    let (given, place) = place(r, line, pad)?;
     if top.is_some_and(|top| !touches(top, &place)) {
         return given.fault(
             "lies wholly outside the top",
@@ -50,6 +32,34 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support>
         None => None,
     };
     Some(Support { what, place, limit })
+}
+
+/// The one of `line` and `pad` that was given.
+fn place<'a>(
+    r: &Reader<'a>,
+    line: Option<Given<'a>>,
+    pad: Option<Given<'a>>,
+) -> Option<(Given<'a>, SupportPlace)> {
+    match (line, pad) {
+        (Some(line), None) => {
+            line.list(2, 2)?;
+            let [a, b] = flaw::path(&line)?[..] else {
+                return None;
+            };
+            Some((line, SupportPlace::Line(a, b)))
+        }
+        (None, Some(pad)) => {
+            let place = pad.table(read_pad)??;
+            Some((pad, place))
+        }
+        (line, _) => {
+            let count = if line.is_some() { 2 } else { 0 };
+            let message = format!("a support is one of `line` and `pad`; here are {count}");
+            let hint = "line = [[x, y], [x, y]], or pad = { at = [x, y], across = 60 }";
+            r.ledger.fault(r.key("line"), r.span(), message, hint);
+            None
+        }
+    }
 }
 
 fn read_pad(t: &mut Reader<'_>) -> Option<SupportPlace> {

@@ -2,10 +2,11 @@
 
 use super::figure::{self, edge_hint, find_edge};
 use crate::job::given::Given;
-use crate::job::ledger::{Span, listed};
+use crate::job::ledger::Span;
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::shape::turn_at;
+use crate::job::words::listed;
 use crate::job::{Allowances, Finish, Naming, Shape, Slab, Top, VeinWish};
 
 const FINISHES: [(&str, Finish); 4] = [

@@ -1,0 +1,76 @@
+//! `kerfwright sheet JOB`: the job sheet as a PDF.
+
+use std::path::PathBuf;
+
+use super::{Ending, JobArgument, conclude, files, own_failure, planned, stops};
+use crate::plan::Plan;
+use crate::render;
+use crate::sheet::figure::{Figures, time};
+use crate::sheet::item::Paper;
+
+/// What `sheet` can be told.
+#[derive(Debug, clap::Args)]
+pub struct Options {
+    #[command(flatten)]
+    job: JobArgument,
+    /// Where to write; left out: the job's name with .pdf, in the current folder
+    #[arg(short, long, value_name = "FILE")]
+    output: Option<PathBuf>,
+    /// Size of the paper
+    #[arg(long, value_enum, default_value_t)]
+    paper: PaperName,
+}
+
+#[derive(Clone, Copy, Debug, Default, clap::ValueEnum)]
+enum PaperName {
+    /// 210 × 297 mm
+    #[default]
+    A4,
+    /// 8.5 × 11 in
+    Letter,
+}
+
+/// Writes the sheet and says in a few lines what was planned.
+#[must_use]
+pub fn run(options: &Options) -> Ending {
+    let (text, plan) = match planned(&options.job) {
+        Ok(planned) => planned,
+        Err(ending) => return ending,
+    };
+    let paper = match options.paper {
+        PaperName::A4 => Paper::A4,
+        PaperName::Letter => Paper::Letter,
+    };
+    let bytes = match render::pdf::pdf(&crate::sheet::sheet(&plan, paper)) {
+        Ok(bytes) => bytes,
+        Err(fault) => {
+            eprintln!("kerfwright: the sheet cannot be printed: {fault}");
+            return Ending::OwnFailure;
+        }
+    };
+    let path = options
+        .output
+        .clone()
+        .unwrap_or_else(|| PathBuf::from(format!("{}.pdf", text.stem)));
+    if let Err(fault) = files::write_whole(&path, &bytes) {
+        return own_failure(&fault);
+    }
+    let written = format!("{}: job sheet written\n", path.display());
+    conclude(&(written + &summary(&plan) + &stops(&plan)), &plan)
+}
+
+fn summary(plan: &Plan) -> String {
+    let figures = Figures {
+        units: plan.job.units,
+    };
+    format!(
+        "finished top  {}\ncuts          {} straight, {} curved\nsawing time   {} with the disc in \
+         the stone, {} setting up\nstops         {}\n",
+        figures.mass_range(&plan.top.mass),
+        plan.totals.straight_cuts,
+        plan.totals.curves,
+        time(plan.totals.sawing_minutes),
+        time(plan.totals.set_up_minutes),
+        plan.stops.len(),
+    )
+}

@@ -1,0 +1,149 @@
+//! Published guideline weights for lifting by hand, and what a team may count on.
+//!
+//! None of them is a limit below which lifting is safe; the sheet says so wherever it prints one.
+
+use serde::Serialize;
+
+use crate::tables::region::RegionCode;
+use crate::tables::{Source, Sure};
+use crate::units::Mass;
+
+/// The largest team that is likely to lift as one (HSE L23, paragraphs 119 and 120).
+pub const LARGEST_TEAM: usize = 4;
+
+/// What one person is taken to lift in good conditions, and who says so.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Guideline {
+    /// Guideline weight for one person: close to the body, about waist height, not turning.
+    pub each: Mass,
+    /// The document.
+    pub source: Source,
+}
+
+/// The guideline of a region.
+///
+/// The European regions and those without a figure of their own take the reference mass of
+/// ISO 11228-1, which is only quoted here.
+#[must_use]
+pub const fn guideline(region: RegionCode) -> Guideline {
+    match region {
+        RegionCode::Uk => Guideline {
+            each: Mass::from_kg(L23_TABLE[2].men_kg.0),
+            source: L23_FIGURES,
+        },
+        RegionCode::Us | RegionCode::UsCa => Guideline {
+            each: Mass::from_kg(super::niosh::METRIC.load),
+            source: NIOSH_EQUATION,
+        },
+        RegionCode::Eu
+        | RegionCode::De
+        | RegionCode::Nl
+        | RegionCode::No
+        | RegionCode::CaQc
+        | RegionCode::Au
+        | RegionCode::Nz
+        | RegionCode::Other => Guideline {
+            each: Mass::from_kg(25.0),
+            source: ISO_11228,
+        },
+    }
+}
+
+/// The share of the sum of their own limits that people lifting together may count on.
+///
+/// Nothing for no people and for more than [`LARGEST_TEAM`]. The document gives two and three
+/// people; four are taken to do no better than three (judgement).
+#[must_use]
+pub const fn team_factor(people: usize) -> Option<f64> {
+    match people {
+        1 => Some(1.0),
+        2 => Some(2.0 / 3.0),
+        3 | LARGEST_TEAM => Some(0.5),
+        _ => None,
+    }
+}
+
+/// One height of the hands in the guideline figures of HSE L23, kg.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Height {
+    /// Where the hands are.
+    pub hands: &'static str,
+    /// Men: load close to the body, load at arm's length.
+    pub men_kg: (f64, f64),
+    /// Women: load close to the body, load at arm's length.
+    pub women_kg: (f64, f64),
+}
+
+/// The guideline figures of HSE L23 and INDG143, from the highest hands to the lowest.
+pub const L23_TABLE: [Height; 5] = [
+    height("above the shoulder", (10.0, 5.0), (7.0, 3.0)),
+    height("shoulder to elbow", (20.0, 10.0), (13.0, 7.0)),
+    height("elbow to knuckle", (25.0, 15.0), (16.0, 10.0)),
+    height("knuckle to lower leg", (20.0, 10.0), (13.0, 7.0)),
+    height("below the lower leg", (10.0, 5.0), (7.0, 3.0)),
+];
+
+const fn height(hands: &'static str, men_kg: (f64, f64), women_kg: (f64, f64)) -> Height {
+    Height {
+        hands,
+        men_kg,
+        women_kg,
+    }
+}
+
+/// Where the guideline figures come from.
+pub const L23_FIGURES: Source = Source {
+    what: "guideline weights for lifting by hand: 25 kg men, 16 kg women, close, at waist height",
+    document: "HSE L23, Manual handling, and INDG143",
+    clause: "guideline figures",
+    year: 2016,
+    sure: Sure::Quoted,
+};
+
+/// Where the team factors come from.
+pub const L23_TEAM: Source = Source {
+    what: "team lifting: two people 2/3 of their sum, three 1/2; more than four unlikely to work",
+    document: "HSE L23, Manual handling",
+    clause: "paragraphs 119 and 120",
+    year: 2016,
+    sure: Sure::Read,
+};
+
+/// Where the push on a trolley comes from.
+pub const L23_PUSH: Source = Source {
+    what: "level push on wheels: at least 2 % of the load",
+    document: "HSE L23, Manual handling",
+    clause: "pushing and pulling",
+    year: 2016,
+    sure: Sure::Read,
+};
+
+/// Least force to push a load on wheels over a level floor, as a share of its weight.
+pub const LEVEL_PUSH: f64 = 0.02;
+
+/// Where the reference mass comes from.
+pub const ISO_11228: Source = Source {
+    what: "reference mass 25 kg for lifting by hand",
+    document: "ISO 11228-1",
+    clause: "reference mass",
+    year: 0,
+    sure: Sure::Quoted,
+};
+
+/// Where the lifting equation comes from.
+pub const NIOSH_EQUATION: Source = Source {
+    what: "revised lifting equation, load constant 23 kg; for lifting, not for carrying",
+    document: "NIOSH 94-110, Applications Manual, revised September 2021",
+    clause: "recommended weight limit",
+    year: 2021,
+    sure: Sure::Read,
+};
+
+/// Where four people's factor comes from.
+pub const TEAM_OF_FOUR: Source = Source {
+    what: "four people are taken to do no better than three: 1/2 of their sum",
+    document: "judgement",
+    clause: "",
+    year: 0,
+    sure: Sure::Judgement,
+};

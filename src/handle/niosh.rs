@@ -1,0 +1,170 @@
+//! The revised NIOSH lifting equation: for lifting with both hands, never for carrying.
+//!
+//! It leaves out carrying beyond a step or two, one-handed lifts and lifts in a tight place
+//! (NIOSH 94-110, page 6). It was made for one person; for a team the planner puts in the share
+//! of the one who carries most.
+
+use serde::Serialize;
+
+use crate::units::Mass;
+
+/// The equation's numbers in one system of units.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Constants {
+    /// Load constant: kg or lb.
+    pub load: f64,
+    /// Nearest the hands can be, and the numerator of HM: cm or in.
+    pub nearest: f64,
+    /// Farthest the hands may be: cm or in.
+    pub farthest: f64,
+    /// Best height of the hands: cm or in.
+    pub best_height: f64,
+    /// Loss of VM for each cm or in away from it.
+    pub height_loss: f64,
+    /// Highest hands: cm or in.
+    pub highest: f64,
+    /// Numerator of DM: cm or in.
+    pub travel: f64,
+    /// Travel below which DM is 1: cm or in.
+    pub least_travel: f64,
+}
+
+/// Kilograms and centimetres (NIOSH 94-110).
+pub const METRIC: Constants = Constants {
+    load: 23.0,
+    nearest: 25.0,
+    farthest: 63.0,
+    best_height: 75.0,
+    height_loss: 0.003,
+    highest: 175.0,
+    travel: 4.5,
+    least_travel: 25.0,
+};
+
+/// Pounds and inches (NIOSH 94-110); rounded by the document apart from the metric ones.
+pub const US_CUSTOMARY: Constants = Constants {
+    load: 51.0,
+    nearest: 10.0,
+    farthest: 25.0,
+    best_height: 30.0,
+    height_loss: 0.0075,
+    highest: 70.0,
+    travel: 1.8,
+    least_travel: 10.0,
+};
+
+/// Largest turn of the body the equation covers, degrees (NIOSH 94-110).
+const MOST_TURN_DEG: f64 = 135.0;
+/// Loss of AM for each degree of turn (NIOSH 94-110).
+const TURN_LOSS: f64 = 0.0032;
+/// Coupling multiplier of a load without handles or edges to hook under (NIOSH 94-110).
+pub const POOR_COUPLING: f64 = 0.90;
+/// Frequency multiplier up to one hour at 0.2 lifts a minute or fewer (NIOSH 94-110).
+pub const SELDOM: f64 = 1.0;
+
+/// One lift, in the units of the [`Constants`] it is used with.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Task {
+    /// Hands in front of the ankles, H.
+    pub horizontal: f64,
+    /// Hands above the floor, V.
+    pub height: f64,
+    /// Up-and-down travel, D.
+    pub travel: f64,
+    /// Turn of the body, A, degrees.
+    pub turn_deg: f64,
+    /// Frequency multiplier from the document's table, FM.
+    pub frequency: f64,
+    /// Coupling multiplier from the document's table, CM.
+    pub coupling: f64,
+}
+
+/// RWL = LC·HM·VM·DM·AM·FM·CM, kg or lb; 0 outside what the equation covers.
+#[must_use]
+pub fn recommended_weight_limit(task: &Task, units: &Constants) -> f64 {
+    units.load
+        * reach(task.horizontal, units)
+        * level(task.height, units)
+        * travel(task.travel, units)
+        * turn(task.turn_deg)
+        * task.frequency
+        * task.coupling
+}
+
+/// Lifting index: the load over the limit. Infinite when the limit is 0.
+#[must_use]
+pub fn lifting_index(load: f64, limit: f64) -> f64 {
+    load / limit
+}
+
+fn reach(horizontal: f64, units: &Constants) -> f64 {
+    if horizontal > units.farthest {
+        0.0
+    } else {
+        units.nearest / horizontal.max(units.nearest)
+    }
+}
+
+fn level(height: f64, units: &Constants) -> f64 {
+    if (0.0..=units.highest).contains(&height) {
+        1.0 - units.height_loss * (height - units.best_height).abs()
+    } else {
+        0.0
+    }
+}
+
+fn travel(travel: f64, units: &Constants) -> f64 {
+    if travel > units.highest {
+        0.0
+    } else if travel <= units.least_travel {
+        1.0
+    } else {
+        0.82 + units.travel / travel
+    }
+}
+
+fn turn(turn_deg: f64) -> f64 {
+    if (0.0..=MOST_TURN_DEG).contains(&turn_deg) {
+        1.0 - TURN_LOSS * turn_deg
+    } else {
+        0.0
+    }
+}
+
+/// The lift off the trestles, cm: judgements, printed with the answer.
+///
+/// The stone's edge keeps the feet back, so the hands are 40 cm in front of the ankles; trestles
+/// at the best height; a straight lift of a hand's breadth or two, seldom; nothing to grip.
+pub const OFF_TRESTLES: Task = Task {
+    horizontal: 40.0,
+    height: 75.0,
+    travel: 25.0,
+    turn_deg: 0.0,
+    frequency: SELDOM,
+    coupling: POOR_COUPLING,
+};
+
+/// The lifting equation applied to one lifter.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct LiftOff {
+    /// What was put in, cm and degrees.
+    pub task: Task,
+    /// What the one who carries most has to lift.
+    pub load: Mass,
+    /// Recommended weight limit, for this lift only.
+    pub limit: Mass,
+    /// Load over limit; above 1 the lift is more than the equation recommends.
+    pub index: f64,
+}
+
+/// The lift off the trestles for the lifter with the greatest share.
+#[must_use]
+pub fn off_trestles(load: Mass) -> LiftOff {
+    let limit = recommended_weight_limit(&OFF_TRESTLES, &METRIC);
+    LiftOff {
+        task: OFF_TRESTLES,
+        load,
+        limit: Mass::from_kg(limit),
+        index: lifting_index(load.kg(), limit),
+    }
+}

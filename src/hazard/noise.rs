@@ -1,0 +1,194 @@
+//! Noise at the ear.
+
+use serde::Serialize;
+
+use super::Work;
+use super::notes::Notes;
+use crate::job::Job;
+use crate::tables::documents as doc;
+use crate::tables::region::{NoiseMeasure, NoiseValues, Standing};
+use crate::tables::tool::CUTTING_NOISE_DB;
+
+/// Hours of the reference day, h.
+const REFERENCE_DAY_H: f64 = 8.0;
+/// Level that OSHA allows for 8 hours, dBA (29 CFR 1910.95).
+const OSHA_CRITERION_DB: f64 = 90.0;
+/// Decibels that halve OSHA's time (29 CFR 1910.95 App. A).
+const OSHA_EXCHANGE_DB: f64 = 5.0;
+/// Lowest level that enters OSHA's dose for hearing conservation, dBA (29 CFR 1910.95(d)(2)(i);
+/// from memory, not confirmed).
+const OSHA_THRESHOLD_DB: f64 = 80.0;
+/// Slope of OSHA's TWA, dB for each tenfold dose, as the rule prints it: 5 / lg 2.
+const OSHA_TWA_SLOPE_DB: f64 = 16.61;
+/// Level that NIOSH allows for 8 hours, dBA.
+const NIOSH_CRITERION_DB: f64 = 85.0;
+/// Decibels that halve NIOSH's time.
+const NIOSH_EXCHANGE_DB: f64 = 3.0;
+
+/// Noise of the day.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NoiseReport {
+    /// Level at the ear while cutting, dB(A).
+    pub level_db: f64,
+    /// Time at it in the day, this job and the other work, hours.
+    pub hours: f64,
+    /// Level over 8 hours, equal energy, dB(A); nothing without time at it.
+    pub lex_8h_db: Option<f64>,
+    /// Minutes at this level until the duty value of the region.
+    pub minutes_to_duty: f64,
+    /// OSHA's dose in percent, where the region uses it.
+    pub osha_dose_percent: Option<f64>,
+    /// OSHA's time-weighted average, dBA, where the region uses it.
+    pub osha_twa_db: Option<f64>,
+    /// Minutes that NIOSH recommends at most at this level.
+    pub niosh_minutes: f64,
+    /// Action and limit of the region.
+    pub values: NoiseValues,
+}
+
+/// Level over 8 hours `10·lg(Σ T·10^(L/10) / 8 h)`, dB(A), of levels in dB(A), each with its hours.
+///
+/// No time at all gives minus infinity. Source: Directive 2003/10/EC; ISO 9612.
+#[must_use]
+pub fn lex_8h(spells: &[(f64, f64)]) -> f64 {
+    let energy: f64 = spells
+        .iter()
+        .map(|(level, hours)| hours * 10_f64.powf(level / 10.0))
+        .sum();
+    10.0 * (energy / REFERENCE_DAY_H).log10()
+}
+
+/// Energy mean of levels measured over equal times, dB(A); not a number when there are none.
+///
+/// Source: ISO 9612:2009.
+#[must_use]
+pub fn mean_level(levels: &[f64]) -> f64 {
+    #[allow(clippy::cast_precision_loss)] // A list of readings is far below 2^52 long.
+    let count = levels.len() as f64;
+    let energy: f64 = levels.iter().map(|level| 10_f64.powf(level / 10.0)).sum();
+    10.0 * (energy / count).log10()
+}
+
+/// Hours at a level until the level over 8 hours reaches a value, both dB(A), equal energy.
+#[must_use]
+pub fn hours_to(level_db: f64, value_db: f64) -> f64 {
+    REFERENCE_DAY_H * 10_f64.powf((value_db - level_db) / 10.0)
+}
+
+/// Hours that OSHA allows at a level in dBA: `8 / 2^((L − 90)/5)`. Source: 29 CFR 1910.95 App. A.
+#[must_use]
+pub fn osha_hours(level_db: f64) -> f64 {
+    REFERENCE_DAY_H / ((level_db - OSHA_CRITERION_DB) / OSHA_EXCHANGE_DB).exp2()
+}
+
+/// OSHA's dose in percent, of levels in dBA, each with its hours.
+///
+/// Levels below 80 dBA do not count. Source: 29 CFR 1910.95 App. A.
+#[must_use]
+pub fn osha_dose(spells: &[(f64, f64)]) -> f64 {
+    let share: f64 = spells
+        .iter()
+        .filter(|(level, _)| *level >= OSHA_THRESHOLD_DB)
+        .map(|(level, hours)| hours / osha_hours(*level))
+        .sum();
+    share * 100.0
+}
+
+/// OSHA's time-weighted average, dBA, of a dose in percent: `16.61·lg(D/100) + 90`.
+///
+/// A dose of 0 gives minus infinity. Source: 29 CFR 1910.95 App. A.
+#[must_use]
+pub fn osha_twa(dose_percent: f64) -> f64 {
+    OSHA_TWA_SLOPE_DB * (dose_percent / 100.0).log10() + OSHA_CRITERION_DB
+}
+
+/// Minutes that NIOSH recommends at most at a level in dBA: `480 / 2^((L − 85)/3)`.
+#[must_use]
+pub fn niosh_minutes(level_db: f64) -> f64 {
+    REFERENCE_DAY_H * 60.0 / ((level_db - NIOSH_CRITERION_DB) / NIOSH_EXCHANGE_DB).exp2()
+}
+
+/// Noise of the day, and what is over.
+pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> NoiseReport {
+    let values = job.region.record().noise;
+    let level = job.machine.noise_db;
+    let hours = work.day_hours(job);
+    let dose = (values.measure == NoiseMeasure::OshaDose).then(|| osha_dose(&[(level, hours)]));
+    let report = NoiseReport {
+        level_db: level,
+        hours,
+        lex_8h_db: finite(lex_8h(&[(level, hours)])),
+        minutes_to_duty: 60.0
+            * match values.measure {
+                NoiseMeasure::EqualEnergy => hours_to(level, values.duty_db),
+                NoiseMeasure::OshaDose => osha_hours(level),
+            },
+        osha_dose_percent: dose,
+        osha_twa_db: dose.map(osha_twa).and_then(finite),
+        niosh_minutes: niosh_minutes(level),
+        values,
+    };
+    notes.used(values.source);
+    notes.used(&doc::NIOSH_NOISE);
+    report_unknown(&report, notes);
+    report_over(&report, notes);
+    report
+}
+
+fn finite(value: f64) -> Option<f64> {
+    value.is_finite().then_some(value)
+}
+
+fn report_unknown(report: &NoiseReport, notes: &mut Notes) {
+    if report.level_db > 0.0 {
+        return;
+    }
+    notes.caution(
+        "noise-unknown",
+        CUTTING_NOISE_DB.source,
+        "noise of the machine is not known",
+        format!(
+            "Level {} dB(A): no grinder is silent. Take the maker's figure, or {} dB(A) for a large \
+             disc on stone, and enter machine.noise. Wear hearing protection until then.",
+            report.level_db, CUTTING_NOISE_DB.value
+        ),
+    );
+}
+
+/// The day in the region's own measure.
+fn day_level(report: &NoiseReport) -> Option<(f64, &'static str)> {
+    match report.values.measure {
+        NoiseMeasure::EqualEnergy => report.lex_8h_db.map(|level| (level, "L_EX,8h")),
+        NoiseMeasure::OshaDose => report.osha_twa_db.map(|level| (level, "TWA")),
+    }
+}
+
+fn report_over(report: &NoiseReport, notes: &mut Notes) {
+    let Some((day, measure)) = day_level(report) else {
+        return;
+    };
+    let values = report.values;
+    let (id, name, value) = if day > values.limit_db {
+        ("noise-over-limit", "limit", values.limit_db)
+    } else if day >= values.action_db {
+        ("noise-over-action", "action value", values.action_db)
+    } else {
+        return;
+    };
+    let borrowed = match values.standing {
+        Standing::Own => "",
+        Standing::Borrowed => " (borrowed: none found for this region)",
+    };
+    notes.caution(
+        id,
+        values.source,
+        format!("noise {measure} {day:.0} dB(A), {name} {value:.0} dB(A)"),
+        format!(
+            "{:.0} dB(A) for {:.1} hours in the day: {measure} {day:.1}, {name} {value:.0} dB(A)\
+             {borrowed} before ear protection. At this level {:.0} minutes reach {:.0} dB(A). Hearing \
+             protection for everybody within earshot, from the first start of the machine; NIOSH \
+             recommends at most {:.1} minutes unprotected. Check your current rules.",
+            report.level_db, report.hours, report.minutes_to_duty, values.duty_db, report.niosh_minutes,
+        ),
+    );
+}

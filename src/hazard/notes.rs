@@ -1,0 +1,60 @@
+//! Where the hazards put down what they find and what it rests on.
+
+use crate::diag::{Finding, Findings};
+use crate::tables::Source;
+
+/// Findings and the sources used so far.
+#[derive(Debug, Default)]
+pub(super) struct Notes {
+    pub(super) findings: Findings,
+    pub(super) sources: Vec<&'static Source>,
+}
+
+impl Notes {
+    /// Puts down a source, once.
+    pub(super) fn used(&mut self, source: &'static Source) {
+        if !self.sources.contains(&source) {
+            self.sources.push(source);
+        }
+    }
+
+    /// Something that must not stand when the machine starts.
+    pub(super) fn stop(
+        &mut self,
+        id: &'static str,
+        source: &'static Source,
+        title: impl Into<String>,
+        detail: impl Into<String>,
+    ) {
+        let finding = self.finding(id, source, title.into(), detail.into());
+        self.findings.stops.push(finding);
+    }
+
+    /// Something to be read and heeded.
+    pub(super) fn caution(
+        &mut self,
+        id: &'static str,
+        source: &'static Source,
+        title: impl Into<String>,
+        detail: impl Into<String>,
+    ) {
+        let finding = self.finding(id, source, title.into(), detail.into());
+        self.findings.cautions.push(finding);
+    }
+
+    fn finding(
+        &mut self,
+        id: &'static str,
+        source: &'static Source,
+        title: String,
+        detail: String,
+    ) -> Finding {
+        self.used(source);
+        Finding {
+            id,
+            title,
+            detail,
+            source: source.cite(),
+        }
+    }
+}

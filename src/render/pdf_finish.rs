@@ -1,0 +1,106 @@
+//! What a PDF needs besides its pages: boxes, language, dates, version and a fixed identity.
+
+use lopdf::{Dictionary, Document, Object, StringFormat, dictionary, text_string};
+
+use super::pdf::RenderFault;
+use crate::sheet::item::Sheet;
+
+/// Points in a millimetre.
+const POINTS_PER_MM: f64 = 72.0 / 25.4;
+/// Date written when the job has none, so that the same job gives the same bytes.
+const NO_DATE: &str = "1970-01-01";
+
+/// Mends and saves a document whose pages are drawn.
+pub(super) fn finish(mut doc: Document, sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
+    "1.7".clone_into(&mut doc.version);
+    set_information(&mut doc, sheet)?;
+    set_catalogue(&mut doc, sheet)?;
+    set_boxes(&mut doc, sheet.paper.size_mm())?;
+    doc.prune_objects();
+    doc.compress();
+    doc.trailer.remove(b"ID");
+    let id = identity(&saved(&mut doc)?).to_be_bytes().to_vec();
+    let id = Object::String(id, StringFormat::Hexadecimal);
+    doc.trailer.set("ID", vec![id.clone(), id]);
+    saved(&mut doc)
+}
+
+fn saved(doc: &mut Document) -> Result<Vec<u8>, RenderFault> {
+    let mut bytes = Vec::new();
+    doc.save_to(&mut bytes)
+        .map_err(|e| RenderFault::Writer(e.to_string()))?;
+    Ok(bytes)
+}
+
+fn set_information(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault> {
+    let date = Object::string_literal(pdf_date(&sheet.date)?);
+    let information = dictionary! {
+        "Title" => text_string(&sheet.title),
+        "Creator" => text_string("kerfwright"),
+        "Producer" => text_string("kerfwright"),
+        "CreationDate" => date.clone(),
+        "ModDate" => date,
+    };
+    let id = doc.add_object(information);
+    doc.trailer.set("Info", id);
+    Ok(())
+}
+
+fn set_catalogue(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault> {
+    let catalogue = doc
+        .catalog_mut()
+        .map_err(|e| RenderFault::Writer(e.to_string()))?;
+    catalogue.set("Lang", text_string(sheet.language));
+    catalogue.set("PageLayout", "SinglePage");
+    let mode = if catalogue.has(b"Outlines") {
+        "UseOutlines"
+    } else {
+        "UseNone"
+    };
+    catalogue.set("PageMode", Object::Name(mode.into()));
+    let preferences = dictionary! { "DisplayDocTitle" => true };
+    catalogue.set("ViewerPreferences", preferences);
+    Ok(())
+}
+
+/// The page boxes, from points in `f64`, to a ten thousandth of a point.
+fn set_boxes(doc: &mut Document, size_mm: (f64, f64)) -> Result<(), RenderFault> {
+    let points = |mm: f64| (mm * POINTS_PER_MM * 1e4).round() / 1e4;
+    let area: Vec<Object> = [0.0, 0.0, points(size_mm.0), points(size_mm.1)]
+        .into_iter()
+        .map(Object::from)
+        .collect();
+    for id in doc.get_pages().into_values() {
+        let page: &mut Dictionary = doc
+            .get_object_mut(id)
+            .and_then(Object::as_dict_mut)
+            .map_err(|e| RenderFault::Writer(e.to_string()))?;
+        for name in ["MediaBox", "CropBox", "TrimBox"] {
+            page.set(name, area.clone());
+        }
+        page.remove(b"Annots");
+    }
+    Ok(())
+}
+
+/// `YYYY-MM-DD` as a PDF date at midnight, universal time.
+fn pdf_date(date: &str) -> Result<String, RenderFault> {
+    let date = if date.is_empty() { NO_DATE } else { date };
+    let parts: Vec<&str> = date.split('-').collect();
+    let digits = |part: &str, n: usize| part.len() == n && part.bytes().all(|b| b.is_ascii_digit());
+    match parts.as_slice() {
+        [year, month, day] if digits(year, 4) && digits(month, 2) && digits(day, 2) => {
+            Ok(format!("D:{year}{month}{day}000000Z"))
+        }
+        _ => Err(RenderFault::Date(date.to_owned())),
+    }
+}
+
+/// A 128-bit FNV-1a hash (offset basis and prime of its definition).
+fn identity(bytes: &[u8]) -> u128 {
+    const BASIS: u128 = 0x6c62_272e_07bb_0142_62b8_2175_6295_c58d;
+    const PRIME: u128 = 0x0000_0000_0100_0000_0000_0000_0000_013b;
+    bytes
+        .iter()
+        .fold(BASIS, |hash, b| (hash ^ u128::from(*b)).wrapping_mul(PRIME))
+}

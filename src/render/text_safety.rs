@@ -1,0 +1,65 @@
+//! The plan's lifting and safety numbers as text.
+
+use std::fmt::Write;
+
+use crate::handle::lift::Share;
+use crate::plan::Plan;
+use crate::sheet::figure::{Figures, time};
+use crate::sheet::page::lifting::verdict_words;
+use crate::sheet::page::safety::{at_hand_words, grams, required_words};
+
+/// Writes lifting, then dust, vibration and noise.
+pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
+    let _ = writeln!(out, "\nLIFT AND CARRY");
+    let mut row = |name: &str, value: &str| {
+        let _ = writeln!(out, "  {name:<18} {value}");
+    };
+    row("finished top", &verdict_words(&plan.handling.top, figures));
+    for lifter in &plan.handling.top.lift.lifters {
+        let share = match lifter.share {
+            Share::Carries(mass) => figures.mass(mass),
+            Share::LiftsOff => "nothing".into(),
+        };
+        row(
+            &format!("person {}", lifter.number),
+            &format!(
+                "{share}, standing {} from the end, {} from the side",
+                figures.tape(lifter.from_end_mm),
+                figures.tape(lifter.from_side_mm)
+            ),
+        );
+    }
+    row("slab", &verdict_words(&plan.handling.slab, figures));
+    for bending in plan.handling.top.bendings() {
+        row(
+            bending.what,
+            &format!(
+                "{:.2} MPa, {:.0} % of what is allowed",
+                bending.worst.stress_mpa,
+                bending.verdict.utilisation() * 100.0
+            ),
+        );
+    }
+    let h = &plan.hazards;
+    let _ = writeln!(out, "\nDUST, VIBRATION, NOISE");
+    let mut row = |name: &str, value: &str| {
+        let _ = writeln!(out, "  {name:<18} {value}");
+    };
+    row("stone to dust", &grams(&h.silica.dust_g));
+    row("silica in it", &grams(&h.silica.silica_g));
+    row("limit", &h.silica.limit_text);
+    row("respirator needed", &required_words(h));
+    row("at hand", &at_hand_words(h));
+    row(
+        "vibration",
+        &format!(
+            "A(8) {:.1} m/s², {:.0} points, {} with the disc in the stone",
+            h.vibration.a8_day_m_s2,
+            h.vibration.points_day,
+            time(h.vibration.trigger_min)
+        ),
+    );
+    if let Some(lex) = h.noise.lex_8h_db {
+        row("noise", &format!("{lex:.1} dB(A) over 8 h"));
+    }
+}

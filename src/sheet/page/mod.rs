@@ -1,0 +1,11 @@
+//! The pages of the job sheet, one file each, in the order they are bound.
+
+pub mod curve;
+pub mod glance;
+pub mod helper;
+pub mod lifting;
+pub mod pieces;
+pub mod safety;
+pub mod set_out;
+pub mod sources;
+pub mod straight;

@@ -1,0 +1,247 @@
+//! Page 2: set-out. Every mark is made with a tape before the first cut.
+
+use crate::cut::{Cut, EdgeMark, MarkedLine, SetOut};
+use crate::sheet::book::{Book, Part};
+use crate::sheet::drawing::Drawing;
+use crate::sheet::figure::Figures;
+use crate::sheet::flow::{Block, Mark, Scale};
+use crate::sheet::item::{Dash, Ink, Stroke};
+use crate::sheet::pen::NARROW_MM;
+use crate::sheet::scene;
+use crate::sheet::table::{Heading, Table, Width};
+
+/// Height of the drawing, mm.
+const DRAWING_MM: f64 = 84.0;
+
+/// Adds the pages.
+pub fn add(book: &mut Book<'_>) {
+    let plan = book.plan;
+    let mut column = book.column(Scale::BENCH);
+    column.place(&Block::Heading(
+        "Mark everything before the first cut".into(),
+    ));
+    let area = column.reserve(DRAWING_MM);
+    let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
+    drawing.slab(&plan.slab.outline);
+    drawing.kept(&plan.top.outline);
+    scene::slab_names(&mut drawing, plan);
+    for cut in &plan.cuts {
+        draw_marks(&mut drawing, cut);
+    }
+    scene::top_names(&mut drawing, plan);
+    column.items.extend(drawing.finish());
+    column.place(&Block::Note(
+        "Long dash and dot: the line to keep. Dashed: the guide's edge. Cross: a pivot. Letters A, \
+         B, C … are the slab's corners; a mark's number is its cut's."
+            .into(),
+    ));
+    let parts = parts(book);
+    book.fill("Set-out", column, &parts);
+}
+
+fn draw_marks(drawing: &mut Drawing, cut: &Cut) {
+    match &cut.set_out {
+        SetOut::Guide(set_out) => {
+            let face = Stroke::solid(0.25, Ink::Black).dashed(Dash::DashDot);
+            let guide = Stroke::solid(NARROW_MM, Ink::Accent).dashed(Dash::Dashed);
+            for (line, stroke, names) in
+                [(&set_out.face, face, "ab"), (&set_out.guide, guide, "cd")]
+            {
+                drawing.line_apart(line.start.at, line.end.at, stroke);
+                for (mark, letter) in [&line.start, &line.end].into_iter().zip(names.chars()) {
+                    drawing.dot(mark.at);
+                    drawing.name(mark.at, &format!("{}{letter}", cut.number));
+                }
+            }
+        }
+        SetOut::Pivot(set_out) => {
+            drawing.cross(set_out.pivot);
+            drawing.name(set_out.pivot, &format!("{}p", cut.number));
+        }
+    }
+}
+
+fn parts(book: &Book<'_>) -> Vec<Part> {
+    let plan = book.plan;
+    let mut parts: Vec<Part> =
+        vec![Block::Subheading("Marks on the edges of the slab".into()).into()];
+    parts.push(edge_table(book.figures, &plan.cuts).into());
+    let pivots = pivot_table(book.figures, &plan.cuts);
+    if !pivots.rows.is_empty() {
+        parts.push(Block::Subheading("Pivots, by tapes from the slab's corners".into()).into());
+        parts.push(pivots.into());
+    }
+    let corners = corner_table(book);
+    parts.push(Block::Subheading("Corners of the finished top, from slab corner A".into()).into());
+    parts.push(corners.into());
+    let square = out_of_square(book);
+    parts.extend(square.map(|words| Block::Paragraph(words).into()));
+    parts.push(
+        Block::List(
+            Mark::From(1),
+            vec![
+                "Lay the slab face up on level bearers. Hold the tape at the named corner, not near it."
+                    .into(),
+                format!(
+                    "Check every line with its check tie before you trust it. The tape is taken to be \
+                     good to ±{}.",
+                    book.figures.small(plan.slab.tape)
+                ),
+                "Cover the face with masking tape along each line and mark on the tape.".into(),
+            ],
+        )
+        .into(),
+    );
+    parts
+}
+
+fn edge_table(figures: Figures, cuts: &[Cut]) -> Table {
+    let mut rows = Vec::new();
+    for cut in cuts {
+        if let SetOut::Guide(set_out) = &cut.set_out {
+            for (line, what, names) in [
+                (&set_out.face, "line to keep", ["a", "b"]),
+                (&set_out.guide, "guide edge", ["c", "d"]),
+            ] {
+                rows.extend(line_rows(figures, cut, line, what, names));
+            }
+        }
+    }
+    Table {
+        headings: vec![
+            Heading::words("Mark", Width::Mm(15.0)),
+            Heading::words("What", Width::Part(1.0)),
+            Heading::words("On edge", Width::Mm(20.0)),
+            Heading::words("Tape from", Width::Mm(24.0)),
+            Heading::numbers(format!("Measure, {}", figures.unit()), Width::Mm(34.0)),
+            Heading::words("Check tie", Width::Mm(42.0)),
+        ],
+        rows,
+        style: Scale::BENCH.strong,
+    }
+}
+
+fn line_rows(
+    figures: Figures,
+    cut: &Cut,
+    line: &MarkedLine,
+    what: &str,
+    names: [&str; 2],
+) -> Vec<Vec<String>> {
+    let row = |mark: &EdgeMark, name: &str, what: &str, check: String| {
+        vec![
+            format!("{}{name}", cut.number),
+            what.to_owned(),
+            mark.on.clone(),
+            mark.tie.corner.clone(),
+            figures.tape_bare(mark.tie.distance),
+            check,
+        ]
+    };
+    let check = format!(
+        "{}: {}",
+        line.check.corner,
+        figures.tape(line.check.distance)
+    );
+    vec![
+        row(&line.start, names[0], what, check),
+        row(&line.end, names[1], what, String::new()),
+    ]
+}
+
+fn pivot_table(figures: Figures, cuts: &[Cut]) -> Table {
+    let mut rows = Vec::new();
+    for cut in cuts {
+        if let SetOut::Pivot(set_out) = &cut.set_out {
+            let tie = |i: usize| {
+                set_out.pivot_ties.get(i).map_or_else(String::new, |t| {
+                    format!("{}: {}", t.corner, figures.tape(t.distance))
+                })
+            };
+            rows.push(vec![
+                format!("{}p", cut.number),
+                figures.tape_bare(set_out.pivot.x),
+                figures.tape_bare(set_out.pivot.y),
+                tie(0),
+                tie(1),
+                tie(2),
+            ]);
+        }
+    }
+    let unit = figures.unit();
+    Table {
+        headings: vec![
+            Heading::words("Mark", Width::Mm(15.0)),
+            Heading::numbers(format!("x, {unit}"), Width::Mm(27.0)),
+            Heading::numbers(format!("y, {unit}"), Width::Mm(27.0)),
+            Heading::words("First tape", Width::Part(1.0)),
+            Heading::words("Second tape", Width::Part(1.0)),
+            Heading::words("Check", Width::Part(1.0)),
+        ],
+        rows,
+        style: Scale::BENCH.strong,
+    }
+}
+
+fn corner_table(book: &Book<'_>) -> Table {
+    let figures = book.figures;
+    let unit = figures.unit();
+    let edges = &book.plan.top.edges;
+    let rows = book
+        .plan
+        .top
+        .corners
+        .iter()
+        .zip(edges)
+        .map(|(corner, edge)| {
+            let use_of = edge.flush_with.as_ref().map_or_else(
+                || format!("sawn, {} left on it", figures.small(edge.allowance)),
+                |slab_edge| format!("lies on slab edge {slab_edge}, not sawn"),
+            );
+            vec![
+                corner.name.clone(),
+                figures.tape_bare(corner.at.x),
+                figures.tape_bare(corner.at.y),
+                format!("edge {}: {use_of}", edge.name),
+            ]
+        });
+    Table {
+        headings: vec![
+            Heading::words("Corner", Width::Mm(18.0)),
+            Heading::numbers(format!("x, {unit}"), Width::Mm(27.0)),
+            Heading::numbers(format!("y, {unit}"), Width::Mm(27.0)),
+            Heading::words("Edge from this corner on", Width::Part(1.0)),
+        ],
+        rows: rows.collect(),
+        style: Scale::BENCH.body,
+    }
+}
+
+/// How far the slab's corners are from square, worst corner, when it can be measured with a tape.
+fn out_of_square(book: &Book<'_>) -> Option<String> {
+    let corners = &book.plan.slab.corners;
+    let count = corners.len();
+    let tape = book.plan.slab.tape;
+    let off = |i: usize| {
+        let (before, here, after) = (
+            corners[(i + count - 1) % count].at,
+            corners[i].at,
+            corners[(i + 1) % count].at,
+        );
+        let along = (before - here).unit();
+        ((after - here).dot(along), i)
+    };
+    let worst = (0..count)
+        .map(off)
+        .max_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))?;
+    (count == 4 && worst.0.abs() > tape).then(|| {
+        let next = &corners[(worst.1 + 1) % count].name;
+        format!(
+            "The slab is out of square: at corner {} edge {}{next} leans {} over its length. Do not \
+             set out with a square from its edges.",
+            corners[worst.1].name,
+            corners[worst.1].name,
+            book.figures.small(worst.0.abs())
+        )
+    })
+}

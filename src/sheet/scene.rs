@@ -1,0 +1,187 @@
+//! What the drawings of a plan have in common: the slab at a stage of the cutting.
+
+use super::dimension::Run;
+use super::drawing::{Drawing, FIGURE};
+use super::figure::Figures;
+use super::item::{Dash, Ink, Stroke as Line};
+use super::labels::Prefer;
+use super::pen::NARROW_MM;
+use crate::cut::{Cut, CutKind, SetOut, Stroke};
+use crate::geom::{Bounds, Point, Seg, Vector};
+use crate::plan::Plan;
+
+/// Paper left free round a drawing with two rows of dimensions, mm.
+pub const DIMENSIONED_MM: f64 = 14.0;
+
+/// The slab before a cut: what has gone dotted, what is still waste hatched, the top plain.
+pub fn stage(drawing: &mut Drawing, plan: &Plan, next_cut: usize) {
+    for piece in &plan.pieces {
+        if piece.after_cut < next_cut {
+            drawing.gone(&piece.outline);
+        } else {
+            drawing.waste(&piece.outline);
+        }
+    }
+    if next_cut == 1 {
+        drawing.slab(&plan.slab.outline);
+    }
+    drawing.kept(&plan.top.outline);
+}
+
+/// What a cut takes out of the face, solid.
+pub fn kerf(drawing: &mut Drawing, cut: &Cut) {
+    match cut.kind {
+        // The disc runs out over the slab's edge; the drawing shows what it takes of the stone.
+        CutKind::Straight => {
+            if let Some((from, to)) = near_face(cut) {
+                let out = (to - from).unit().right() * cut.disc.kerf;
+                drawing.kerf(&[from, to, to + out, from + out]);
+            }
+        }
+        CutKind::Curve => {
+            for slot in cut.slots() {
+                let corners: Vec<Point> = slot.segs().iter().map(Seg::start).collect();
+                drawing.kerf(&corners);
+            }
+        }
+    }
+}
+
+/// The near face of a straight cut from end to end, kept stone to its left.
+fn near_face(cut: &Cut) -> Option<(Point, Point)> {
+    let first = cut.passes.first()?.number;
+    let strokes: Vec<&Stroke> = cut.strokes.iter().filter(|s| s.pass == first).collect();
+    let (far, run) = (strokes.first()?, strokes.last()?);
+    let to = if strokes.len() > 1 { far.from } else { run.to };
+    let inwards = (to - run.from).unit().left() * (cut.disc.kerf / 2.0);
+    Some((run.from + inwards, to + inwards))
+}
+
+/// The middle of a cut, for its number.
+#[must_use]
+pub fn middle(cut: &Cut) -> Point {
+    match &cut.set_out {
+        SetOut::Guide(set_out) => {
+            let ends = (set_out.face.start.at, set_out.face.end.at);
+            let (from, to) = near_face(cut).unwrap_or(ends);
+            from.midpoint(to)
+        }
+        SetOut::Pivot(set_out) => set_out
+            .stations
+            .get(set_out.stations.len() / 2)
+            .map_or(set_out.pivot, |s| s.touch),
+    }
+}
+
+/// Flaws with their clearance.
+pub fn flaws(drawing: &mut Drawing, plan: &Plan) {
+    let edge = Line::solid(NARROW_MM, Ink::Accent);
+    for flaw in &plan.slab.flaws {
+        drawing.line(&flaw.path, Line::solid(0.35, Ink::Accent));
+        for ring in &flaw.clearance {
+            drawing.line(ring, edge.dashed(Dash::Dashed));
+        }
+        if let Some(seg) = flaw.path.first() {
+            drawing.label(seg.at(0.5), &flaw.what, &FIGURE, Prefer::Beside);
+        }
+    }
+}
+
+/// Names of the slab's corners, outside it.
+pub fn slab_names(drawing: &mut Drawing, plan: &Plan) {
+    let middle = plan.slab.balance;
+    for corner in &plan.slab.corners {
+        drawing.name_towards(corner.at, (corner.at - middle).unit(), &corner.name);
+    }
+}
+
+/// Names of the top's corners, inside it: at a rounded or clipped corner by the middle of what
+/// was made of it.
+pub fn top_names(drawing: &mut Drawing, plan: &Plan) {
+    let corners = &plan.top.corners;
+    let count = corners.len();
+    for (i, corner) in corners.iter().enumerate() {
+        let before = corners[(i + count - 1) % count].at;
+        let after = corners[(i + 1) % count].at;
+        let inwards = (before - corner.at).unit() + (after - corner.at).unit();
+        drawing.name_towards(corner.edge, inwards.unit(), &corner.name);
+    }
+}
+
+/// Ringed numbers on the cuts.
+pub fn cut_numbers(drawing: &mut Drawing, plan: &Plan) {
+    for cut in &plan.cuts {
+        let at = middle(cut);
+        let away = (at - plan.top.balance).unit();
+        drawing.badge_off(at, away * 4.0, &cut.number.to_string());
+    }
+}
+
+/// Names and masses of the waste pieces.
+pub fn piece_names(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
+    for piece in &plan.pieces {
+        let text = format!("{}  {}", piece.name, figures.mass(piece.mass.likely));
+        drawing.word(piece.balance, &text);
+    }
+}
+
+/// Overall dimensions of the slab: below it and to its right.
+pub fn slab_dimensions(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
+    let b = plan.slab.outline.bounds();
+    let right = Point::new(b.max.x, b.min.y);
+    drawing.dimension(
+        b.min,
+        right,
+        Run::Level,
+        -8.0,
+        figures.size_label(b.width()),
+    );
+    drawing.dimension(
+        right,
+        b.max,
+        Run::Upright,
+        8.0,
+        figures.size_label(b.height()),
+    );
+}
+
+/// The box round the slab and what is drawn about it.
+#[must_use]
+pub fn slab_bounds(plan: &Plan) -> Bounds {
+    plan.slab.outline.bounds()
+}
+
+/// The whole picture: slab, waste, kerfs, top, names, dimensions.
+#[must_use]
+pub fn overview(plan: &Plan, area: Bounds) -> Drawing {
+    let figures = Figures {
+        units: plan.job.units,
+    };
+    let mut drawing = Drawing::fit(slab_bounds(plan), area, DIMENSIONED_MM);
+    stage(&mut drawing, plan, 1);
+    for cut in &plan.cuts {
+        kerf(&mut drawing, cut);
+    }
+    slab_dimensions(&mut drawing, plan, figures);
+    cut_numbers(&mut drawing, plan);
+    slab_names(&mut drawing, plan);
+    top_names(&mut drawing, plan);
+    drawing.balance(plan.top.balance);
+    top_size(&mut drawing, plan, figures);
+    flaws(&mut drawing, plan);
+    piece_names(&mut drawing, plan, figures);
+    drawing
+}
+
+/// The top's name and size in the middle of it.
+fn top_size(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
+    let [length, width] = plan.top.size;
+    let text = format!(
+        "top {} × {} {}",
+        figures.size_bare(length),
+        figures.size_bare(width),
+        figures.unit()
+    );
+    let below = Vector::new(0.0, -1.0);
+    drawing.name_towards(plan.top.balance, below * 2.0, &text);
+}
