@@ -61,7 +61,7 @@ fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<Str
             ));
         }
     }
-    if last != said.len() && !strokes.is_empty() {
+    if last != said.len() {
         faults.push(format!("{} passes, but strokes of {last}", said.len()));
     }
     faults
