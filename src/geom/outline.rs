@@ -157,7 +157,12 @@ impl Outline {
     /// Where a point lies.
     #[must_use]
     pub fn side(&self, point: Point) -> Side {
-        if self.distance(point) <= SAME_MM {
+        self.side_at(point, self.distance(point))
+    }
+
+    /// Where a point lies whose distance to the boundary is known.
+    fn side_at(&self, point: Point, distance: f64) -> Side {
+        if distance <= SAME_MM {
             return Side::On;
         }
         let turns: f64 = self.segs.iter().map(|s| s.winding_about(point)).sum();
@@ -172,7 +177,7 @@ impl Outline {
     #[must_use]
     pub fn depth(&self, point: Point) -> f64 {
         let distance = self.distance(point);
-        match self.side(point) {
+        match self.side_at(point, distance) {
             Side::Outside => -distance,
             Side::Inside | Side::On => distance,
         }

@@ -178,7 +178,8 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
         .map(|edge| edge_use(job, &top, edge, &mut objections))
         .collect();
     let corner_allowances: Vec<f64> = (0..top.count()).map(|c| corner_allowance(job, c)).collect();
-    let (sawn, sawn_parts) = sawn_outline(&top, &uses, &corner_allowances)
+    let edge_allowances: Vec<f64> = uses.iter().map(EdgeUse::allowance_mm).collect();
+    let (sawn, sawn_parts) = sawn_with(&top, &edge_allowances, &corner_allowances)
         .unwrap_or_else(|| (top.outline().clone(), top.parts().to_vec()));
     objections.extend(outside(job, &sawn));
     let mut spares = spares_of_edges(job, &top, &uses);
@@ -230,6 +231,24 @@ impl Candidate {
         }
     }
 
+    /// Work that no order of the cuts gets below, mm²: every sawn edge at its finished length, less
+    /// what a slanting neighbour may take off its sawn face.
+    #[must_use]
+    pub fn least_work_mm2(&self, job: &Job) -> f64 {
+        let edges = self.uses.iter().enumerate();
+        let straight: f64 = edges
+            .filter_map(|(i, used)| match used {
+                EdgeUse::Sawn { allowance_mm } => {
+                    let (from, to) = edge_span(&self.top, i);
+                    Some((from.distance(to) - 4.0 * allowance_mm).max(0.0))
+                }
+                EdgeUse::Flush { .. } | EdgeUse::UsedUp => None,
+            })
+            .sum();
+        let curved: f64 = self.arcs().map(Seg::length).sum();
+        (straight + job.passes.curve_factor * curved) * job.stone.thickness.mean
+    }
+
     fn arcs(&self) -> impl Iterator<Item = &Seg> {
         let segs = self.top.outline().segs();
         segs.iter().filter(|s| matches!(s, Seg::Arc(_)))
@@ -279,7 +298,7 @@ fn trim(part: Part, edge: Line, middle: Point, allowance_mm: f64) -> Trim {
 }
 
 /// The two ends of an edge's straight piece; the same point twice when roundings have used it up.
-fn edge_span(top: &Shape, edge: usize) -> (Point, Point) {
+pub(super) fn edge_span(top: &Shape, edge: usize) -> (Point, Point) {
     if let Some(seg) = top.edge_seg(edge) {
         return (seg.start(), seg.end());
     }
@@ -389,10 +408,14 @@ pub(super) fn edge_allowance(job: &Job, edge: usize) -> f64 {
 /// The finished figure with each edge's allowance added, and what each piece belongs to. A corner
 /// whose own allowance lies beyond those of its edges is not sawn: the edges' faces meet before it.
 /// Nothing when the pieces cannot be carried on to meet.
-fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Option<(Outline, Vec<Part>)> {
+pub(super) fn sawn_with(
+    top: &Shape,
+    edges: &[f64],
+    corners: &[f64],
+) -> Option<(Outline, Vec<Part>)> {
     let cuts = top.corner_cuts().iter().enumerate();
     let cuts: Vec<CornerCut> = cuts
-        .map(|(i, cut)| match buried(top, uses, corners, i) {
+        .map(|(i, cut)| match buried(top, edges, corners, i) {
             true => CornerCut::Sharp,
             false => *cut,
         })
@@ -408,7 +431,7 @@ fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Option<(Outli
         .parts()
         .iter()
         .map(|part| match part {
-            Part::Edge(i) => uses[*i].allowance_mm(),
+            Part::Edge(i) => edges[*i],
             Part::Corner(i) => corners[*i],
         })
         .collect();
@@ -417,12 +440,12 @@ fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Option<(Outli
 }
 
 /// Whether the sawn faces of a corner's two edges meet inside its own sawn arc or flat.
-fn buried(top: &Shape, uses: &[EdgeUse], corners: &[f64], corner: usize) -> bool {
+fn buried(top: &Shape, edges: &[f64], corners: &[f64], corner: usize) -> bool {
     let n = top.count();
     let (before, own) = ((corner + n - 1) % n, corners[corner]);
     let sides = [before, corner].map(|edge| {
         let straight = top.edge_seg(edge).is_some();
-        straight.then(|| uses[edge].allowance_mm())
+        straight.then(|| edges[edge])
     });
     match top.corner_seg(corner) {
         None => false,
@@ -435,7 +458,7 @@ fn buried(top: &Shape, uses: &[EdgeUse], corners: &[f64], corner: usize) -> bool
         Some(Seg::Line(a, b)) => {
             let flat = Line::through(a, b).shifted_right(own);
             let meet = |edge: usize| {
-                let face = top.edge_line(edge).shifted_right(uses[edge].allowance_mm());
+                let face = top.edge_line(edge).shifted_right(edges[edge]);
                 Some(flat.foot(face.meet(&flat)?))
             };
             let ends = meet(before).zip(meet(corner));

@@ -74,7 +74,11 @@ pub fn distance(top: &Outline, flaw: &Flaw) -> f64 {
         FlawPlace::Area(outline) => {
             let inside = outline.depth(top.segs()[0].start());
             let apart = from_pieces(top, outline.segs());
-            if inside > 0.0 { apart.min(-inside) } else { apart }
+            if inside > 0.0 {
+                apart.min(-inside)
+            } else {
+                apart
+            }
         }
     }
 }

@@ -1,19 +1,22 @@
 //! How much stone lies beyond an edge.
 
-use crate::geom::{Line, Outline, Point, SAME_MM, Side};
+use crate::geom::{Line, Outline, Point, SAME_MM, Seg, Side};
 
 /// How far along a ray it is looked whether it leads into the stone, mm; far above rounding.
 const FIRST_STEP_MM: f64 = 1e-3;
+/// Sine of the angle between a sawn face and an edge of the slab from which on the slab's edge ends
+/// the strip and does not make it narrow (judgement: 30°; below that the end is a sliver).
+const ENDS_A_STRIP: f64 = 0.5;
 
 /// Width of the stone beyond an edge, measured square to it along its whole length, mm: the least
 /// distance from the edge outwards to the slab's boundary.
 ///
 /// `edge` runs counter-clockwise round the top from `from` to `to` (which may be the same point).
-/// 0 when the edge lies on the boundary or outside it. Infinite when no boundary lies beyond.
+/// 0 when the edge lies on the boundary or outside it. Infinite when no boundary lies beyond. Slab
+/// edges that cross the strip at 30° or more do not count: the strip ends there at its full width.
 #[must_use]
 pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
     let (first, last) = (edge.foot(from), edge.foot(to));
-    let out = edge.along.right();
     let over = |p: &Point| {
         let foot = edge.foot(*p);
         foot >= first - SAME_MM && foot <= last + SAME_MM
@@ -23,23 +26,34 @@ pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
         .into_iter()
         .filter(over)
         .map(|p| -edge.left_of(p));
-    let rays = [from, to].into_iter().flat_map(|end| {
-        let ray = Line {
-            point: end,
-            along: out,
-        };
-        // From an end that lies on the slab's own edge a ray may lead into the stone: the room is
-        // measured to where it leaves again.
-        let leads_in = slab.side(ray.at(FIRST_STEP_MM)) == Side::Inside;
-        slab.segs()
-            .iter()
-            .flat_map(move |s| s.line_crossings(&ray))
-            .filter(move |d| !(leads_in && d.abs() <= SAME_MM))
-            .collect::<Vec<_>>()
-    });
+    let rays = [from, from.midpoint(to), to]
+        .into_iter()
+        .flat_map(|start| along_ray(slab, start, edge));
     corners
         .chain(rays)
         .filter(|d| *d >= -SAME_MM)
         .fold(f64::INFINITY, f64::min)
         .max(0.0)
+}
+
+/// Where a ray square to the edge meets slab edges that make the strip narrow, mm from its start.
+fn along_ray(slab: &Outline, start: Point, edge: &Line) -> Vec<f64> {
+    let out = edge.along.right();
+    let ray = Line {
+        point: start,
+        along: out,
+    };
+    // From a start that lies on the slab's own edge the ray may lead into the stone: the room is
+    // measured to where it leaves again.
+    let leads_in = slab.side(ray.at(FIRST_STEP_MM)) == Side::Inside;
+    let narrows = |s: &&Seg| match s {
+        Seg::Line(a, b) => (*b - *a).unit().dot(out).abs() < ENDS_A_STRIP,
+        Seg::Arc(_) => true,
+    };
+    slab.segs()
+        .iter()
+        .filter(narrows)
+        .flat_map(|s| s.line_crossings(&ray))
+        .filter(|d| !(leads_in && d.abs() <= SAME_MM))
+        .collect()
 }

@@ -9,10 +9,10 @@ use std::f64::consts::{FRAC_PI_2, TAU};
 
 use crate::geom::boolean;
 use crate::geom::hull::Hull;
-use crate::geom::{Arc, FLATTEN_MM, Line, Point, Pose, Seg, Vector};
+use crate::geom::{Arc, FLATTEN_MM, Line, Point, Pose, SAME_MM, Seg, Vector};
 use crate::job::{EdgeState, Finish, Job, Part, Shape};
 
-use super::candidate::{Miss, corner_allowance, edge_allowance, judge};
+use super::candidate::{Miss, corner_allowance, edge_allowance, edge_span, judge, sawn_with};
 use super::{Placement, obstacle};
 
 /// Places whose work differs by less than this are equally good, mm².
@@ -25,17 +25,39 @@ const SAME_WORK_MM2: f64 = 1.0;
 pub fn best(job: &Job) -> Result<Placement, Miss> {
     let mut found: Vec<Placement> = Vec::new();
     let mut nearest: Option<Miss> = None;
-    for turn in turns(job) {
-        for shift in shifts(job, turn) {
-            match judge(job, Pose::new(turn, shift)).map(|c| c.settled(job)) {
-                Ok(placement) => found.push(placement),
-                Err(miss) => {
-                    let closer = |n: &Miss| miss.weight_mm(job) < n.weight_mm(job);
-                    if nearest.as_ref().is_none_or(closer) {
-                        nearest = Some(miss);
-                    }
+    let mut least = f64::INFINITY;
+    let mut try_at = |pose: Pose, found: &mut Vec<Placement>| {
+        match judge(job, pose) {
+            // What cannot be among the best is not worth ordering its cuts.
+            Ok(candidate) if candidate.least_work_mm2(job) > least + SAME_WORK_MM2 => {}
+            Ok(candidate) => {
+                let placement = candidate.settled(job);
+                least = least.min(placement.work_mm2);
+                found.push(placement);
+            }
+            Err(miss) => {
+                let closer = |n: &Miss| miss.weight_mm(job) < n.weight_mm(job);
+                if nearest.as_ref().is_none_or(closer) {
+                    nearest = Some(miss);
                 }
             }
+        }
+    };
+    // Only when nothing fits are the places of interest that stick out: which is the nearest miss?
+    let mut sticking_out: Vec<Pose> = Vec::new();
+    for turn in turns(job) {
+        for shift in shifts(job, turn) {
+            let pose = Pose::new(turn, shift);
+            if corners_held(job, pose) {
+                try_at(pose, &mut found);
+            } else {
+                sticking_out.push(pose);
+            }
+        }
+    }
+    if found.is_empty() {
+        for pose in sticking_out {
+            try_at(pose, &mut found);
         }
     }
     let least = found
@@ -62,6 +84,14 @@ pub fn best(job: &Job) -> Result<Placement, Miss> {
                 objections: Vec::new(),
             })
         })
+}
+
+/// Whether every joint of the finished top's outline lies on the slab: cheap, and false for most.
+fn corners_held(job: &Job, pose: Pose) -> bool {
+    let slab = job.slab.shape.outline();
+    let joints = job.top.shape.outline().segs().iter().map(Seg::start);
+    let mut placed = joints.map(|p| pose.apply(p));
+    placed.all(|p| slab.depth(p) >= -SAME_MM)
 }
 
 /// Cleared of rounding noise, for comparing equals.
@@ -109,7 +139,7 @@ fn shifts(job: &Job, turn: f64) -> Vec<Vector> {
     let mut blocked = all_sawn;
     let finished = top.outline().flattened();
     blocked.extend(obstacle::of_boundary(job.slab.shape.outline(), &finished));
-    blocked.extend(blocked_when_sawn_faces_touch(job, &top));
+    blocked.extend(blocked_when_sawn_top_touches(job, &top));
     let aligned = alignments(job, &top);
     found.extend(ends_of_flush(job, &top));
     for (i, line) in aligned.iter().enumerate() {
@@ -150,9 +180,7 @@ fn blocked_when_all_sawn(job: &Job, top: &Shape) -> Vec<Hull> {
     let mut hulls = Vec::new();
     for (seg, part) in top.outline().segs().iter().zip(top.parts()) {
         let ahead = match part {
-            Part::Edge(i) => {
-                edge_allowance(job, *i) + job.place.least_strip_mm
-            }
+            Part::Edge(i) => edge_allowance(job, *i) + job.place.least_strip_mm,
             Part::Corner(i) => corner_allowance(job, *i),
         };
         hulls.extend(obstacle::of_boundary(slab, &swept_out(seg, ahead)));
@@ -164,14 +192,36 @@ fn blocked_when_all_sawn(job: &Job, top: &Shape) -> Vec<Hull> {
     hulls
 }
 
-/// Shifts at which a sawn face touches the slab's boundary: an edge not quite along a slab edge may
-/// lie flush with it there, within the tape's error.
-fn blocked_when_sawn_faces_touch(job: &Job, top: &Shape) -> Vec<Hull> {
-    let slab = job.slab.shape.outline();
-    let edges = (0..top.count()).filter_map(|i| Some((i, top.edge_seg(i)?)));
-    edges
-        .filter(|(i, _)| edge_allowance(job, *i) > 0.0)
-        .flat_map(|(i, seg)| obstacle::of_boundary(slab, &swept_out(&seg, edge_allowance(job, i))))
+/// Shifts at which the sawn top touches the slab's boundary: an edge not quite along a slab edge may
+/// lie flush with it there, within the tape's error. Once with every allowance, and once for each
+/// edge that may lie on a factory edge and has none then.
+fn blocked_when_sawn_top_touches(job: &Job, top: &Shape) -> Vec<Hull> {
+    let n = top.count();
+    let corners: Vec<f64> = (0..n).map(|c| corner_allowance(job, c)).collect();
+    let states = job.slab.edges.iter().enumerate();
+    let factory: Vec<Line> = states
+        .filter(|(_, state)| **state == EdgeState::Factory)
+        .map(|(i, _)| job.slab.shape.edge_line(i))
+        .collect();
+    let along_factory = |edge: usize| {
+        let along = top.edge_line(edge).along;
+        factory.iter().any(|f| f.along.dot(along) > 1.0 - 1e-3)
+    };
+    let bare = (0..n).filter(|e| along_factory(*e) && edge_allowance(job, *e) > 0.0);
+    std::iter::once(n)
+        .chain(bare)
+        .filter_map(|bare| {
+            let allowance = |e| {
+                if e == bare {
+                    0.0
+                } else {
+                    edge_allowance(job, e)
+                }
+            };
+            let by: Vec<f64> = (0..n).map(allowance).collect();
+            sawn_with(top, &by, &corners)
+        })
+        .flat_map(|(sawn, _)| obstacle::of_boundary(job.slab.shape.outline(), &sawn.flattened()))
         .collect()
 }
 
@@ -183,7 +233,8 @@ fn ends_of_flush(job: &Job, top: &Shape) -> Vec<Point> {
             continue;
         };
         for slab_edge in 0..slab.count() {
-            let (target, Some(piece)) = (slab.edge_line(slab_edge), slab.edge_seg(slab_edge)) else {
+            let (target, Some(piece)) = (slab.edge_line(slab_edge), slab.edge_seg(slab_edge))
+            else {
                 continue;
             };
             if target.along.dot(line.along) < 1.0 - 1e-12 {
@@ -225,14 +276,19 @@ fn swept_out(seg: &Seg, by: f64) -> Vec<Point> {
     points
 }
 
-/// Lines of shifts that lay an edge on a slab edge or a least strip inside it.
+/// Lines of shifts that lay an edge on a slab edge, two tape errors or a least strip inside it; for
+/// edges that run along a slab edge to within two tape errors.
 fn alignments(job: &Job, top: &Shape) -> Vec<Line> {
     let (slab, mut found) = (&job.slab.shape, Vec::new());
+    let within = 2.0 * job.slab.tape_error_mm;
     for edge in 0..top.count() {
         let (line, finish) = (top.edge_line(edge), job.top.finishes[edge]);
+        let ends = edge_span(top, edge);
         for slab_edge in 0..slab.count() {
             let target = slab.edge_line(slab_edge);
-            if target.along.dot(line.along) < 1.0 - 1e-12 {
+            let depths = [ends.0, ends.1].map(|p| target.left_of(p));
+            let (near, far) = (depths[0].min(depths[1]), depths[0].max(depths[1]));
+            if target.along.dot(line.along) < 0.0 || far - near > within {
                 continue;
             }
             let allowance = edge_allowance(job, edge);
@@ -242,11 +298,13 @@ fn alignments(job: &Job, top: &Shape) -> Vec<Line> {
                 _ => None,
             };
             let strip = allowance + job.place.least_strip_mm;
-            for inside in on.into_iter().chain([strip]) {
-                let place = target.shifted_right(-inside);
+            // Flush as near as can be, and as far in as the tape's error lets it be.
+            let near_ends = on.into_iter().chain([strip]).map(|depth| depth - near);
+            let far_end = on.map(|on| on + within - far);
+            for inwards in near_ends.chain(far_end) {
                 found.push(Line {
-                    point: Point::ORIGIN + (place.point - line.point),
-                    along: line.along,
+                    point: Point::ORIGIN + target.along.left() * inwards,
+                    along: target.along,
                 });
             }
         }

@@ -37,7 +37,11 @@ pub(crate) fn kurbo_moments(outline: &Outline) -> (f64, f64, f64) {
     let path = kurbo_path(outline);
     let (moments, area) = (path.moments(), path.area());
     // Both carry the sign of the path's direction.
-    (area.abs(), moments.moment_x / signed(&path), moments.moment_y / signed(&path))
+    (
+        area.abs(),
+        moments.moment_x / signed(&path),
+        moments.moment_y / signed(&path),
+    )
 }
 
 /// kurbo's moments run the other way round than its area.

@@ -18,9 +18,13 @@ pub(crate) fn cases(count: u32) -> ProptestConfig {
 pub(crate) fn outline() -> impl Strategy<Value = Outline> {
     let corner = (0.45..1.0_f64, 0..3_u8, 0.05..0.45_f64);
     let at = (-3000.0..3000.0_f64, -3000.0..3000.0_f64);
-    (prop::collection::vec(corner, 3..9), at, 60.0..1500.0_f64, 0.0..6.2_f64).prop_filter_map(
-        "no outline",
-        |(corners, at, size, turn)| {
+    (
+        prop::collection::vec(corner, 3..9),
+        at,
+        60.0..1500.0_f64,
+        0.0..6.2_f64,
+    )
+        .prop_filter_map("no outline", |(corners, at, size, turn)| {
             let count = corners.len() as f64;
             let middle = Point::new(at.0, at.1);
             let ring: Vec<Point> = corners
@@ -35,8 +39,7 @@ pub(crate) fn outline() -> impl Strategy<Value = Outline> {
             let cuts = cuts.map(|(i, c)| cut(&ring, i, c.1, c.2)).collect();
             let shape = Shape::new(Naming::Numbers, ring, cuts).ok()?;
             Some(shape.outline().clone())
-        },
-    )
+        })
 }
 
 /// A treatment that takes up to a share of the shorter edge beside the corner.
@@ -68,7 +71,9 @@ pub(crate) fn smooth() -> impl Strategy<Value = Outline> {
                 Point::new(long + skew * short, deep),
                 Point::new(skew * short, deep),
             ];
-            let cuts = [a, b, a, b].map(|s| CornerCut::Round(s * short * 0.6)).to_vec();
+            let cuts = [a, b, a, b]
+                .map(|s| CornerCut::Round(s * short * 0.6))
+                .to_vec();
             let shape = Shape::new(Naming::Numbers, ring, cuts).ok()?;
             Some(shape.outline().clone())
         },

@@ -6,7 +6,10 @@ use kerfwright::cut::curve::polygon_corner;
 use kerfwright::geom::{Arc, Outline, Point, Region, Seg, seg};
 
 fn near(got: f64, printed: f64, half_a_digit: f64) {
-    assert!((got - printed).abs() <= half_a_digit, "{got} is not {printed}");
+    assert!(
+        (got - printed).abs() <= half_a_digit,
+        "{got} is not {printed}"
+    );
 }
 
 fn rectangle(x: f64, y: f64, long: f64, deep: f64) -> Outline {
@@ -49,7 +52,11 @@ fn segment_of_chord_21_and_rise_6() {
     near(outline.area(), 89.254148, 5e-7);
     near(outline.perimeter() - chord, 25.308373, 5e-7);
     near(outline.bounds().height(), rise, 1e-9);
-    near(outline.bounds().width(), 2.0 * radius.min(chord / 2.0), 1e-9);
+    near(
+        outline.bounds().width(),
+        2.0 * radius.min(chord / 2.0),
+        1e-9,
+    );
 }
 
 /// MatheAss, help page "circle parts": arc 1 and 45° give r 1.2732395, chord 0.97449536, rise
@@ -102,7 +109,11 @@ fn beer_and_johnston_5_2() {
     let corners = [(0.0, 0.0), (60.0, 0.0), (60.0, 75.0)].map(|(x, y)| Point::new(x, y));
     let triangle = Outline::polygon(&corners).expect("a triangle");
     near(triangle.area(), 2250.0, 1e-9);
-    near(triangle.centroid().distance(Point::new(40.0, 25.0)), 0.0, 1e-9);
+    near(
+        triangle.centroid().distance(Point::new(40.0, 25.0)),
+        0.0,
+        1e-9,
+    );
     let (area, x, y) = composed(&[(1.0, triangle), (1.0, rectangle(60.0, 0.0, 105.0, 75.0))]);
     near(area, 10_125.0, 1e-9);
     near(x, 96.4, 0.05);
@@ -153,6 +164,9 @@ fn half_circle_balances() {
     let half = segment(75.0, PI);
     near(half.centroid().y, 4.0 * 75.0 / (3.0 * PI), 1e-9);
     near(half.area(), PI * 75.0 * 75.0 / 2.0, 1e-8);
-    let whole: f64 = seg::circle(Point::ORIGIN, 75.0).iter().map(Seg::length).sum();
+    let whole: f64 = seg::circle(Point::ORIGIN, 75.0)
+        .iter()
+        .map(Seg::length)
+        .sum();
     near(whole, 2.0 * PI * 75.0, 1e-9);
 }

@@ -145,7 +145,11 @@ fn brute(outline: &Outline, held: &dyn Fn(&[Point]) -> bool) -> f64 {
     };
     let along = (*b - *a).unit();
     let feet = |d: Vector| {
-        let all: Vec<f64> = outline.flattened().iter().map(|p| p.to_vector().dot(d)).collect();
+        let all: Vec<f64> = outline
+            .flattened()
+            .iter()
+            .map(|p| p.to_vector().dot(d))
+            .collect();
         let low = all.iter().copied().fold(f64::INFINITY, f64::min);
         let high = all.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         (0..=STEPS)

@@ -39,7 +39,10 @@ impl Line {
 /// The lines along the edges of a counter-clockwise polygon.
 pub(crate) fn lines(ring: &[Place]) -> Vec<Line> {
     let next = ring.iter().cycle().skip(1);
-    ring.iter().zip(next).map(|(a, b)| Line::through(*a, *b)).collect()
+    ring.iter()
+        .zip(next)
+        .map(|(a, b)| Line::through(*a, *b))
+        .collect()
 }
 
 /// What lies left of a line.
@@ -62,9 +65,7 @@ pub(crate) fn clipped(ring: &[Place], line: &Line) -> Vec<Place> {
 /// Length of a line inside a convex polygon, mm.
 pub(crate) fn chord(ring: &[Place], line: &Line) -> f64 {
     let next = ring.iter().cycle().skip(1);
-    let foot = |p: Place| {
-        (p[0] - line.at[0]) * line.along[0] + (p[1] - line.at[1]) * line.along[1]
-    };
+    let foot = |p: Place| (p[0] - line.at[0]) * line.along[0] + (p[1] - line.at[1]) * line.along[1];
     let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
     for (a, b) in ring.iter().zip(next) {
         let (da, db) = (line.left_of(*a), line.left_of(*b));
@@ -80,10 +81,18 @@ pub(crate) fn chord(ring: &[Place], line: &Line) -> f64 {
     if beyond { (high - low).max(0.0) } else { 0.0 }
 }
 
-/// How far a ray goes inside a convex polygon before it leaves, mm.
+/// Slab edges that cross a strip at 30° or more end it; they do not make it narrow.
+const ENDS_A_STRIP: f64 = 0.5;
+
+/// How far a ray square to a face goes before it leaves a convex polygon through an edge that makes
+/// the strip beyond the face narrow, mm.
 pub(crate) fn ray(polygon: &[Line], from: Place, along: Place) -> f64 {
     polygon
         .iter()
+        .filter(|line| {
+            let along_it = line.along[0] * along[0] + line.along[1] * along[1];
+            along_it.abs() < ENDS_A_STRIP
+        })
         .filter_map(|line| {
             let closing = -(line.along[0] * along[1] - line.along[1] * along[0]);
             (closing > 1e-12).then(|| line.left_of(from) / closing)

@@ -12,24 +12,26 @@ const STEPS: u32 = 10;
 /// Places along each line of touching places.
 const ALONG: u32 = 8;
 
-/// The turns tried: every edge along every slab edge, quarter turns, a few between.
-pub(crate) fn turns(judge: &Judge<'_>, dice: &mut Dice) -> Vec<f64> {
-    let (job, none) = (judge.job, Pose { turn: 0.0, shift: [0.0, 0.0] });
+/// The turns tried: those that lay an edge of the top along an edge of the slab. A top that is sawn
+/// all round may now and then be had for less at a turn between them; that is not looked for.
+pub(crate) fn turns(judge: &Judge<'_>) -> Vec<f64> {
+    let (job, none) = (
+        judge.job,
+        Pose {
+            turn: 0.0,
+            shift: [0.0, 0.0],
+        },
+    );
     let angle = |l: &Line| l.along[1].atan2(l.along[0]);
-    let mut turns: Vec<f64> = (0..4).map(|q| f64::from(q) * TAU / 4.0).collect();
+    let mut turns: Vec<f64> = Vec::new();
     for edge in 0..job.top.len() {
         let own = angle(&judge.top.edge_line(job, edge, &none));
-        turns.extend(judge.slab.iter().map(|slab| (angle(slab) - own).rem_euclid(TAU)));
-    }
-    turns.extend((0..3).map(|_| dice.share() * TAU));
-    // Between two nearly equal turns, where tape errors leave room for both edges.
-    let near: Vec<f64> = turns.clone();
-    for (i, a) in near.iter().enumerate() {
-        for b in &near[..i] {
-            if (a - b).abs() > 1e-9 && (a - b).abs() < 0.02 {
-                turns.push(f64::midpoint(*a, *b));
-            }
-        }
+        turns.extend(
+            judge
+                .slab
+                .iter()
+                .map(|slab| (angle(slab) - own).rem_euclid(TAU)),
+        );
     }
     turns.sort_by(f64::total_cmp);
     turns.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
@@ -44,7 +46,10 @@ struct Touch {
 
 /// The places tried at one turn.
 pub(crate) fn places(judge: &Judge<'_>, turn: f64, dice: &mut Dice) -> Vec<Place> {
-    let lying = judge.top.lying(&Pose { turn, shift: [0.0, 0.0] });
+    let lying = judge.top.lying(&Pose {
+        turn,
+        shift: [0.0, 0.0],
+    });
     let range = |k: usize, of: &[Place]| {
         let all = of.iter().map(|p| p[k]);
         all.fold((f64::MAX, f64::MIN), |m, v| (m.0.min(v), m.1.max(v)))
@@ -60,7 +65,10 @@ pub(crate) fn places(judge: &Judge<'_>, turn: f64, dice: &mut Dice) -> Vec<Place
     let mut places = Vec::new();
     for i in 0..=STEPS {
         for j in 0..=STEPS {
-            let (x, y) = (f64::from(i) / f64::from(STEPS), f64::from(j) / f64::from(STEPS));
+            let (x, y) = (
+                f64::from(i) / f64::from(STEPS),
+                f64::from(j) / f64::from(STEPS),
+            );
             places.push([at(0, x), at(1, y)]);
         }
     }
@@ -89,7 +97,10 @@ pub(crate) fn places(judge: &Judge<'_>, turn: f64, dice: &mut Dice) -> Vec<Place
 
 /// For every slab edge: the top's farthest point on it, an allowance inside it, a least strip inside.
 fn touches(judge: &Judge<'_>, turn: f64, lying: &[Place]) -> Vec<Touch> {
-    let pose = Pose { turn, shift: [0.0, 0.0] };
+    let pose = Pose {
+        turn,
+        shift: [0.0, 0.0],
+    };
     let mut touches = Vec::new();
     for slab in &judge.slab {
         let inwards = [-slab.along[1], slab.along[0]];

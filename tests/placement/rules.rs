@@ -8,7 +8,7 @@ use crate::replay::random_job::{Corner, Flaw, RandomJob};
 /// Rounding, mm.
 const SAME: f64 = 1e-6;
 /// Tangents that stand for an arc.
-const TANGENTS: u32 = 64;
+const TANGENTS: u32 = 96;
 /// A curve counts so many times.
 const CURVE_FACTOR: f64 = 3.0;
 
@@ -102,7 +102,9 @@ impl Top {
             if edges.iter().all(|e| job.finishes[*e] == "factory") {
                 return job.allowances[0];
             }
-            let each = edges.iter().map(|e| finish_allowance(job, job.finishes[*e]));
+            let each = edges
+                .iter()
+                .map(|e| finish_allowance(job, job.finishes[*e]));
             each.fold(0.0, f64::max)
         };
         let corner_allowances: Vec<f64> = (0..n).map(group).collect();
@@ -120,15 +122,19 @@ impl Top {
             match arcs[i] {
                 Some((centre, radius, start, sweep)) => {
                     let step = sweep / f64::from(TANGENTS);
-                    ring.extend((0..TANGENTS).map(|k| {
-                        on_circle(centre, radius, start + step * f64::from(k))
-                    }));
+                    ring.extend(
+                        (0..TANGENTS)
+                            .map(|k| on_circle(centre, radius, start + step * f64::from(k))),
+                    );
                 }
                 None => ring.push(spans[(i + n - 1) % n].1),
             }
             ring.push(spans[i].0);
         }
         ring.dedup_by(|a, b| apart(*a, *b) < SAME);
+        while ring.len() > 1 && apart(ring[0], ring[ring.len() - 1]) < SAME {
+            ring.pop();
+        }
         Self {
             arc_length: arcs.iter().flatten().map(|a| a.1 * a.3).sum(),
             spans,
@@ -148,7 +154,10 @@ impl Top {
     /// The line along an edge where it lies.
     pub(crate) fn edge_line(&self, job: &RandomJob, edge: usize, pose: &Pose) -> Line {
         let n = job.top.len();
-        Line::through(pose.apply(job.top[edge]), pose.apply(job.top[(edge + 1) % n]))
+        Line::through(
+            pose.apply(job.top[edge]),
+            pose.apply(job.top[(edge + 1) % n]),
+        )
     }
 
     pub(crate) fn edge_allowance(&self, edge: usize) -> f64 {
@@ -217,7 +226,8 @@ impl<'a> Judge<'a> {
     pub(crate) fn work(&self, pose: &Pose, below: f64, slack: f64) -> Option<f64> {
         let lying = self.top.lying(pose);
         let held = |ring: &[Place]| {
-            ring.iter().all(|p| self.slab.iter().all(|l| l.left_of(*p) >= -slack))
+            ring.iter()
+                .all(|p| self.slab.iter().all(|l| l.left_of(*p) >= -slack))
         };
         if !held(&lying) {
             return None;
@@ -231,7 +241,7 @@ impl<'a> Judge<'a> {
                 least += apart(*a, *b);
             }
         }
-        if least * self.thickness >= below || !self.clear_of_flaws(&lying) {
+        if least * self.thickness >= below || !self.clear_of_flaws(&shrunk(&lying, slack)) {
             return None;
         }
         let by: Vec<f64> = uses
@@ -247,7 +257,10 @@ impl<'a> Judge<'a> {
         let sawn = faces.iter().fold(big, |ring, face| clipped(&ring, face));
         // Tangents stand a little outside the arc between their touching points: with no slack a
         // place is judged a hair too strictly, never too kindly.
-        if !sawn.iter().all(|p| self.slab.iter().all(|l| l.left_of(*p) >= -slack)) {
+        if !sawn
+            .iter()
+            .all(|p| self.slab.iter().all(|l| l.left_of(*p) >= -slack))
+        {
             return None;
         }
         let straight = least_total(&self.job.slab, &self.trims(pose, &uses));
@@ -279,7 +292,8 @@ impl<'a> Judge<'a> {
         if job.finishes[edge] == "factory" {
             return None;
         }
-        let strip = [from, to]
+        let middle = [f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1])];
+        let strip = [from, middle, to]
             .map(|p| ray(&self.slab, moved(p, line.out(), own), line.out()))
             .into_iter()
             .fold(f64::INFINITY, f64::min);
@@ -303,7 +317,6 @@ impl<'a> Judge<'a> {
                     gap(lying, &closed)
                 }
             };
-            // Touching is not allowed, even without a clearance.
             gap >= *clear && gap > 0.0
         })
     }
@@ -321,6 +334,13 @@ impl<'a> Judge<'a> {
         }
         trims
     }
+}
+
+/// A polygon a little smaller, for what may touch its boundary but not lie in it.
+fn shrunk(ring: &[Place], by: f64) -> Vec<Place> {
+    lines(ring).iter().fold(ring.to_vec(), |ring, line| {
+        clipped(&ring, &line.moved_out(-by))
+    })
 }
 
 /// The least total length of all trims over every order.

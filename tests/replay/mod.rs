@@ -183,12 +183,7 @@ impl Replay {
 
     /// The pieces that came free are those the plan names, free of the kept stone and of each
     /// other at every depth.
-    fn match_pieces(
-        &mut self,
-        cut: &Value,
-        named: &[&Value],
-        mut found: Vec<Stone>,
-    ) {
+    fn match_pieces(&mut self, cut: &Value, named: &[&Value], mut found: Vec<Stone>) {
         for piece in named {
             let name = word(piece, "name");
             if self.freed.iter().any(|f| f == name) {
@@ -337,6 +332,8 @@ fn ground_corners(plan: &Value) -> f64 {
     if arcs <= sawn {
         return 0.0;
     }
-    let kerfs = list(plan, "cuts").iter().map(|c| number(&c["disc"], "kerf"));
+    let kerfs = list(plan, "cuts")
+        .iter()
+        .map(|c| number(&c["disc"], "kerf"));
     kerfs.fold(0.0, f64::max)
 }

@@ -136,7 +136,11 @@ impl Stone {
 
     /// From a boundary of the plan that keeps its direction: a hole when it runs clockwise.
     pub(crate) fn boundary(outline: &Value) -> Self {
-        let corners = pieces(outline).iter().flat_map(chords).map(on_grid).collect();
+        let corners = pieces(outline)
+            .iter()
+            .flat_map(chords)
+            .map(on_grid)
+            .collect();
         Self(vec![corners])
     }
 

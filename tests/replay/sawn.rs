@@ -90,5 +90,8 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
     let name = word(&top["corners"][corner], "name");
     let cut = list(plan, "cuts").iter().find(|c| word(c, "edge") == name);
     let of = |edge: usize| number(&edges[edge % n], "allowance");
-    cut.map_or_else(|| of(corner).max(of(corner + n - 1)), |c| number(c, "allowance"))
+    cut.map_or_else(
+        || of(corner).max(of(corner + n - 1)),
+        |c| number(c, "allowance"),
+    )
 }
