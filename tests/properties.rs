@@ -7,9 +7,11 @@ mod replay;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use kerfwright::plan::Plan;
+use kerfwright::{cut, piece, place};
 use serde_json::Value;
 
 use replay::faults;
+use replay::plane::Place;
 use replay::random_job::RandomJob;
 
 /// What became of a job.
@@ -65,4 +67,146 @@ fn random_jobs_replay_first_half() {
 fn random_jobs_replay_second_half() {
     let planned = replayed(155..310);
     assert!(planned > 60, "only {planned} of 155 could be planned");
+}
+
+/// What must not depend on how a job is told.
+#[derive(Clone, Debug)]
+struct Sums {
+    work: f64,
+    slab: f64,
+    top: f64,
+    left: f64,
+    kerf: f64,
+    offcuts: f64,
+    length: f64,
+    minutes: f64,
+    place: (Place, f64),
+}
+
+/// A job as far as its pieces.
+fn sums(job: &RandomJob) -> Option<Sums> {
+    let text = job.text();
+    let (job, _) =
+        kerfwright::job::read(&text).unwrap_or_else(|f| panic!("not read: {f:#?}\n{text}"));
+    let (placement, _) = place::place(&job).ok()?;
+    let (mut cuts, _) = cut::plan(&job, &placement);
+    let stones = piece::follow(&job, &placement, &mut cuts);
+    let sheet = stones.balance_sheet;
+    let shift = placement.pose.shift;
+    Some(Sums {
+        work: placement.work_mm2,
+        slab: sheet.slab_mm2,
+        top: sheet.top_mm2,
+        left: sheet.allowance_mm2,
+        kerf: sheet.kerf_mm2,
+        offcuts: sheet.offcuts_mm2,
+        length: cuts.iter().map(|c| c.length).sum(),
+        minutes: cuts.iter().map(|c| c.minutes).sum(),
+        place: ([shift.x, shift.y], placement.pose.turn.to_degrees()),
+    })
+}
+
+fn differ(a: f64, b: f64, slack: f64) -> bool {
+    (a - b).abs() > slack + 1e-9 * a.abs()
+}
+
+impl Sums {
+    /// What differs between two tellings of a job whose place is fixed. Trims of equal length may
+    /// be made in another order, which moves stone between kerf and offcuts.
+    fn unlike(&self, other: &Self) -> Vec<String> {
+        [
+            ("work", self.work, other.work, 1.0),
+            ("slab", self.slab, other.slab, 1e-3),
+            ("top", self.top, other.top, 1e-3),
+            ("left on", self.left, other.left, 0.1),
+            (
+                "waste",
+                self.kerf + self.offcuts,
+                other.kerf + other.offcuts,
+                0.1,
+            ),
+            ("length", self.length, other.length, 0.1),
+            ("minutes", self.minutes, other.minutes, 0.01),
+        ]
+        .into_iter()
+        .filter(|(_, a, b, slack)| differ(*a, *b, *slack))
+        .map(|(what, a, b, _)| format!("{what} {a} and {b}"))
+        .collect()
+    }
+}
+
+type Told = (&'static str, RandomJob);
+
+fn told_otherwise(job: &RandomJob, seed: u64) -> Vec<Told> {
+    let step = usize::try_from(seed).expect("a small seed");
+    let (slab, top) = (job.slab.len(), job.top.len());
+    vec![
+        ("turned", job.clone().turned(17.0 + 40.0 * seed as f64)),
+        (
+            "slab renumbered",
+            job.clone().slab_renumbered(1 + step % (slab - 1)),
+        ),
+        (
+            "top renumbered",
+            job.clone().top_renumbered(1 + step % (top - 1)),
+        ),
+        ("mirrored", job.clone().mirrored()),
+        ("in inches", job.clone().in_inches()),
+    ]
+}
+
+#[test]
+fn a_fixed_place_gives_the_same_however_it_is_told() {
+    let (mut compared, mut bad) = (0, Vec::new());
+    for seed in 0..90 {
+        let mut job = RandomJob::of(seed);
+        job.inches = false;
+        let Some(searched) = sums(&job) else { continue };
+        job.fixed = Some(searched.place);
+        let here = sums(&job).expect("the place that was found is a place");
+        let told = told_otherwise(&job, seed);
+        for (how, other) in told {
+            compared += 1;
+            match sums(&other) {
+                Some(there) => {
+                    let unlike = here.unlike(&there);
+                    bad.extend(
+                        unlike
+                            .into_iter()
+                            .map(|u| format!("seed {seed} {how}: {u}")),
+                    );
+                }
+                None => bad.push(format!("seed {seed} {how}: no longer fits")),
+            }
+        }
+    }
+    assert!(
+        bad.is_empty(),
+        "{} of {compared}:\n{}",
+        bad.len(),
+        bad.join("\n")
+    );
+    assert!(compared > 150, "{compared}");
+}
+
+#[test]
+fn the_best_place_takes_the_same_work_however_it_is_told() {
+    let mut bad = Vec::new();
+    for seed in 0..24 {
+        let mut job = RandomJob::of(seed);
+        job.inches = false;
+        job.fixed = None;
+        let here = sums(&job);
+        for (how, other) in told_otherwise(&job, seed) {
+            match (&here, sums(&other)) {
+                (None, None) => {}
+                (Some(a), Some(b)) if !differ(a.work, b.work, 2.0) => {}
+                (a, b) => {
+                    let works = (a.as_ref().map(|s| s.work), b.map(|s| s.work));
+                    bad.push(format!("seed {seed} {how}: {works:?}"));
+                }
+            }
+        }
+    }
+    assert!(bad.is_empty(), "{}:\n{}", bad.len(), bad.join("\n"));
 }
