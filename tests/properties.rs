@@ -158,7 +158,7 @@ fn told_otherwise(job: &RandomJob, seed: u64) -> Vec<Told> {
 #[test]
 fn a_fixed_place_gives_the_same_however_it_is_told() {
     let (mut compared, mut bad) = (0, Vec::new());
-    for seed in 0..90 {
+    for seed in 0..60 {
         let mut job = RandomJob::of(seed);
         job.inches = false;
         let Some(searched) = sums(&job) else { continue };
@@ -186,13 +186,13 @@ fn a_fixed_place_gives_the_same_however_it_is_told() {
         bad.len(),
         bad.join("\n")
     );
-    assert!(compared > 150, "{compared}");
+    assert!(compared > 100, "{compared}");
 }
 
 #[test]
 fn the_best_place_takes_the_same_work_however_it_is_told() {
     let mut bad = Vec::new();
-    for seed in 0..24 {
+    for seed in 0..14 {
         let mut job = RandomJob::of(seed);
         job.inches = false;
         job.fixed = None;

@@ -8,6 +8,11 @@ fn turned(p: Place, angle: f64) -> Place {
     [p[0] * cos - p[1] * sin, p[0] * sin + p[1] * cos]
 }
 
+/// An angle in [−180, 180).
+fn wrapped(angle: f64) -> f64 {
+    (angle + 180.0).rem_euclid(360.0) - 180.0
+}
+
 fn minus(p: Place, q: Place) -> Place {
     [p[0] - q[0], p[1] - q[1]]
 }
@@ -32,10 +37,10 @@ impl RandomJob {
             *corner = turned(*corner, angle);
         }
         self.flaws_moved(|p| turned(p, angle));
-        self.vein = self.vein.map(|(vein, wish)| (vein + angle, wish));
+        self.vein = self.vein.map(|(vein, wish)| (wrapped(vein + angle), wish));
         self.fixed = self
             .fixed
-            .map(|(at, turn)| (turned(at, angle), turn + angle));
+            .map(|(at, turn)| (turned(at, angle), wrapped(turn + angle)));
         self
     }
 
