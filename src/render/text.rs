@@ -232,11 +232,15 @@ impl Text {
         self.row("arm", &figures.tape(set_out.arm));
         self.row("sawn radius", &figures.tape(set_out.sawn_radius));
         self.row("cusps", &figures.small(cusp));
-        self.row("step", &angle(set_out.step));
+        let chord = set_out.stations.get(1).map_or(0.0, |s| s.chord);
+        self.row(
+            "step",
+            &format!("{}, chord {}", angle(set_out.step), figures.small(chord)),
+        );
         let unit = figures.unit();
         let _ = writeln!(
             self.out,
-            "  station    angle   chord {unit:<4}      x {unit:<4}      y {unit}"
+            "  station    angle  from 1 {unit:<4}      x {unit:<4}      y {unit}"
         );
         for s in &set_out.stations {
             let _ = writeln!(
@@ -244,7 +248,7 @@ impl Text {
                 "  {:>7} {:>8} {:>11} {:>11} {:>11}{}",
                 s.number,
                 angle(s.angle),
-                figures.tape_bare(s.chord),
+                figures.tape_bare(s.from_first),
                 figures.tape_bare(s.touch.x),
                 figures.tape_bare(s.touch.y),
                 if s.in_stone {

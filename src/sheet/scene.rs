@@ -145,6 +145,15 @@ pub fn slab_dimensions(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
     );
 }
 
+/// Height of paper that a drawing of the whole slab needs at a width, mm, at most `most`.
+#[must_use]
+pub fn height_for(plan: &Plan, width: f64, most: f64) -> f64 {
+    let slab = slab_bounds(plan);
+    let free = 2.0 * DIMENSIONED_MM;
+    let needed = (width - free) * slab.height() / slab.width().max(1.0) + free;
+    needed.min(most)
+}
+
 /// The box round the slab and what is drawn about it.
 #[must_use]
 pub fn slab_bounds(plan: &Plan) -> Bounds {

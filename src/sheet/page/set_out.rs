@@ -10,7 +10,7 @@ use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
-/// Height of the drawing, mm.
+/// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 84.0;
 
 /// Adds the pages.
@@ -20,7 +20,7 @@ pub fn add(book: &mut Book<'_>) {
     column.place(&Block::Heading(
         "Mark everything before the first cut".into(),
     ));
-    let area = column.reserve(DRAWING_MM);
+    let area = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
     drawing.kept(&plan.top.outline);

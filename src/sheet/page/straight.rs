@@ -10,7 +10,7 @@ use crate::sheet::item::{Dash, Ink, Item, Stroke};
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
-/// Height of the drawing, mm.
+/// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 74.0;
 
 /// Adds a card for each straight cut.
@@ -32,7 +32,7 @@ fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    let area = column.reserve(DRAWING_MM);
+    let area = column.reserve(scene::height_for(book.plan, column.width, DRAWING_MM));
     column.items.extend(draw(book, cut, set_out, area));
     let mut parts: Vec<Part> = vec![
         Block::Rows(rows(book.figures, cut, set_out)).into(),
