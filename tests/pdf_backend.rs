@@ -377,6 +377,7 @@ fn a_page_as_svg_has_arcs_escapes_and_no_more_than_its_items() {
     assert!(svg.contains("transform=\"rotate(-90 15 147)\""));
     assert_eq!(svg.matches("<path ").count(), paths);
     assert_eq!(svg.matches("<text ").count(), texts);
+    assert_eq!(svg.matches(" textLength=").count(), texts);
     assert_eq!(svg.matches("stroke-dasharray").count(), 3);
     assert!(svg.ends_with("</svg>\n"));
     assert!(!svg.contains("NaN"));
