@@ -17,7 +17,7 @@ pub struct Options {
 pub fn run(options: &Options) -> Ending {
     let text = match files::read(&options.job.job) {
         Ok(text) => text,
-        Err(fault) => return own_failure(fault),
+        Err(fault) => return own_failure(&fault),
     };
     let (job, remarks) = match job::read(&text.text) {
         Ok(read) => read,
@@ -35,7 +35,7 @@ pub fn run(options: &Options) -> Ending {
     );
     match files::print(&all_well(&text.name, &job)) {
         Ok(()) => Ending::Done,
-        Err(fault) => own_failure(fault),
+        Err(fault) => own_failure(&fault),
     }
 }
 

@@ -38,7 +38,7 @@ pub fn run(options: &Options) -> Ending {
         .clone()
         .unwrap_or_else(|| PathBuf::from(format!("{}.svg", text.stem)));
     if let Err(fault) = files::write_whole(&path, svg.as_bytes()) {
-        return own_failure(fault);
+        return own_failure(&fault);
     }
     let written = format!("{}: drawing written\n", path.display());
     conclude(&(written + &stops(&plan)), &plan)

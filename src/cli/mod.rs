@@ -109,7 +109,7 @@ fn planned(argument: &JobArgument) -> Result<(JobText, Plan), Ending> {
 
 /// Reads a job file; faults are drawn on standard error.
 fn read_job(argument: &JobArgument) -> Result<(JobText, Job), Ending> {
-    let text = files::read(&argument.job).map_err(own_failure)?;
+    let text = files::read(&argument.job).map_err(|fault| own_failure(&fault))?;
     match crate::job::read(&text.text) {
         Ok((job, _)) => Ok((text, job)),
         Err(faults) => {
@@ -123,7 +123,7 @@ fn read_job(argument: &JobArgument) -> Result<(JobText, Job), Ending> {
 }
 
 /// Says what could not be done with a file.
-fn own_failure(fault: files::FileFault) -> Ending {
+fn own_failure(fault: &files::FileFault) -> Ending {
     eprintln!("kerfwright: {fault}");
     Ending::OwnFailure
 }
@@ -154,7 +154,7 @@ fn stops(plan: &Plan) -> String {
 /// Prints on standard output and ends as the plan's stops say.
 fn conclude(text: &str, plan: &Plan) -> Ending {
     match files::print(text) {
-        Err(fault) => own_failure(fault),
+        Err(fault) => own_failure(&fault),
         Ok(()) if plan.stops.is_empty() => Ending::Done,
         Ok(()) => Ending::JobAtFault,
     }

@@ -60,7 +60,7 @@ pub fn run(options: &Options) -> Ending {
         .clone()
         .unwrap_or_else(|| PathBuf::from(format!("{}.pdf", text.stem)));
     if let Err(fault) = files::write_whole(&path, &bytes) {
-        return own_failure(fault);
+        return own_failure(&fault);
     }
     let written = format!("{}: job sheet written\n", path.display());
     conclude(&(written + &summary(&plan) + &stops(&plan)), &plan)

@@ -1,7 +1,7 @@
 //! The long direction of a stone, and its own frame along it.
 
 use crate::geom::hull::Hull;
-use crate::geom::{Point, Region, Vector};
+use crate::geom::{Point, Pose, Region, Vector};
 
 /// Hull edges shorter than this, mm, are rounding and have no direction.
 const NO_DIRECTION_MM: f64 = 1e-3;
@@ -23,42 +23,36 @@ impl Axes {
     pub fn of(region: &Region) -> Self {
         let hull = Hull::around(region.outer.flattened()).0;
         let next = hull.iter().cycle().skip(1);
-        hull.iter()
+        let narrowest = hull
+            .iter()
             .zip(next)
             .map(|(a, b)| *b - *a)
             .filter(|edge| edge.length() > NO_DIRECTION_MM)
-            .map(|edge| Self::around(&hull, rightwards(edge.unit())))
+            .map(|edge| rightwards(edge.unit()))
+            .map(|along| (span(&hull, along.left()), along))
             .reduce(|best, next| {
-                if next.width_mm < best.width_mm - crate::geom::SAME_MM {
+                if next.0 < best.0 - crate::geom::SAME_MM {
                     next
                 } else {
                     best
                 }
-            })
-            .unwrap_or_else(|| Self::around(&hull, Vector::new(1.0, 0.0)))
+            });
+        let along = narrowest.map_or(Vector::new(1.0, 0.0), |n| n.1);
+        Self::along(region, along)
     }
 
-    /// The frame with a given direction of length 1.
+    /// The frame with a given direction of length 1. Its lengths are exact, arcs included.
     #[must_use]
     pub fn along(region: &Region, along: Vector) -> Self {
-        Self::around(&region.outer.flattened(), along)
-    }
-
-    fn around(points: &[Point], along: Vector) -> Self {
-        let span = |axis: Vector| {
-            points
-                .iter()
-                .map(|p| p.to_vector().dot(axis))
-                .fold((f64::INFINITY, f64::NEG_INFINITY), |s, d| {
-                    (s.0.min(d), s.1.max(d))
-                })
-        };
-        let (u, v) = (span(along), span(along.left()));
+        let turned = region
+            .outer
+            .posed(Pose::new(-along.angle(), Vector::default()))
+            .bounds();
         Self {
-            origin: Point::ORIGIN + along * u.0 + along.left() * v.0,
+            origin: Point::ORIGIN + along * turned.min.x + along.left() * turned.min.y,
             along,
-            length_mm: u.1 - u.0,
-            width_mm: v.1 - v.0,
+            length_mm: turned.width(),
+            width_mm: turned.height(),
         }
     }
 
@@ -92,6 +86,15 @@ impl Axes {
     pub fn width_mm(&self) -> f64 {
         self.width_mm
     }
+}
+
+/// How far points spread along an axis, mm.
+fn span(points: &[Point], axis: Vector) -> f64 {
+    let along = points.iter().map(|p| p.to_vector().dot(axis));
+    let (low, high) = along.fold((f64::INFINITY, f64::NEG_INFINITY), |s, d| {
+        (s.0.min(d), s.1.max(d))
+    });
+    high - low
 }
 
 fn rightwards(along: Vector) -> Vector {

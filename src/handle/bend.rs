@@ -13,9 +13,24 @@ use crate::geom::Point;
 const TIP_MM: f64 = 1e-3;
 /// Halvings of an interval in searches: to `f64`'s rounding.
 const HALVINGS: usize = 60;
-/// The inner supports' least distance from the balance point, mm (judgement: a trestle's half
-/// width).
-const TRESTLE_MM: f64 = 25.0;
+
+/// Which face a moment stretches.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sense {
+    /// The underside, as between two supports.
+    Sag,
+    /// The upper face, as over a support.
+    Hog,
+}
+
+impl Sense {
+    fn sign(self) -> f64 {
+        match self {
+            Self::Sag => 1.0,
+            Self::Hog => -1.0,
+        }
+    }
+}
 
 /// How the stone lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -66,65 +81,55 @@ impl<'a> Beam<'a> {
         Self { strip, slice }
     }
 
+    /// The stone it is a beam of.
+    #[must_use]
+    pub fn strip(&self) -> &Strip {
+        self.strip
+    }
+
     /// The most stressed cross-section on two supports, `supports[0] < supports[1]`, mm from the
     /// end. The balance point must lie between them, or a support would have to pull.
     #[must_use]
     pub fn worst(&self, lie: Lie, supports: [f64; 2]) -> Worst {
-        let stress = |n: &Node| self.stress(lie, n.span, n.u, self.moment(supports, n));
+        let sag = self.worst_of(lie, supports, Sense::Sag);
+        let hog = self.worst_of(lie, supports, Sense::Hog);
+        if hog.stress_mpa > sag.stress_mpa {
+            hog
+        } else {
+            sag
+        }
+    }
+
+    /// As [`Beam::worst`], of the moments of one sense only; stress 0 when there are none.
+    #[must_use]
+    pub fn worst_of(&self, lie: Lie, supports: [f64; 2], sense: Sense) -> Worst {
+        let bent = |n: &Node| sense.sign() * self.moment(supports, n);
+        let stress = |n: &Node| self.stress(lie, n.span, n.u, bent(n).max(0.0));
         let at_supports = supports.into_iter().flat_map(|u| {
             let spans = self.strip.spans_at(u);
             spans.filter_map(move |s| self.strip.node_in(s, u))
         });
-        let nodes = self.strip.nodes();
+        let nodes = self.strip.nodes().iter().copied().enumerate();
         let peak = nodes
-            .iter()
-            .copied()
-            .enumerate()
-            .max_by(|a, b| stress(&a.1).total_cmp(&stress(&b.1)))
-            .map(|(i, n)| self.sharpened(i, n, &stress));
-        let worst = peak
-            .into_iter()
-            .chain(at_supports)
-            .max_by(|a, b| stress(a).total_cmp(&stress(b)));
-        let (at, span, moment) =
-            worst.map_or((0.0, 0, 0.0), |n| (n.u, n.span, self.moment(supports, &n)));
+            .map(|(i, n)| (i, n, stress(&n)))
+            .reduce(|best, next| if next.2 > best.2 { next } else { best })
+            .map(|(i, n, _)| self.sharpened(i, n, &stress));
+        let worst = peak.into_iter().chain(at_supports).reduce(|best, next| {
+            if stress(&next) > stress(&best) {
+                next
+            } else {
+                best
+            }
+        });
+        let (at, span, moment) = worst.map_or((0.0, 0, 0.0), |n| (n.u, n.span, bent(&n).max(0.0)));
         Worst {
             lie,
             supports_mm: supports,
             at_mm: at,
             width_mm: self.strip.width_in(span, at),
-            moment_nm: moment / 1000.0,
+            moment_nm: sense.sign() * moment / 1000.0,
             stress_mpa: self.stress(lie, span, at, moment),
         }
-    }
-
-    /// The two supports that make the greatest stress least when the stone lies flat.
-    ///
-    /// For every stress there is a farthest place for each support at which its overhang stays
-    /// below it; the least stress whose two places also keep the middle below it is the answer.
-    #[must_use]
-    pub fn best_supports(&self) -> [f64; 2] {
-        let middle = self.strip.middle();
-        let inner = [middle - TRESTLE_MM, middle + TRESTLE_MM];
-        let place = |stress: f64| {
-            [
-                self.reach(stress, Reach::FromStart).min(inner[0]).max(0.0),
-                self.reach(stress, Reach::FromEnd)
-                    .max(inner[1])
-                    .min(self.strip.length_mm()),
-            ]
-        };
-        let mut low = 0.0;
-        let mut high = 2.0 * self.worst(Lie::Flat, inner).stress_mpa;
-        for _ in 0..HALVINGS {
-            let stress = f64::midpoint(low, high);
-            if self.worst(Lie::Flat, place(stress)).stress_mpa <= stress * (1.0 + 1e-9) {
-                high = stress;
-            } else {
-                low = stress;
-            }
-        }
-        place(high)
     }
 
     /// Bending moment at a node, N·mm; positive stretches the underside.
@@ -178,58 +183,6 @@ impl<'a> Beam<'a> {
             node
         }
     }
-
-    /// The farthest place from one end up to which a mere overhang stays below a stress.
-    fn reach(&self, stress: f64, from: Reach) -> f64 {
-        let over = |n: &Node| self.overhang_stress(from, n) > stress;
-        let nodes = self.strip.nodes();
-        let first_over = match from {
-            Reach::FromStart => nodes.iter().position(over),
-            Reach::FromEnd => nodes.iter().rposition(over),
-        };
-        let Some(over_at) = first_over else {
-            return match from {
-                Reach::FromStart => self.strip.length_mm(),
-                Reach::FromEnd => 0.0,
-            };
-        };
-        let before = match from {
-            Reach::FromStart => over_at.checked_sub(1),
-            Reach::FromEnd => Some(over_at + 1),
-        };
-        let outside = nodes[over_at];
-        let Some(inside) = before.and_then(|b| nodes.get(b)) else {
-            return outside.u;
-        };
-        let (mut good, mut bad) = (inside.u, outside.u);
-        for _ in 0..HALVINGS {
-            let u = f64::midpoint(good, bad);
-            match self.strip.node_in(outside.span, u) {
-                Some(n) if !over(&n) => good = u,
-                _ => bad = u,
-            }
-        }
-        good
-    }
-
-    /// Stress at a node from the stone between it and one end alone, `MPa`.
-    fn overhang_stress(&self, from: Reach, node: &Node) -> f64 {
-        let p = self.slice.weight_n_per_mm2;
-        let left = node.u * node.area - node.moment;
-        let moment = match from {
-            Reach::FromStart => left,
-            // The whole stone's moment about the node, less the left part's.
-            Reach::FromEnd => (self.strip.middle() - node.u) * self.strip.area() + left,
-        };
-        self.stress(Lie::Flat, node.span, node.u, p * moment)
-    }
-}
-
-/// Which end an overhang is counted from.
-#[derive(Clone, Copy)]
-enum Reach {
-    FromStart,
-    FromEnd,
 }
 
 /// Section modulus on edge of rails that bend to the same curve, mm³; `t·b²/6` for a single one.

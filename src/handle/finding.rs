@@ -176,7 +176,7 @@ fn tips(piece: &Piece, off_balance_mm: f64, words: Words) -> Finding {
 fn bending(piece: &Piece, words: Words, found: &mut Findings) {
     let s = &piece.strength;
     if s.best.verdict.is_above() {
-        found.stops.push(finding(
+        found.cautions.push(finding(
             "bends-flat",
             format!("{}: must not lie flat on two supports", piece.name),
             format!(

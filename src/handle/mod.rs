@@ -10,6 +10,7 @@
 //! | [`niosh`] | the lifting equation |
 //! | [`strip`] | a stone as a beam: width, area and moment of every cross-section |
 //! | [`bend`] | bending on two supports, flat and on edge |
+//! | [`trestles`] | where two supports stress a flat stone least |
 //! | [`support`] | what each support under the top carries |
 //!
 //! Lengths mm, masses kg, stresses `MPa`, points in the slab's frame.
@@ -26,6 +27,7 @@ mod poses;
 pub mod stand;
 pub mod strip;
 pub mod support;
+pub mod trestles;
 
 pub use poses::{HANDLING_FACTOR, Strength};
 

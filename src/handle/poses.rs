@@ -6,6 +6,7 @@ use super::Load;
 use super::axes::Axes;
 use super::bend::{Beam, BendVerdict, Bending, Lie, Slice};
 use super::strip::Strip;
+use super::trestles::best_supports;
 use crate::job::Stone;
 use crate::tables::{Source, Sure};
 use crate::units::GRAVITY;
@@ -76,7 +77,7 @@ impl Strength {
         let allowed_mpa = stone.strength_mpa / stone.safety_factor;
         let lay = |what, lie, supports| judged(&strip, &beam, what, lie, supports, allowed_mpa);
         let ends = [0.0, axes.length_mm()];
-        let best = beam.best_supports();
+        let best = best_supports(&beam);
         let lifted = [[best[0], ends[1]], [ends[0], best[1]]]
             .map(|s| lay("flat, one end lifted off the supports", Lie::Flat, s));
         Self {

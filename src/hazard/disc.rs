@@ -51,6 +51,9 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Vec<DiscRepor
         .iter()
         .map(|disc| report(disc, job.machine.rpm))
         .collect();
+    if !(job.machine.rpm.is_finite() && job.machine.rpm > 0.0) {
+        machine_speed_unknown(job.machine.rpm, notes);
+    }
     for report in &reports {
         marked_speed(report, notes);
         rim_speed(report, notes);
@@ -68,6 +71,18 @@ fn report(disc: &Disc, machine_rpm: f64) -> DiscReport {
         rim_speed_m_s: rim_speed_m_s(disc.diameter, machine_rpm),
         marked_speed_m_s: rim_speed_m_s(disc.diameter, disc.max_rpm),
     }
+}
+
+fn machine_speed_unknown(rpm: f64, notes: &mut Notes) {
+    notes.stop(
+        "machine-speed-unknown",
+        &doc::GRINDER_WARNINGS,
+        "speed of the machine is not known",
+        format!(
+            "Machine {rpm:.0} turns a minute: without its true speed no disc can be checked. Read \
+             the plate and enter machine.rpm."
+        ),
+    );
 }
 
 fn marked_speed(disc: &DiscReport, notes: &mut Notes) {

@@ -8,6 +8,7 @@ use crate::job::{Dust, DustMethod, Job, MachineKind, Place};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, Site, TableAnswer, Tool, least_airflow_m3h, lookup};
 use crate::tables::respirator::MaskScheme;
+use crate::tables::vacuum::{CLASS_M_PASSES, EN_60335_2_69, OSHA_FILTER_HOLDS};
 
 /// How the dust is held down, and what the regulator's table says of it.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -142,18 +143,25 @@ fn shroud(dust: &Dust, flow: Airflow, asks: f64, widest: f64, notes: &mut Notes)
                  stronger extractor, a smaller disc, or cut wet."
             ),
         ),
-        Airflow::Enough => notes.caution(
-            "extractor-filter",
-            &doc::OSHA_TABLE_1,
-            "the extractor's filter must hold 99 % and be cleaned while it runs",
-            format!(
-                "Airflow {has:.0} m³/h, least {asks:.0} m³/h. It counts with a clean filter of at \
-                 least 99 %, a cyclone or filter cleaning, and the shroud on the stone: M or H \
-                 class, emptied without raising dust. Both ends of a cut and plunges leave the \
-                 shroud open: go slowly there."
-            ),
-        ),
+        Airflow::Enough => filter(has, asks, notes),
     }
+}
+
+fn filter(has: f64, asks: f64, notes: &mut Notes) {
+    let holds = OSHA_FILTER_HOLDS * 100.0;
+    notes.used(&EN_60335_2_69);
+    notes.caution(
+        "extractor-filter",
+        &doc::OSHA_TABLE_1,
+        format!("the extractor's filter must hold {holds:.0} % and be cleaned while it runs"),
+        format!(
+            "Airflow {has:.0} m³/h, least {asks:.0} m³/h. It counts with a clean filter of at least \
+             {holds:.0} %, a cyclone or filter cleaning, and the shroud on the stone: class M (lets \
+             through at most {:.1} %) or H, emptied without raising dust. Both ends of a cut and \
+             plunges leave the shroud open: go slowly there.",
+            CLASS_M_PASSES * 100.0
+        ),
+    );
 }
 
 fn not_in_table(job: &Job, notes: &mut Notes) {

@@ -3,17 +3,7 @@
 use super::notes::Notes;
 use crate::job::{DustMethod, Job, Place, Power, Protection};
 use crate::tables::documents as doc;
-use crate::tables::{Source, Sure};
-
-/// Residual current devices and ground-fault interrupters.
-static SUPPLY: Source = Source::new(
-    "portable machines: RCD of 30 mA or less (BS 7671), or GFCI class A, 6 mA (UL 943), or 110 V \
-     with the centre earthed",
-    "BS 7671; UL 943",
-    "",
-    0,
-    Sure::Quoted,
-);
+use crate::tables::supply::{GFCI_TRIPS_MA, RCD_MOST_MA, SUPPLY};
 
 /// Stops and cautions about water and the supply.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
@@ -61,8 +51,10 @@ fn unrated(power: Power, notes: &mut Notes) {
 
 fn unprotected(wet: bool, notes: &mut Notes) {
     let title = "mains supply without RCD, GFCI or 110 V centre-earthed";
-    let what = "Protection: none known, asked for: RCD of 30 mA or less, GFCI class A (6 mA), or \
-                110 V with the centre earthed.";
+    let what = format!(
+        "Protection: none known, asked for: RCD of {RCD_MOST_MA:.0} mA or less, GFCI class A \
+         ({GFCI_TRIPS_MA:.0} mA), or 110 V with the centre earthed."
+    );
     if wet {
         notes.stop(
             "supply-unprotected",

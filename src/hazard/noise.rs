@@ -7,6 +7,7 @@ use super::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::region::{NoiseMeasure, NoiseValues, Standing};
+use crate::tables::tool::CUTTING_NOISE_DB;
 
 /// Hours of the reference day, h.
 const REFERENCE_DAY_H: f64 = 8.0;
@@ -144,10 +145,13 @@ fn report_unknown(report: &NoiseReport, notes: &mut Notes) {
     }
     notes.caution(
         "noise-unknown",
-        report.values.source,
+        CUTTING_NOISE_DB.source,
         "noise of the machine is not known",
-        "Level 0 dB(A): no grinder is silent. Take the maker's figure, or 107 dB(A) for a large disc \
-         on stone, and enter machine.noise. Wear hearing protection until then.",
+        format!(
+            "Level {} dB(A): no grinder is silent. Take the maker's figure, or {} dB(A) for a large \
+             disc on stone, and enter machine.noise. Wear hearing protection until then.",
+            report.level_db, CUTTING_NOISE_DB.value
+        ),
     );
 }
 

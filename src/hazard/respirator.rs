@@ -10,7 +10,7 @@ use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, TableAnswer};
 use crate::tables::region::{RegionCode, Standing};
-use crate::tables::respirator::{Assigned, MaskClass, MaskScheme, assigned};
+use crate::tables::respirator::{Assigned, HSE_WORKTOP_APF, MaskClass, MaskScheme, assigned};
 
 /// What protection factor is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -123,9 +123,6 @@ pub(super) fn assess(job: &Job, dust: &DustReport, notes: &mut Notes) -> Respira
     report
 }
 
-/// British advice for stone worktops: the factor asked for besides water or extraction.
-const HSE_WORKTOP_APF: u16 = 20;
-
 /// What is asked for, and by whom.
 fn required(job: &Job, dust: &DustReport) -> (Required, &'static Source) {
     if dust.control == Control::Nothing {
@@ -165,10 +162,15 @@ fn standing(job: &Job, source: &'static Source) -> Standing {
     }
 }
 
-fn asked(required: Required) -> String {
-    match required {
-        Required::NoneAsked => "none asked for by the table".into(),
-        Required::AtLeast(apf) => format!("factor {apf} or more asked for"),
+/// What is asked for, in words, and whether it is borrowed.
+fn asked(report: &RespiratorReport) -> String {
+    let borrowed = match report.required_standing {
+        Standing::Own => "",
+        Standing::Borrowed => " (borrowed: no rule of this region on file)",
+    };
+    match report.required {
+        Required::NoneAsked => format!("none asked for by the table{borrowed}"),
+        Required::AtLeast(apf) => format!("factor {apf} or more asked for{borrowed}"),
         Required::MustBeAssessed => {
             "factor not settled by anything published: exposure must be assessed".into()
         }
@@ -177,7 +179,7 @@ fn asked(required: Required) -> String {
 
 fn missing(report: &RespiratorReport, notes: &mut Notes) {
     let source = report.required_source;
-    let detail = format!("Respirator: none, {}.", asked(report.required));
+    let detail = format!("Respirator: none, {}.", asked(report));
     if report.required == Required::NoneAsked {
         notes.caution(
             "respirator-missing",
@@ -215,7 +217,7 @@ fn compare(report: &RespiratorReport, given: Assigned, notes: &mut Notes) {
                 "{}: factor {most}, {}. Factors of two schemes are never mixed; a mask without a \
                  row in this one counts as none. Use a respirator whose factor is listed here.",
                 report.at_hand,
-                asked(report.required)
+                asked(report)
             ),
         );
     } else if given == Assigned::NotInScheme {
@@ -226,7 +228,7 @@ fn compare(report: &RespiratorReport, given: Assigned, notes: &mut Notes) {
             format!(
                 "Factor 0, {}. It may well hold dust back, but no rule here counts it: ask for one \
                  that is approved where you are.",
-                asked(report.required)
+                asked(report)
             ),
         );
     } else if least < needs
@@ -239,7 +241,7 @@ fn compare(report: &RespiratorReport, given: Assigned, notes: &mut Notes) {
             format!(
                 "Its factor is {least} to {most} by class ({marks}), {}. It counts as {least} until \
                  the mark is read: use one marked for {needs} or more.",
-                asked(report.required)
+                asked(report)
             ),
         );
     }

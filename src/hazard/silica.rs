@@ -27,6 +27,8 @@ pub struct SilicaReport {
     pub where_to: &'static str,
     /// The limit of the region.
     pub limit: SilicaLimit,
+    /// Advice of other bodies of the region.
+    pub advice: &'static [SilicaLimit],
     /// The limit in words, with document and year.
     pub limit_text: String,
 }
@@ -60,8 +62,14 @@ pub fn mixture(parts: &[(f64, f64)]) -> f64 {
 
 /// Stone, silica and limit for the job.
 pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> SilicaReport {
-    let limit = job.region.record().silica;
+    let (limit, advice) = (
+        job.region.record().silica,
+        job.region.record().silica_advice,
+    );
     notes.used(limit.source);
+    for guide in advice {
+        notes.used(guide.source);
+    }
     table_sources(job, notes);
     let dust = map(job.stone.density, |d| dust_g(work.kerf_volume_mm3, d));
     let share = job.stone.silica;
@@ -74,6 +82,7 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> SilicaReport 
         },
         where_to: where_to(job.dust.method),
         limit,
+        advice,
         limit_text: limit_text(&limit),
     }
 }

@@ -5,6 +5,7 @@ use super::respirator::powered;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::region::{EngineeredStoneLaw, RegionCode};
+use crate::tables::regions::au;
 use crate::tables::stone::{RICH_IN_SILICA, StoneKind};
 use crate::tables::stones::sources;
 
@@ -30,8 +31,14 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
     } else if california_rule_applies(job) {
         california_natural(job, notes);
     }
+    if job.region == RegionCode::Au && job.stone.silica.high >= au::CONTROLLED_SHARE {
+        australia_controlled(job, notes);
+    }
     if rich_in_silica(job) {
         rich(job, notes);
+    }
+    if job.stone.silica.high <= 0.0 {
+        silica_unknown(job, notes);
     }
     if job.stone.kind.record().is_some_and(|r| r.asbestos_question) {
         asbestos(notes);
@@ -108,6 +115,20 @@ fn california_natural(job: &Job, notes: &mut Notes) {
     }
 }
 
+fn australia_controlled(job: &Job, notes: &mut Notes) {
+    notes.caution(
+        "controlled-processing",
+        &au::CONTROLLED_PROCESSING,
+        "material with 1 % silica or more: cut under control only",
+        format!(
+            "Silica up to {:.0} %, threshold {:.0} %: since 1 September 2024 it is cut, ground and \
+             polished only with a control such as water, on-tool extraction or local exhaust.",
+            job.stone.silica.high * 100.0,
+            au::CONTROLLED_SHARE * 100.0
+        ),
+    );
+}
+
 fn rich(job: &Job, notes: &mut Notes) {
     let silica = job.stone.silica;
     notes.caution(
@@ -124,6 +145,20 @@ fn rich(job: &Job, notes: &mut Notes) {
              cleaning up, and nobody near without one.",
             silica.low * 100.0,
             silica.high * 100.0,
+            RICH_IN_SILICA.value * 100.0
+        ),
+    );
+}
+
+fn silica_unknown(job: &Job, notes: &mut Notes) {
+    notes.caution(
+        "silica-unknown",
+        &doc::OUR_JUDGEMENT,
+        format!("{}: silica share not known", job.stone.name),
+        format!(
+            "Silica {:.0} % at most as entered: hardly any stone is free of it. Until a data sheet says \
+             so, treat it as rich in silica (above {:.0} %), and enter stone.silica.",
+            job.stone.silica.high * 100.0,
             RICH_IN_SILICA.value * 100.0
         ),
     );
@@ -161,5 +196,4 @@ fn binder_unknown(job: &Job, notes: &mut Notes) {
             law.words
         ),
     );
-    notes.used(&doc::OUR_JUDGEMENT);
 }

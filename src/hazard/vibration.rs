@@ -7,7 +7,7 @@ use super::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::region::{Standing, VibrationValues};
-use crate::tables::tool::VIBRATION_UNCERTAINTY;
+use crate::tables::tool::{CUTTING_VIBRATION_M_S2, VIBRATION_UNCERTAINTY};
 
 /// Hours of the reference day, h.
 const REFERENCE_DAY_H: f64 = 8.0;
@@ -117,10 +117,13 @@ fn report_unknown(report: &VibrationReport, notes: &mut Notes) {
     }
     notes.caution(
         "vibration-unknown",
-        &doc::HSE_POINTS,
+        CUTTING_VIBRATION_M_S2.likely_source,
         "vibration of the machine is not known",
-        "Magnitude 0 m/s²: no hand machine is without vibration. Take the maker's figure, or 9 m/s² \
-         for a grinder on stone, and enter machine.vibration.",
+        format!(
+            "Magnitude {} m/s²: no hand machine is without vibration. Take the maker's figure, or \
+             {} m/s² for a grinder on stone, and enter machine.vibration.",
+            report.a_m_s2, CUTTING_VIBRATION_M_S2.likely
+        ),
     );
 }
 

@@ -130,7 +130,7 @@ fn font_id(face: Face) -> FontId {
     })
 }
 
-/// What is drawn on a page, with the round joins and plain ends every line has.
+/// What is drawn on a page, with the sharp joins and plain ends every line has.
 fn page_ops(page: &Page) -> Result<Vec<Op>, RenderFault> {
     let mut ops = vec![
         Op::SetLineJoinStyle {
@@ -263,7 +263,6 @@ fn text_ops(text: &Text, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFaul
     Ok(())
 }
 
-/// The dash patterns, mm, after the proportions of ISO 128-2 for lines of the sheet's widths.
 fn dashes(dash: Dash) -> LineDashPattern {
     let pattern: Vec<f32> = dash.pattern_mm().iter().map(|mm| points(*mm).0).collect();
     LineDashPattern::new(0.0, &pattern)

@@ -32,10 +32,6 @@ fn saved(doc: &mut Document) -> Result<Vec<u8>, RenderFault> {
     Ok(bytes)
 }
 
-fn broken(error: lopdf::Error) -> RenderFault {
-    RenderFault::Writer(error.to_string())
-}
-
 fn set_information(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault> {
     let date = Object::string_literal(pdf_date(&sheet.date)?);
     let information = dictionary! {
@@ -51,7 +47,9 @@ fn set_information(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault>
 }
 
 fn set_catalogue(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault> {
-    let catalogue = doc.catalog_mut().map_err(broken)?;
+    let catalogue = doc
+        .catalog_mut()
+        .map_err(|e| RenderFault::Writer(e.to_string()))?;
     catalogue.set("Lang", text_string(sheet.language));
     catalogue.set("PageLayout", "SinglePage");
     let mode = if catalogue.has(b"Outlines") {
@@ -76,7 +74,7 @@ fn set_boxes(doc: &mut Document, size_mm: (f64, f64)) -> Result<(), RenderFault>
         let page: &mut Dictionary = doc
             .get_object_mut(id)
             .and_then(Object::as_dict_mut)
-            .map_err(broken)?;
+            .map_err(|e| RenderFault::Writer(e.to_string()))?;
         for name in ["MediaBox", "CropBox", "TrimBox"] {
             page.set(name, area.clone());
         }

@@ -3,17 +3,18 @@
 
 use super::item::{Anchor, Face, Ink, Item, Path, Stroke, Text};
 use super::pen::{NARROW_MM, grown};
+use super::typeface::descent_mm;
 use crate::geom::{Bounds, Point, Vector};
 
 /// Length of an arrowhead, mm, and half its width: an angle of 15° between its sides.
-const ARROW_MM: f64 = 2.6;
-const ARROW_HALF_MM: f64 = 0.34;
+const ARROW_MM: f64 = 3.0;
+const ARROW_HALF_MM: f64 = 0.4;
 /// From the object to the extension line, mm.
 const OFF_OBJECT_MM: f64 = 1.0;
 /// From the dimension line to the extension line's end, mm.
 const BEYOND_MM: f64 = 1.4;
-/// From the dimension line to the figure, mm.
-const ABOVE_LINE_MM: f64 = 0.9;
+/// From the dimension line to the lowest a figure's letters reach, mm.
+const ABOVE_LINE_MM: f64 = 0.3;
 /// White left around the figure, mm.
 const CLEAR_MM: f64 = 0.4;
 /// How far the dimension line goes on outside when its arrows point inwards, mm.
@@ -135,7 +136,8 @@ impl Dimension {
 
     /// The figure: in the middle above the line, or beyond the second arrow when it is too wide.
     fn text(&self, a: Point, b: Point, span: f64) -> Text {
-        let above = self.along().left() * ABOVE_LINE_MM;
+        let hanging = descent_mm(Face::Bold, self.size_pt);
+        let above = self.along().left() * (ABOVE_LINE_MM + hanging);
         let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
         let text = match self.run {
             Run::Level => text,

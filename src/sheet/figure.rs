@@ -108,7 +108,7 @@ fn weight(value: f64) -> String {
     if value.abs() < 9.95 {
         format!("{:.1}", tidy(value))
     } else {
-        format!("{:.0}", value)
+        format!("{value:.0}")
     }
 }
 

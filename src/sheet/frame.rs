@@ -1,6 +1,6 @@
 //! The head and foot of every page, and the binding of pages into a sheet.
 
-use super::flow::{Column, Scale};
+use super::flow::{Block, Column, Scale};
 use super::item::{Anchor, Face, Ink, Item, Page, Paper, Path, Sheet, Stroke};
 use super::pen::NARROW_MM;
 use super::wrap::Style;
@@ -50,6 +50,30 @@ impl Frame {
     #[must_use]
     pub fn column(&self, scale: Scale) -> Column {
         Column::new(self.area(), scale)
+    }
+
+    /// Blocks poured over as many pages of one name as they need.
+    ///
+    /// A block higher than a whole page stands on a page of its own and runs over its foot: make
+    /// blocks shorter than that.
+    #[must_use]
+    pub fn pages(&self, name: &str, scale: Scale, blocks: &[Block]) -> Vec<Page> {
+        let mut pages = Vec::new();
+        let mut rest = blocks;
+        while let Some(first) = rest.first() {
+            let mut column = self.column(scale);
+            let mut placed = column.pour(rest);
+            if placed == 0 {
+                column.place(first);
+                placed = 1;
+            }
+            rest = rest.get(placed..).unwrap_or_default();
+            pages.push(Page {
+                name: name.to_owned(),
+                items: column.items,
+            });
+        }
+        pages
     }
 
     /// Binds named pages into a sheet: adds head and foot and counts the pages.

@@ -98,15 +98,16 @@ pub enum Dash {
 }
 
 impl Dash {
-    /// Lengths of dash and gap in turn, mm; empty for a continuous line. The proportions of
-    /// ISO 128-2 for a line 0.25 mm wide.
+    /// Lengths of dash and gap in turn, mm; empty for a continuous line. ISO 128-2
+    /// gives them in line widths; the dots and gaps are a little longer here, so that they survive
+    /// a worn printer (judgement).
     #[must_use]
     pub const fn pattern_mm(self) -> &'static [f64] {
         match self {
             Self::Continuous => &[],
-            Self::Dashed => &[3.0, 0.75],
-            Self::DashDot => &[6.0, 0.75, 0.125, 0.75],
-            Self::Dotted => &[0.25, 0.75],
+            Self::Dashed => &[3.0, 1.0],
+            Self::DashDot => &[6.0, 1.0, 0.5, 1.0],
+            Self::Dotted => &[0.35, 0.9],
         }
     }
 }

@@ -21,6 +21,8 @@ const RINGS: u32 = 16;
 const DIRECTIONS: u32 = 16;
 /// A label farther from its anchor than this gets a leader, mm.
 const LEADER_FROM_MM: f64 = 3.5;
+/// White left around a label's text, over hatching, mm.
+const WHITE_MM: f64 = 0.4;
 /// Radius of the dot at a leader's end, mm.
 const DOT_MM: f64 = 0.5;
 
@@ -49,7 +51,9 @@ pub enum Labelled {
 pub struct Labels {
     area: Bounds,
     taken: Vec<Bounds>,
-    leaders: Vec<Seg>,
+    texts: Vec<Bounds>,
+    points: Vec<Point>,
+    lines: Vec<Seg>,
 }
 
 impl Labels {
@@ -59,7 +63,9 @@ impl Labels {
         Self {
             area,
             taken: vec![],
-            leaders: vec![],
+            texts: vec![],
+            points: vec![],
+            lines: vec![],
         }
     }
 
@@ -68,46 +74,55 @@ impl Labels {
         self.taken.push(area);
     }
 
-    /// Keeps labels and leaders' text off a line or arc. Leaders may cross it.
+    /// Keeps labels off a line or arc. Leaders may cross it.
     pub fn occupy_seg(&mut self, seg: Seg) {
-        self.leaders.push(seg);
+        self.lines.push(seg);
     }
 
-    /// True when a box is inside the area and clear of everything taken.
-    #[must_use]
-    pub fn is_free(&self, area: Bounds) -> bool {
+    /// Keeps labels off a point, such as the anchor of a label still to come; a label with this
+    /// anchor may lie on it.
+    pub fn occupy_point(&mut self, point: Point) {
+        self.points.push(point);
+    }
+
+    /// True when a label for an anchor may lie here: inside the area and clear of all taken.
+    fn is_free(&self, area: Bounds, anchor: Point) -> bool {
         let wide = grown(area, CLEAR_MM);
+        let off_point = |p: &Point| *p == anchor || !has(wide, *p);
+        let mut boxes = self.taken.iter().chain(&self.texts);
         holds(self.area, area)
-            && self.taken.iter().all(|t| !overlap(*t, wide))
-            && self.leaders.iter().all(|s| !meets_box(s, wide))
+            && boxes.all(|t| !overlap(*t, wide))
+            && self.points.iter().all(off_point)
+            && self.lines.iter().all(|s| !meets_box(s, wide))
     }
 
-    /// Places a one-line label as near to its anchor as it can, with a leader when that is not
-    /// beside it.
+    /// True when a leader crosses no text, and no taken box but one its anchor lies in.
+    fn is_clear(&self, leader: &Seg, anchor: Point) -> bool {
+        let mut boxes = self.taken.iter().filter(|t| !has(**t, anchor));
+        boxes.all(|t| !meets_box(leader, *t)) && self.texts.iter().all(|t| !meets_box(leader, *t))
+    }
+
+    /// Places a one-line label, on white, as near to its anchor as it can, with a leader when that
+    /// is not beside it.
     pub fn place(&mut self, anchor: Point, text: &str, style: &Style, prefer: Prefer) -> Labelled {
         for centre in candidates(anchor, style.width_mm(text), style, prefer) {
             let label = centred(text, centre, style);
             let area = label.bounds();
-            if !self.is_free(area) {
-                continue;
-            }
             let leader = leader(anchor, area);
-            let crossing = |l: &Seg| {
-                self.taken
-                    .iter()
-                    .any(|t| meets_box(l, *t) && !has(*t, anchor))
-            };
-            if leader.as_ref().is_some_and(crossing) {
+            let clear = leader.is_none_or(|l| self.is_clear(&l, anchor));
+            if !clear || !self.is_free(area, anchor) {
                 continue;
             }
-            self.taken.push(area);
+            self.texts.push(area);
             let mut items = vec![];
             if let Some(line) = leader {
-                self.leaders.push(line);
+                self.lines.push(line);
                 let stroke = Stroke::solid(NARROW_MM, Ink::Black);
                 items.push(Path::open(vec![vec![line]], stroke).into());
                 items.push(Path::dot(anchor, DOT_MM, Ink::Black).into());
             }
+            let white = grown(area, WHITE_MM);
+            items.push(Path::frame(white, None, Some(Ink::White)).into());
             items.push(label.into());
             return Labelled::Placed(items, area);
         }

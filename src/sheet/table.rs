@@ -7,7 +7,7 @@ use super::wrap::{Style, wrap};
 use crate::geom::{Bounds, Point};
 
 /// From a cell's side to its text, mm.
-const SIDE_MM: f64 = 1.6;
+const SIDE_MM: f64 = 2.2;
 /// Above and below a cell's text, mm.
 const ABOVE_MM: f64 = 0.7;
 

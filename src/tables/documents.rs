@@ -18,6 +18,22 @@ pub static OSHA_SILICA: Source = Source::new(
     2016,
     Sure::Read,
 );
+/// NIOSH's advice on silica.
+pub static NIOSH_SILICA: Source = Source::new(
+    "recommended silica limit 0.05 mg/m³, up to 10 hours",
+    "NIOSH Pocket Guide; NMAM ch. R",
+    "",
+    0,
+    Sure::Read,
+);
+/// ACGIH's advice on silica.
+pub static ACGIH_SILICA: Source = Source::new(
+    "recommended silica limit 0.025 mg/m³, 8 hours",
+    "ACGIH TLV list",
+    "",
+    0,
+    Sure::Quoted,
+);
 /// OSHA's table of tools, controls and respirators.
 pub static OSHA_TABLE_1: Source = Source::new(
     "controls and respirators by tool, place and hours",

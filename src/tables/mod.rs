@@ -11,6 +11,8 @@ pub mod respirator;
 pub mod source;
 pub mod stone;
 pub mod stones;
+pub mod supply;
 pub mod tool;
+pub mod vacuum;
 
 pub use source::{Source, Sure};

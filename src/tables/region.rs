@@ -44,6 +44,8 @@ pub struct RegionRecord {
     pub code: RegionCode,
     /// Respirable crystalline silica.
     pub silica: SilicaLimit,
+    /// Advice of other bodies of the region for the same dust; stricter advice is worth heeding.
+    pub silica_advice: &'static [SilicaLimit],
     /// Whose respirator factors count.
     pub masks: MaskRule,
     /// Hand-arm vibration.

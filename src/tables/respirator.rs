@@ -113,6 +113,10 @@ pub static UK_MEMORY: Source = Source::new(
     Sure::Memory,
 );
 
+/// Factor that British advice asks for on stone worktops besides water or extraction (HSE
+/// stonemasonry pages, 2026, text read).
+pub const HSE_WORKTOP_APF: u16 = 20;
+
 /// The factor that a scheme assigns to a class.
 ///
 /// A factor holds for a mask that fits its wearer, passed a fit test where it is tight, and is

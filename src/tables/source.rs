@@ -78,6 +78,9 @@ impl Source {
     /// ```
     #[must_use]
     pub fn cite(&self) -> String {
+        if self.document == self.sure.words() {
+            return self.document.into();
+        }
         let mut text = String::from(self.document);
         if !self.clause.is_empty() {
             text.push_str(", ");

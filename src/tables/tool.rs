@@ -22,7 +22,7 @@ pub static BARBOSA: Source = Source::new(
 /// Noise of a large diamond blade.
 pub static IFA_4214: Source = Source::new(
     "noise of a 350 mm diamond blade: 105 to 107 dB(A)",
-    "IFA report 4214",
+    "IFA 4214",
     "",
     0,
     Sure::Read,

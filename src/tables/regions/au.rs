@@ -31,6 +31,9 @@ pub static CONTROLLED_PROCESSING: Source = Source::new(
     Sure::Read,
 );
 
+/// Share of mass from which material is processed with a control only, 0 to 1.
+pub const CONTROLLED_SHARE: f64 = 0.01;
+
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
     code: RegionCode::Au,
@@ -40,6 +43,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &SILICA,
     },
+    silica_advice: &[],
     masks: UK_MASKS_BORROWED,
     vibration: eu_vibration(Standing::Borrowed),
     noise: eu_noise(Standing::Borrowed),

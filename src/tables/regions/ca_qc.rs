@@ -24,6 +24,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &SILICA,
     },
+    silica_advice: &[],
     masks: MaskRule {
         scheme: MaskScheme::Us,
         standing: Standing::Borrowed,

@@ -15,6 +15,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &doc::EU_SILICA,
     },
+    silica_advice: &[],
     masks: UK_MASKS_BORROWED,
     vibration: eu_vibration(Standing::Own),
     noise: eu_noise(Standing::Own),

@@ -15,9 +15,25 @@ pub mod us_ca;
 use super::documents as doc;
 use super::region::{
     EngineeredStoneLaw, EngineeredStoneRule, HandLift, MaskRule, NoiseMeasure, NoiseValues, Rule,
-    Standing, VibrationValues,
+    SilicaLimit, Standing, VibrationValues,
 };
 use super::respirator::MaskScheme;
+
+/// American advice on silica besides the law.
+const US_ADVICE: [SilicaLimit; 2] = [
+    SilicaLimit {
+        limit_mg_m3: 0.05,
+        action_mg_m3: None,
+        standing: Standing::Own,
+        source: &doc::NIOSH_SILICA,
+    },
+    SilicaLimit {
+        limit_mg_m3: 0.025,
+        action_mg_m3: None,
+        standing: Standing::Own,
+        source: &doc::ACGIH_SILICA,
+    },
+];
 
 /// Team factors of HSE L23: one, two, three, four people.
 const TEAM_FACTORS: [f64; 4] = [1.0, 2.0 / 3.0, 0.5, 0.5];

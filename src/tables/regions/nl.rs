@@ -24,6 +24,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &SILICA,
     },
+    silica_advice: &[],
     masks: UK_MASKS_BORROWED,
     vibration: eu_vibration(Standing::Own),
     noise: eu_noise(Standing::Own),

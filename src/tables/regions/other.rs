@@ -17,6 +17,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Borrowed,
         source: &nz::SILICA,
     },
+    silica_advice: &[],
     masks: MaskRule {
         scheme: MaskScheme::Strictest,
         standing: Standing::Borrowed,

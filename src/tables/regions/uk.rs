@@ -51,6 +51,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &SILICA,
     },
+    silica_advice: &[],
     masks: MaskRule {
         scheme: MaskScheme::Uk,
         standing: Standing::Own,

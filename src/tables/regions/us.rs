@@ -1,6 +1,6 @@
 //! United States.
 
-use super::{ENGINEERED_NOT_FOUND, OSHA_NOISE, eu_vibration, niosh_lift, osha_cleaning};
+use super::{ENGINEERED_NOT_FOUND, OSHA_NOISE, US_ADVICE, eu_vibration, niosh_lift, osha_cleaning};
 use crate::tables::documents as doc;
 use crate::tables::region::{MaskRule, RegionCode, RegionRecord, SilicaLimit, Standing};
 use crate::tables::respirator::MaskScheme;
@@ -14,6 +14,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &doc::OSHA_SILICA,
     },
+    silica_advice: &US_ADVICE,
     masks: MaskRule {
         scheme: MaskScheme::Us,
         standing: Standing::Own,

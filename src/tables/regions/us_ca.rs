@@ -1,6 +1,6 @@
 //! California.
 
-use super::{OSHA_NOISE, eu_vibration, niosh_lift, osha_cleaning};
+use super::{OSHA_NOISE, US_ADVICE, eu_vibration, niosh_lift, osha_cleaning};
 use crate::tables::documents as doc;
 use crate::tables::region::{
     EngineeredStoneLaw, EngineeredStoneRule, MaskRule, RegionCode, RegionRecord, SilicaLimit,
@@ -35,6 +35,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         standing: Standing::Own,
         source: &SILICA,
     },
+    silica_advice: &US_ADVICE,
     masks: MaskRule {
         scheme: MaskScheme::Us,
         standing: Standing::Own,

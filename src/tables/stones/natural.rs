@@ -27,6 +27,12 @@ const AS_GRANITE: Figure = Figure {
     value: 8.27,
     source: &from::AS_GRANITE,
 };
+/// Factor of rocks that are sold as granite: the specification that gives their strength is
+/// granite's.
+const FACTOR_AS_GRANITE: Figure = Figure {
+    value: 3.0,
+    source: &from::FACTOR_AS_GRANITE,
+};
 /// Factor of kinds without a row.
 const HIGHEST: Figure = Figure {
     value: 8.0,
@@ -53,7 +59,7 @@ pub static GABBRO: StoneRecord = natural(
     StoneKind::Gabbro,
     Spread::middle(2700.0, 3300.0, &from::TRADE_DENSITY),
     AS_GRANITE,
-    HIGHEST,
+    FACTOR_AS_GRANITE,
     Spread::middle(0.0, 0.05, &from::GABBRO_SILICA),
 );
 
@@ -62,7 +68,7 @@ pub static BASALT: StoneRecord = natural(
     StoneKind::Basalt,
     Spread::middle(2550.0, 3000.0, &from::CEN_DENSITY),
     AS_GRANITE,
-    HIGHEST,
+    FACTOR_AS_GRANITE,
     Spread::middle(0.0, 0.05, &from::HSG201),
 );
 
@@ -71,7 +77,7 @@ pub static GNEISS: StoneRecord = natural(
     StoneKind::Gneiss,
     Spread::middle(2400.0, 2700.0, &from::CEN_DENSITY),
     AS_GRANITE,
-    HIGHEST,
+    FACTOR_AS_GRANITE,
     Spread::given(
         [0.20, 0.30, 0.60],
         &from::GNEISS_SILICA,

@@ -75,6 +75,14 @@ pub static ASTM_C615: Source = Source::new(
     0,
     Sure::Quoted,
 );
+/// Safety factor of rocks sold as granite.
+pub static FACTOR_AS_GRANITE: Source = Source::new(
+    "safety factor of gabbro, basalt, gneiss: taken as granite's, as their strength is",
+    "Beall, stone design, Table 1",
+    "row granite",
+    0,
+    Sure::Judgement,
+);
 /// Strength of rocks sold as granite.
 pub static AS_GRANITE: Source = Source::new(
     "flexural strength of gabbro, basalt, gneiss: taken as granite's least",
@@ -152,7 +160,7 @@ pub static TERRAZZO_STRENGTH: Source = Source::new(
 /// Safety factors by kind of stone.
 pub static BEALL: Source = Source::new(
     "safety factor: granite 3, marble 5, limestone 8",
-    "Beall, stone design",
+    "Beall",
     "Table 1",
     0,
     Sure::Read,
@@ -160,7 +168,7 @@ pub static BEALL: Source = Source::new(
 /// Safety factor of kinds without a row.
 pub static HIGHEST_FACTOR: Source = Source::new(
     "safety factor 8 for a kind without a row: the highest that is published",
-    "Beall, stone design",
+    "Beall",
     "Table 1",
     0,
     Sure::Judgement,

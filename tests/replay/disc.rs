@@ -1,0 +1,71 @@
+//! The disc as a solid, moved through the strokes of one cut.
+
+use serde_json::Value;
+
+use super::plane::{Place, Stone, list, moved, number, place, word};
+
+/// One movement of the disc.
+#[derive(Clone, Debug)]
+pub(crate) struct Stroke {
+    pub(crate) pass: usize,
+    pub(crate) plunge: bool,
+    pub(crate) from: Place,
+    pub(crate) to: Place,
+    pub(crate) along: Place,
+    pub(crate) depth: f64,
+    diameter: f64,
+    kerf: f64,
+}
+
+/// The strokes of a cut in their order.
+pub(crate) fn strokes(cut: &Value) -> Vec<Stroke> {
+    let disc = &cut["disc"];
+    list(cut, "strokes")
+        .iter()
+        .map(|stroke| {
+            let heading = number(stroke, "heading").to_radians();
+            Stroke {
+                pass: number(stroke, "pass") as usize,
+                plunge: word(stroke, "kind") == "plunge",
+                from: place(&stroke["from"]),
+                to: place(&stroke["to"]),
+                along: [heading.cos(), heading.sin()],
+                depth: number(stroke, "depth"),
+                diameter: number(disc, "diameter"),
+                kerf: number(disc, "kerf"),
+            }
+        })
+        .collect()
+}
+
+impl Stroke {
+    /// Half the length that the disc has cut at `below` mm under the face; nothing above its rim.
+    /// Once its centre has gone past, that is its radius.
+    pub(crate) fn half_length(&self, below: f64) -> Option<f64> {
+        let radius = self.diameter / 2.0;
+        let sunk = (self.depth - below).min(radius);
+        (sunk > 0.0).then(|| (radius * radius - (radius - sunk).powi(2)).sqrt())
+    }
+
+    /// The rectangle taken out at `below` mm under the face.
+    pub(crate) fn slot(&self, below: f64) -> Option<Stone> {
+        let half = self.half_length(below)?;
+        let side = [-self.along[1], self.along[0]];
+        let (a, b) = (
+            moved(self.from, self.along, -half),
+            moved(self.to, self.along, half),
+        );
+        let wide = self.kerf / 2.0;
+        Some(Stone::ring(&[
+            moved(a, side, -wide),
+            moved(b, side, -wide),
+            moved(b, side, wide),
+            moved(a, side, wide),
+        ]))
+    }
+}
+
+/// Everything that strokes take out at one depth.
+pub(crate) fn taken(strokes: &[Stroke], below: f64) -> Stone {
+    Stone::all(strokes.iter().filter_map(|s| s.slot(below)))
+}

@@ -1,0 +1,322 @@
+//! Replays a plan from its JSON alone: moves the disc through every stroke as a solid and looks at
+//! what is left. It knows nothing of the planner but the JSON's keys, and its geometry is not the
+//! planner's.
+
+#![allow(
+    dead_code,
+    reason = "two test programs share this, each uses its own part"
+)]
+
+pub(crate) mod disc;
+pub(crate) mod plane;
+pub(crate) mod random_job;
+mod sawn;
+mod steps;
+mod sums;
+
+use serde_json::Value;
+
+use disc::{Stroke, strokes, taken};
+use plane::{Place, Stone, apart, list, number, place, word};
+
+/// A plan may miss a length by this much, mm: a tenth of what a tape can tell.
+pub(crate) const NEAR_MM: f64 = 0.01;
+/// Stone smaller than this between overlapping slots is not a piece, mm².
+const CRUMB_MM2: f64 = 100.0;
+
+/// What the job asked of the strokes.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Wish {
+    pub(crate) score: f64,
+    pub(crate) step: f64,
+    pub(crate) plunge_step: f64,
+    pub(crate) through: f64,
+    pub(crate) cusp: f64,
+}
+
+/// Everything that is wrong with a plan; nothing when it holds.
+pub(crate) fn faults(plan: &Value, wish: &Wish) -> Vec<String> {
+    let mut replay = Replay::new(plan);
+    replay.outline_is_right(plan);
+    for cut in list(plan, "cuts") {
+        let strokes = strokes(cut);
+        replay
+            .faults
+            .extend(steps::faults(plan, cut, &strokes, wish));
+        replay.run_off(cut, &strokes);
+        replay.kept_untouched(cut, &strokes);
+        replay.make(plan, cut, &strokes);
+    }
+    replay.nothing_left_over(plan);
+    replay.what_is_left(plan);
+    replay.faults.extend(sums::faults(plan));
+    replay.faults
+}
+
+/// The stone at one depth.
+struct Layer {
+    below: f64,
+    kept: Stone,
+}
+
+struct Replay {
+    /// From the face down to the underside.
+    layers: Vec<Layer>,
+    slab: Stone,
+    /// What the saw must leave, and the same a little smaller.
+    sawn: Stone,
+    untouchable: Stone,
+    middle: Place,
+    freed: Vec<String>,
+    kerf_mm2: f64,
+    faults: Vec<String>,
+}
+
+impl Replay {
+    fn new(plan: &Value) -> Self {
+        let slab = Stone::outline(&plan["slab"]["outline"]);
+        let thickness = number(&plan["slab"]["thickness"], "most");
+        let layer = |quarter: f64| Layer {
+            below: thickness * quarter / 4.0,
+            kept: slab.clone(),
+        };
+        let sawn = sawn::outline(plan);
+        Self {
+            layers: [0.0, 1.0, 2.0, 3.0, 4.0].map(layer).into(),
+            untouchable: sawn.shrunk(NEAR_MM),
+            sawn,
+            slab,
+            middle: place(&plan["top"]["balance"]),
+            freed: Vec::new(),
+            kerf_mm2: 0.0,
+            faults: Vec::new(),
+        }
+    }
+
+    fn fault(&mut self, cut: &Value, what: String) {
+        let (number, edge) = (&cut["number"], &cut["edge"]);
+        self.faults.push(format!("cut {number} ({edge}): {what}"));
+    }
+
+    /// The planner's sawn outline is the finished top and its allowances.
+    fn outline_is_right(&mut self, plan: &Value) {
+        let said = Stone::outline(&plan["top"]["sawn_outline"]);
+        let off = said.unlike(&self.sawn).area();
+        if off > NEAR_MM * self.sawn.perimeter() {
+            self.faults.push(format!(
+                "the sawn outline is not the top and its allowances: {off:.3} mm² differ"
+            ));
+        }
+    }
+
+    /// The disc never touches what is to be left, at any depth.
+    fn kept_untouched(&mut self, cut: &Value, strokes: &[Stroke]) {
+        for i in 0..self.layers.len() {
+            let below = self.layers[i].below;
+            let hit = taken(strokes, below).within(&self.untouchable).area();
+            if hit > 1e-3 {
+                self.fault(
+                    cut,
+                    format!("takes {hit:.4} mm² of the kept stone at {below:.1} mm"),
+                );
+            }
+        }
+    }
+
+    /// A run-off cut begins and ends outside the stone, at every depth of the disc.
+    fn run_off(&mut self, cut: &Value, strokes: &[Stroke]) {
+        let straight = word(cut, "kind") == "straight" && cut["run_off"] == Value::Bool(true);
+        let Some(first) = strokes.first().filter(|_| straight) else {
+            return;
+        };
+        let along = |p: Place| p[0] * first.along[0] + p[1] * first.along[1];
+        let passes = strokes.last().map_or(0, |s| s.pass);
+        for pass in 1..=passes {
+            let ends = strokes.iter().filter(|s| s.pass == pass);
+            let mut ends: Vec<Place> = ends.flat_map(|s| [s.from, s.to]).collect();
+            ends.sort_by(|a, b| along(*a).total_cmp(&along(*b)));
+            for end in [ends.first(), ends.last()].into_iter().flatten() {
+                let stone = &self.layers[0].kept;
+                if stone.holds(*end) && stone.to_boundary(*end) > NEAR_MM {
+                    self.fault(cut, format!("pass {pass} ends inside the stone at {end:?}"));
+                }
+            }
+        }
+    }
+
+    /// Makes the cut at every depth and looks at what comes free.
+    fn make(&mut self, plan: &Value, cut: &Value, strokes: &[Stroke]) {
+        let mut loose: Vec<Vec<Stone>> = Vec::new();
+        for i in 0..self.layers.len() {
+            let slots = taken(strokes, self.layers[i].below);
+            if i == 0 {
+                let kerf = self.layers[0].kept.within(&slots).area();
+                self.kerf_mm2 += kerf;
+                if kerf < NEAR_MM {
+                    self.fault(cut, "meets no stone".into());
+                }
+            }
+            let (kept, free) = split(&self.layers[i].kept.minus(&slots), self.middle);
+            if i == 0 {
+                self.kerf_mm2 += crumbs(&free);
+            }
+            self.layers[i].kept = kept;
+            loose.push(free);
+        }
+        let named: Vec<&Value> = list(cut, "frees")
+            .iter()
+            .filter_map(|name| list(plan, "pieces").iter().find(|p| p["name"] == *name))
+            .collect();
+        if named.len() != list(cut, "frees").len() {
+            self.fault(cut, format!("frees unknown pieces: {}", cut["frees"]));
+        }
+        self.match_pieces(cut, &named, &loose);
+    }
+
+    /// The pieces that came free are those the plan names, free of the kept stone and of each
+    /// other at every depth.
+    fn match_pieces(&mut self, cut: &Value, named: &[&Value], loose: &[Vec<Stone>]) {
+        let whole = |p: &&Stone| p.area() >= CRUMB_MM2;
+        let mut found: Vec<&Stone> = loose[0].iter().filter(whole).collect();
+        for piece in named {
+            let name = word(piece, "name");
+            if self.freed.iter().any(|f| f == name) {
+                self.fault(cut, format!("frees {name} a second time"));
+            }
+            self.freed.push(name.to_owned());
+            if piece["after_cut"] != cut["number"] {
+                self.fault(cut, format!("{name} says after_cut {}", piece["after_cut"]));
+            }
+            let (area, balance) = (number(piece, "area_mm2"), place(&piece["balance"]));
+            let alike = |p: &&Stone| {
+                let slack = NEAR_MM * p.perimeter() + 1e-6 * p.area();
+                (p.area() - area).abs() <= slack && apart(p.balance(), balance) <= 0.05
+            };
+            let Some(at) = found.iter().position(alike) else {
+                self.fault(
+                    cut,
+                    format!("{name} ({area:.1} mm² at {balance:?}) does not come free at the face"),
+                );
+                continue;
+            };
+            self.as_outlined(cut, piece, found[at]);
+            self.free_at_all_depths(cut, name, found[at], &loose[1..]);
+            found.remove(at);
+        }
+        for stray in found {
+            let (area, at) = (stray.area(), stray.balance());
+            self.fault(cut, format!("{area:.1} mm² come free at {at:?}, not named"));
+        }
+    }
+
+    /// The piece's own outline is the stone that came free.
+    fn as_outlined(&mut self, cut: &Value, piece: &Value, found: &Stone) {
+        let rings = list(piece, "outline");
+        let mut said = Stone::outline(&rings[0]);
+        for hole in &rings[1..] {
+            said = said.minus(&Stone::outline(hole));
+        }
+        let off = said.unlike(found).area();
+        if off > NEAR_MM * found.perimeter() {
+            let name = word(piece, "name");
+            self.fault(cut, format!("{name}'s outline is {off:.2} mm² off"));
+        }
+    }
+
+    fn free_at_all_depths(&mut self, cut: &Value, name: &str, face: &Stone, under: &[Vec<Stone>]) {
+        for i in 1..self.layers.len() {
+            let below = self.layers[i].below;
+            let held = self.layers[i].kept.within(face).area();
+            if held > 1.0 {
+                self.fault(
+                    cut,
+                    format!("{name} is still held at {below:.1} mm ({held:.1} mm² joined)"),
+                );
+            }
+            let one = under[i - 1]
+                .iter()
+                .filter(|p| p.within(face).area() > 1.0)
+                .count();
+            if held <= 1.0 && one != 1 {
+                self.fault(cut, format!("{name} is {one} pieces at {below:.1} mm"));
+            }
+        }
+    }
+
+    fn nothing_left_over(&mut self, plan: &Value) {
+        for piece in list(plan, "pieces") {
+            let name = word(piece, "name");
+            if !self.freed.iter().any(|f| f == name) {
+                self.faults.push(format!("no cut frees {name}"));
+            }
+        }
+    }
+
+    /// What is left at the end, at the face and at the underside: the top, its allowance, cusps.
+    fn what_is_left(&mut self, plan: &Value) {
+        let sheet = &plan["balance_sheet"];
+        let wanted = number(sheet, "top_mm2") + number(sheet, "allowance_mm2");
+        let top = Stone::outline(&plan["top"]["outline"]);
+        let slack = NEAR_MM * self.sawn.perimeter();
+        let face = self.layers[0].kept.area();
+        if (face - wanted).abs() > slack {
+            self.faults.push(format!(
+                "what is left is {face:.2} mm², top and allowance are {wanted:.2}"
+            ));
+        }
+        let kerf = number(sheet, "kerf_mm2");
+        if (self.kerf_mm2 - kerf).abs() > NEAR_MM * self.slab.perimeter() * 2.0 {
+            let ours = self.kerf_mm2;
+            self.faults.push(format!(
+                "the kerf takes {ours:.2} mm², the sheet says {kerf:.2}"
+            ));
+        }
+        for i in 0..self.layers.len() {
+            let (below, kept) = (self.layers[i].below, self.layers[i].kept.clone());
+            let missing = top.minus(&kept).area();
+            if missing > slack {
+                self.faults.push(format!(
+                    "{missing:.2} mm² of the top are missing at {below:.1} mm"
+                ));
+            }
+            self.ridges(plan, below, &kept);
+        }
+    }
+
+    /// Stone that stands out over the sawn outline is a cusp of a curve, no higher than its plan
+    /// says, or the slab's own edge within the tape's doubt of a flush edge.
+    fn ridges(&mut self, plan: &Value, below: f64, kept: &Stone) {
+        let cuts = list(plan, "cuts").iter();
+        let cusp = cuts.map(|c| number(c, "cusp")).fold(0.0, f64::max);
+        let tape = 2.0 * number(&plan["slab"], "tape");
+        for p in kept.corners() {
+            if self.sawn.holds(p) {
+                continue;
+            }
+            let out = self.sawn.to_boundary(p);
+            let most = if self.slab.to_boundary(p) <= NEAR_MM {
+                // Where a flush edge runs into a curve its sawn face meets the slab's edge.
+                tape.max(cusp)
+            } else {
+                cusp
+            };
+            if out > most + NEAR_MM {
+                self.faults.push(format!(
+                    "stone stands out {out:.3} mm at {p:?}, {below:.1} mm down; {most:.3} allowed"
+                ));
+            }
+        }
+    }
+}
+
+/// The part that holds the middle of the top, and the rest.
+fn split(stone: &Stone, middle: Place) -> (Stone, Vec<Stone>) {
+    let (kept, free): (Vec<Stone>, Vec<Stone>) =
+        stone.parts().into_iter().partition(|p| p.holds(middle));
+    (Stone::all(kept), free)
+}
+
+fn crumbs(free: &[Stone]) -> f64 {
+    let areas = free.iter().map(Stone::area);
+    areas.filter(|a| *a < CRUMB_MM2).sum()
+}
