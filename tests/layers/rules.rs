@@ -3,7 +3,7 @@
 use crate::source::{Named, Token, paths, tokens};
 
 /// The stages in their order: each may use only itself and those before it.
-pub const ORDER: [&str; 14] = [
+pub(crate) const ORDER: [&str; 14] = [
     "units", "diag", "geom", "tables", "job", "place", "cut", "piece", "handle", "hazard", "plan",
     "sheet", "render", "cli",
 ];
@@ -19,7 +19,7 @@ const PRINTS: [&str; 5] = ["println", "eprintln", "print", "eprint", "dbg"];
 const GIVES_UP: [&str; 4] = ["panic", "todo", "unimplemented", "unreachable"];
 
 /// Everything in one file that breaks a rule, each with its line. `file` is its path under `src/`.
-pub fn broken(file: &str, source: &str) -> Vec<String> {
+pub(crate) fn broken(file: &str, source: &str) -> Vec<String> {
     let tokens = tokens(source);
     let named = paths(&tokens);
     let mut found = length(file, source);

@@ -3,20 +3,20 @@
 
 /// A word or a sign of the source, and its line.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Token {
-    pub text: String,
-    pub line: usize,
+pub(crate) struct Token {
+    pub(crate) text: String,
+    pub(crate) line: usize,
 }
 
 /// A path such as `crate::cut::Cut`, one for each name that a group brings in, and its line.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Named {
-    pub path: Vec<String>,
-    pub line: usize,
+pub(crate) struct Named {
+    pub(crate) path: Vec<String>,
+    pub(crate) line: usize,
 }
 
 /// The words and signs of a source, less comments, texts and what only tests compile.
-pub fn tokens(source: &str) -> Vec<Token> {
+pub(crate) fn tokens(source: &str) -> Vec<Token> {
     without_tests(&all_tokens(source))
 }
 
@@ -170,7 +170,7 @@ fn end_of_item(tokens: &[Token], from: usize) -> usize {
 }
 
 /// Every path in a run of tokens; a group as in `use a::{b, c}` gives one path for each name.
-pub fn paths(tokens: &[Token]) -> Vec<Named> {
+pub(crate) fn paths(tokens: &[Token]) -> Vec<Named> {
     let mut found = Vec::new();
     let mut at = 0;
     while at < tokens.len() {

@@ -1,5 +1,8 @@
 //! A job sheet's PDF read back: its texts with their places, page by page.
 
+// Each test that reads a sheet asks for its own part of this.
+#![allow(dead_code)]
+
 use std::collections::BTreeMap;
 
 use lopdf::content::{Content, Operation};
@@ -10,7 +13,7 @@ const POINT_MM: f64 = 25.4 / 72.0;
 
 /// How a text runs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Turn {
+pub(crate) enum Turn {
     /// From left to right.
     Level,
     /// From bottom to top.
@@ -19,23 +22,23 @@ pub enum Turn {
 
 /// A text as it stands on the paper.
 #[derive(Clone, Debug)]
-pub struct Placed {
+pub(crate) struct Placed {
     /// Where its base line begins, mm from the page's left edge.
-    pub x: f64,
+    pub(crate) x: f64,
     /// Where its base line begins, mm from the page's lower edge.
-    pub y: f64,
+    pub(crate) y: f64,
     /// Size in points.
-    pub size_pt: f64,
+    pub(crate) size_pt: f64,
     /// How it runs.
-    pub turn: Turn,
+    pub(crate) turn: Turn,
     /// Name of its font in the file.
-    pub font: String,
+    pub(crate) font: String,
     /// The characters, through the font's own map back to Unicode.
-    pub words: String,
+    pub(crate) words: String,
 }
 
 /// The texts of every page, in the order they are drawn.
-pub fn pages(pdf: &[u8]) -> Vec<Vec<Placed>> {
+pub(crate) fn pages(pdf: &[u8]) -> Vec<Vec<Placed>> {
     let doc = Document::load_mem(pdf).expect("the PDF is whole");
     doc.get_pages().values().map(|id| page(&doc, *id)).collect()
 }
