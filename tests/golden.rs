@@ -106,9 +106,11 @@ fn as_text(pdf: &[u8]) -> String {
         let _ = writeln!(words, "=== page {} ===", i + 1);
         // Texts of one line may differ by a rounding.
         let line = |t: &Placed| (t.y * 10.0).round();
-        let key = |t: &Placed| match t.turn {
-            Turn::Level => (0.0, -line(t), t.x),
-            Turn::Upwards => (1.0, t.x, t.y),
+        let key = |t: &Placed| -> (f64, f64, f64) {
+            match t.turn {
+                Turn::Level => (0.0, -line(t), t.x),
+                Turn::Upwards => (1.0, t.x, t.y),
+            }
         };
         texts.sort_by(|a, b| {
             let (a, b) = (key(a), key(b));

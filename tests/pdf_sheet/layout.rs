@@ -1,11 +1,11 @@
 //! Nothing lies over another thing, nothing leaves the page, every letter can be read.
 
-use kerfwright::geom::{Bounds, Seg};
+use kerfwright::geom::{Bounds, Point, Seg};
 use kerfwright::sheet::item::{Face, Ink, Item, Page, Text};
 use kerfwright::sheet::typeface::width_mm;
 
+use crate::PRINTED;
 use crate::reading::Turn;
-use crate::{PRINTED, Printed};
 
 /// Smallest text of a sheet, points.
 const SMALLEST_PT: f64 = 9.0;
@@ -111,23 +111,17 @@ fn same_twice(a: &Text, b: &Text) -> bool {
     a.content == b.content && near && (a.ink == Ink::White || a.at == b.at)
 }
 
-fn overlaps(printed: &Printed, page: usize) -> Vec<String> {
-    let of_page = &printed.sheet.pages[page];
-    let texts = texts(of_page);
+/// Every pair of texts on a page that lie over each other.
+fn overlaps(page: &Page) -> Vec<String> {
+    let texts = texts(page);
     let mut found = Vec::new();
     for (i, a) in texts.iter().enumerate() {
         for b in &texts[i + 1..] {
             if over_each_other(a.bounds(), b.bounds()) && !same_twice(a, b) {
                 let place = a.bounds().min;
                 found.push(format!(
-                    "{}, page {} {}: {:?} and {:?} at {:.0}, {:.0} mm",
-                    printed.name,
-                    page + 1,
-                    of_page.name,
-                    a.content,
-                    b.content,
-                    place.x,
-                    place.y
+                    "{:?} and {:?} at {:.0}, {:.0} mm",
+                    a.content, b.content, place.x, place.y
                 ));
             }
         }
@@ -139,11 +133,45 @@ fn overlaps(printed: &Printed, page: usize) -> Vec<String> {
 fn no_text_lies_over_another() {
     let mut found = Vec::new();
     for printed in PRINTED.iter() {
-        for page in 0..printed.sheet.pages.len() {
-            found.extend(overlaps(printed, page));
+        for (i, page) in printed.sheet.pages.iter().enumerate() {
+            let place = format!("{}, page {} {}", printed.name, i + 1, page.name);
+            found.extend(overlaps(page).iter().map(|o| format!("{place}: {o}")));
         }
     }
     assert!(found.is_empty(), "\n{}", found.join("\n"));
+}
+
+#[test]
+fn texts_over_each_other_are_found() {
+    let text =
+        |words: &str, x: f64, y: f64| Text::new(words, Point::new(x, y), Face::Regular, 10.0);
+    let page = |texts: Vec<Text>| Page {
+        name: "p".into(),
+        items: texts.into_iter().map(Item::from).collect(),
+    };
+    let line = text("2640 mm", 20.0, 100.0);
+    let over = [
+        text("W2", 25.0, 101.0),
+        text("W2", 20.0, 97.5),
+        text("W2", 22.0, 98.0).upwards(),
+        text("2640 mm", 21.5, 100.0),
+        text("2640 mm", 20.2, 100.0),
+    ];
+    for other in over {
+        let found = overlaps(&page(vec![line.clone(), other.clone()]));
+        assert_eq!(found.len(), 1, "{other:?}");
+    }
+    let clear = [
+        text("W2", 20.0 + line.width_mm(), 100.0),
+        text("W2", 20.0, 94.0),
+        text("W2", 19.0, 98.0).upwards(),
+        line.clone(),
+        line.clone().inked(Ink::White),
+    ];
+    for other in clear {
+        let found = overlaps(&page(vec![line.clone(), other]));
+        assert_eq!(found, Vec::<String>::new());
+    }
 }
 
 #[test]

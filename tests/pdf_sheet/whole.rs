@@ -126,7 +126,11 @@ fn the_step_between_stations_is_the_plans() {
         for cut in cuts(printed, "curve") {
             let page = format!("Cut {}: curve", cut["number"]);
             let step = number(&cut["set_out"]["pivot"]["step"]);
-            holds(printed, &page, &format!("{} apart", angle(step.to_radians())));
+            holds(
+                printed,
+                &page,
+                &format!("{} apart", angle(step.to_radians())),
+            );
         }
     }
 }
