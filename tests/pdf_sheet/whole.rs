@@ -110,14 +110,51 @@ fn every_station_of_every_curve_is_on_its_page() {
                     rows.push("already cut".into());
                 }
             }
-            let table = printed.squeezed(&page);
-            let table = table.rsplit_once("Angle from AB".replace(' ', "").as_str());
-            assert!(table.is_some(), "{page} has a table of stations");
             holds_in_order(printed, &page, &rows);
             holds_in_order(printed, &page, &depths(cut));
             holds(printed, &page, &tape(printed, number(&set_out["arm"])));
         }
     }
+}
+
+/// The words in the drawing of a page: all that stands above a label that follows the drawing.
+fn in_drawing<'p>(printed: &'p Printed, page: &str, below: &str) -> Vec<&'p str> {
+    let texts = &printed.pages.iter().find(|p| p.0 == page).unwrap().1;
+    let end = texts.iter().find(|t| t.words == below).unwrap().y;
+    let drawing = texts.iter().filter(|t| t.y > end + 0.1);
+    drawing.map(|t| t.words.as_str()).collect()
+}
+
+#[test]
+fn every_mark_and_station_is_named_in_its_drawing() {
+    let mut missing = Vec::new();
+    for printed in PRINTED.iter() {
+        for cut in printed.list("cuts") {
+            let kind = words(&cut["kind"]);
+            let number = &cut["number"];
+            let page = format!("Cut {number}: {kind}");
+            let drawn = in_drawing(printed, &page, "Disc");
+            let set_out = in_drawing(printed, "Set-out", "Marks on the edges of the slab");
+            let names: Vec<String> = match kind {
+                "straight" => ["a", "b", "c", "d"].map(|l| format!("{number}{l}")).into(),
+                _ => {
+                    let stations = cut["set_out"]["pivot"]["stations"].as_array().unwrap();
+                    stations.iter().map(|s| s["number"].to_string()).collect()
+                }
+            };
+            let marks = match kind {
+                "straight" => names.clone(),
+                _ => vec![format!("{number}p")],
+            };
+            let mut lacks = |names: &[String], place: &str, drawn: &[&str]| {
+                let absent = names.iter().filter(|n| !drawn.contains(&n.as_str()));
+                missing.extend(absent.map(|n| format!("{}, {place}: {n}", printed.name)));
+            };
+            lacks(&names, &page, &drawn);
+            lacks(&marks, "Set-out", &set_out);
+        }
+    }
+    assert!(missing.is_empty(), "\n{}", missing.join("\n"));
 }
 
 #[test]
