@@ -91,8 +91,7 @@ fn foreign(file: &str, named: &Named) -> Option<String> {
 }
 
 fn is_pdf_file(file: &str) -> bool {
-    let name = file.strip_prefix("render/pdf");
-    name.is_some_and(|rest| rest.ends_with(".rs"))
+    file.starts_with("render/pdf")
 }
 
 fn prints(file: &str, tokens: &[Token]) -> Vec<String> {

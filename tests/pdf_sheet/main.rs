@@ -3,6 +3,7 @@
 mod document;
 mod figures;
 mod layout;
+mod lines;
 #[path = "../reading/mod.rs"]
 mod reading;
 mod whole;

@@ -135,16 +135,13 @@ fn every_mark_and_station_is_named_in_its_drawing() {
             let page = format!("Cut {number}: {kind}");
             let drawn = in_drawing(printed, &page, "Disc");
             let set_out = in_drawing(printed, "Set-out", "Marks on the edges of the slab");
-            let names: Vec<String> = match kind {
-                "straight" => ["a", "b", "c", "d"].map(|l| format!("{number}{l}")).into(),
-                _ => {
-                    let stations = cut["set_out"]["pivot"]["stations"].as_array().unwrap();
-                    stations.iter().map(|s| s["number"].to_string()).collect()
-                }
-            };
-            let marks = match kind {
-                "straight" => names.clone(),
-                _ => vec![format!("{number}p")],
+            let marks = ["a", "b", "c", "d"].map(|letter| format!("{number}{letter}"));
+            let (names, marks) = if kind == "straight" {
+                (marks.to_vec(), marks.to_vec())
+            } else {
+                let stations = cut["set_out"]["pivot"]["stations"].as_array().unwrap();
+                let numbers = stations.iter().map(|s| s["number"].to_string());
+                (numbers.collect(), vec![format!("{number}p")])
             };
             let mut lacks = |names: &[String], place: &str, drawn: &[&str]| {
                 let absent = names.iter().filter(|n| !drawn.contains(&n.as_str()));
@@ -170,6 +167,35 @@ fn the_step_between_stations_is_the_plans() {
             );
         }
     }
+}
+
+/// The card says "from mark 2a": the stone must begin where that mark is.
+#[test]
+fn a_guide_set_twice_is_measured_from_its_mark() {
+    let mut wrong = Vec::new();
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "straight") {
+            let set_out = &cut["set_out"]["guide"];
+            if set_out["set_ups"].as_array().unwrap().len() < 2 {
+                continue;
+            }
+            let place = |point: &Value| (number(&point[0]), number(&point[1]));
+            let mark = place(&set_out["face"]["start"]["at"]);
+            let strokes = cut["strokes"].as_array().unwrap().iter();
+            let ends = strokes.flat_map(|s| [place(&s["from"]), place(&s["to"])]);
+            let away = ends.map(|p| (p.0 - mark.0).hypot(p.1 - mark.1));
+            let nearest = away.fold(f64::MAX, f64::min);
+            // Half a kerf across, and the slant of the edge.
+            if nearest > 10.0 {
+                let number = &cut["number"];
+                wrong.push(format!(
+                    "{}, cut {number}: the saw begins {nearest:.0} mm from mark {number}a",
+                    printed.name
+                ));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
 }
 
 #[test]
@@ -218,12 +244,10 @@ fn every_stop_is_on_page_1() {
         assert_eq!(first.contains("standsagainst"), count == 1);
         assert_eq!(first.contains("foundnostop"), count == 0);
         // Whoever takes a card to the bench sees that a stop stands.
-        for (name, texts) in printed.pages.iter().filter(|p| p.0.starts_with("Cut ")) {
-            let begins = printed.pages.iter().find(|p| p.0 == *name).unwrap();
-            if std::ptr::eq(&begins.1, texts) {
-                let page = squeezed_page(texts);
-                assert_eq!(page.contains("Donotcut."), count > 0, "{name}");
-            }
+        for cut in printed.list("cuts") {
+            let name = format!("Cut {}: {}", cut["number"], words(&cut["kind"]));
+            let page = printed.squeezed(&name);
+            assert_eq!(page.contains("Donotcut."), count > 0, "{name}");
         }
     }
 }
