@@ -110,33 +110,36 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let slab = job.slab.shape.outline();
     let inside = inner_point(placement);
     let mut kept = Region::solid(slab.clone());
+    let mut under = Underside::new(job, slab);
     let (mut pieces, mut remaining, mut kerf_mm2) = (Vec::new(), Vec::new(), 0.0);
+    // Cut off at the face, but still hanging on to the kept stone lower down.
+    let mut hanging: Vec<Region> = Vec::new();
     for cut in cuts.iter_mut() {
         let slots = cut.slots();
-        let whole = [kept.clone()];
+        let mut whole = std::mem::take(&mut hanging);
+        whole.insert(0, kept.clone());
         kerf_mm2 += total(&boolean::intersection(&whole, &slots));
+        under.make(cut, inside);
         for part in boolean::difference(&whole, &slots) {
             if part.side(inside) == Side::Inside {
                 kept = part;
             } else if part.area() < CRUMB_MM2 {
                 kerf_mm2 += part.area();
+            } else if under.holds(&part) {
+                hanging.push(part);
             } else {
                 let piece = piece(&job.stone, &part, pieces.len() + 1, cut.number);
                 cut.frees.push(piece.name.clone());
                 pieces.push(piece);
             }
         }
-        remaining.push(Remaining {
-            after_cut: cut.number,
-            mass: mass_of(&job.stone, kept.area()),
-            balance: kept.centroid(),
-        });
+        remaining.push(left(job, cut.number, &kept, &hanging));
     }
     let top_mm2 = placement.top.outline().area();
     let balance_sheet = BalanceSheet {
         slab_mm2: slab.area(),
         top_mm2,
-        allowance_mm2: kept.area() - top_mm2,
+        allowance_mm2: kept.area() + total(&hanging) - top_mm2,
         kerf_mm2,
         offcuts_mm2: pieces.iter().map(|p| p.area_mm2).sum(),
     };
@@ -145,6 +148,50 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         remaining,
         kept,
         balance_sheet,
+    }
+}
+
+/// The kept stone at the underside, where the disc's cuts are shortest: waste that is joined to it
+/// there is not free.
+struct Underside {
+    below_mm: f64,
+    kept: Region,
+}
+
+impl Underside {
+    fn new(job: &Job, slab: &Outline) -> Self {
+        Self {
+            below_mm: job.stone.thickness.most,
+            kept: Region::solid(slab.clone()),
+        }
+    }
+
+    fn make(&mut self, cut: &Cut, inside: Point) {
+        let whole = [self.kept.clone()];
+        let parts = boolean::difference(&whole, &cut.slots_at(self.below_mm));
+        if let Some(kept) = parts.into_iter().find(|p| p.side(inside) == Side::Inside) {
+            self.kept = kept;
+        }
+    }
+
+    fn holds(&self, part: &Region) -> bool {
+        let joined = boolean::intersection(&[self.kept.clone()], std::slice::from_ref(&part.outer));
+        total(&joined) > JOINED_MM2
+    }
+}
+
+/// Overlaps smaller than this are rounding, mm².
+const JOINED_MM2: f64 = 1.0;
+
+fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remaining {
+    let moments = std::iter::once(kept)
+        .chain(hanging)
+        .map(Region::first_moments);
+    let (area, x, y) = moments.fold((0.0, 0.0, 0.0), |a, m| (a.0 + m.0, a.1 + m.1, a.2 + m.2));
+    Remaining {
+        after_cut,
+        mass: mass_of(&job.stone, area),
+        balance: Point::new(x / area, y / area),
     }
 }
 

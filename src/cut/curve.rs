@@ -180,7 +180,7 @@ pub fn plan(
 /// The arc that is sawn: the one of the placement's sawn outline about the same centre, which is
 /// cut short where a neighbouring edge has a smaller allowance.
 fn sawn_arc(placement: &Placement, corner: usize, arc: &Arc, allowance: f64) -> Arc {
-    let parts = placement.top.parts().iter();
+    let parts = placement.sawn_parts.iter();
     let piece = parts
         .zip(placement.sawn.segs())
         .find(|(part, _)| **part == Part::Corner(corner));
@@ -209,8 +209,9 @@ fn stations(
         let to = |s: Option<&Station>| s.map_or(0.0, |s| s.touch.distance(touch));
         let (chord, from_first) = (to(stations.last()), to(stations.first()));
         let out = Vector::at_angle(angle);
+        // Just off the near face: a strip of waste thinner than the kerf is worth a plunge too.
         let slot = Line {
-            point: touch + out * (kerf / 2.0),
+            point: touch + out * WORTH_A_PLUNGE_MM.min(kerf / 2.0),
             along: out.left(),
         };
         stations.push(Station {
@@ -228,7 +229,7 @@ fn stations(
 /// Less stone than this in a slot is no reason to plunge, mm.
 const WORTH_A_PLUNGE_MM: f64 = 0.1;
 
-/// Whether the middle of a slot runs through stone.
+/// Whether a line along a slot runs through stone within the slot's length.
 fn meets_stone(stone: &Outline, slot: &Line, half: f64) -> bool {
     let mut marks: Vec<f64> = stone
         .segs()
@@ -309,4 +310,19 @@ pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
         source: "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into(),
     });
     findings
+}
+
+/// The caution for a curve so slight that the trims beside it leave nothing to saw.
+#[must_use]
+pub fn ground_only(cut: &Cut) -> Finding {
+    Finding {
+        id: "corner-ground-by-hand",
+        title: format!("The curve at corner {} is ground by hand", cut.edge),
+        detail: format!(
+            "The trims beside corner {} and their kerfs leave no stone for a plunge. Mark the curve \
+             on the corner and grind it by hand after the last cut.",
+            cut.edge
+        ),
+        source: "geometry: the sawn faces of the two edges, against the sawn arc".into(),
+    }
 }

@@ -142,11 +142,11 @@ fn in_degrees<S: Serializer>(radians: &f64, serializer: S) -> Result<S::Ok, S::E
 }
 
 impl Stroke {
-    /// The rectangle this stroke takes out of the face of the stone.
+    /// The rectangle this stroke takes out of the stone at `below` mm under the face.
     #[must_use]
-    pub fn slot(&self, disc: &Disc) -> Vec<Point> {
+    pub fn slot(&self, disc: &Disc, below: f64) -> Vec<Point> {
         let along = Vector::at_angle(self.heading);
-        let half = along * disc::half_length(disc, self.depth, 0.0);
+        let half = along * disc::half_length(disc, self.depth, below);
         let side = along.left() * (disc.kerf / 2.0);
         let (a, b) = (self.from - half, self.to + half);
         vec![a - side, b - side, b + side, a + side]
@@ -154,15 +154,21 @@ impl Stroke {
 }
 
 impl Cut {
-    /// What the cut takes out of the face of the stone, as overlapping outlines: the slots of the
-    /// last pass, which are the longest.
+    /// What the cut takes out of the face of the stone, as overlapping outlines.
     #[must_use]
     pub fn slots(&self) -> Vec<Outline> {
+        self.slots_at(0.0)
+    }
+
+    /// What the cut takes out of the stone at `below` mm under the face, as overlapping outlines: the
+    /// slots of the last pass, which are the longest.
+    #[must_use]
+    pub fn slots_at(&self, below: f64) -> Vec<Outline> {
         let last = self.passes.last().map_or(0, |p| p.number);
         self.strokes
             .iter()
             .filter(|s| s.pass == last)
-            .filter_map(|s| Outline::polygon(&s.slot(&self.disc)).ok())
+            .filter_map(|s| Outline::polygon(&s.slot(&self.disc, below)).ok())
             .collect()
     }
 }
@@ -182,6 +188,9 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
         if let Some((cut, kept)) = straight::plan(job, placement, trim, &stone, choice.disc) {
             cuts.push(cut);
             stone = kept;
+        } else if stone.chord(&trim.face, trim.middle).is_some() {
+            let stop = straight::no_room_for_guide(job, placement, trim);
+            findings.stops.push(stop);
         }
     }
     for (seg, part) in placement
@@ -195,8 +204,13 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
             let choice = disc::choose(job, CutKind::Curve);
             findings.stops.extend(disc::too_small(&choice));
             let cut = curve::plan(job, placement, *corner, arc, &stone, choice.disc);
-            findings.append(curve::against_jig(job, &cut));
-            cuts.push(cut);
+            let sawn = placement.sawn_parts.contains(&Part::Corner(*corner));
+            if sawn && !cut.strokes.is_empty() {
+                findings.append(curve::against_jig(job, &cut));
+                cuts.push(cut);
+            } else {
+                findings.cautions.push(curve::ground_only(&cut));
+            }
         }
     }
     for (i, cut) in cuts.iter_mut().enumerate() {

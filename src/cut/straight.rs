@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::diag::Finding;
 use crate::geom::{Line, Outline, Point};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
@@ -57,7 +58,8 @@ pub struct StraightSetOut {
 }
 
 /// Plans one trim through `stone`, the stone left by the trims before it, and gives the stone that
-/// it leaves. Nothing when the line no longer meets the stone.
+/// it leaves. Nothing when the line no longer meets the stone, or when the slab has no room for the
+/// guide's edge on either side of it.
 #[must_use]
 pub fn plan(
     job: &Job,
@@ -99,6 +101,22 @@ pub fn plan(
         left_to_remove: Vec::new(),
     };
     Some((cut, face.left))
+}
+
+/// The stop for a trim whose guide has no place on the slab.
+pub(super) fn no_room_for_guide(job: &Job, placement: &Placement, trim: &Trim) -> Finding {
+    let edge = placement.top.part_name(trim.part);
+    Finding {
+        id: "no-room-for-guide",
+        title: format!("The guide for trim {edge} has no place on the slab"),
+        detail: format!(
+            "The guide's edge is {:.1} mm from the cut; the slab is narrower than that on both \
+             sides of trim {edge}, so the cut is not planned. Use a jig with a smaller offset \
+             (guide.offset).",
+            job.guide.offset_mm
+        ),
+        source: "geometry: guide.offset against the slab's outline".into(),
+    }
 }
 
 /// The finish of an edge, or at a corner that of its more demanding edge.
@@ -164,18 +182,23 @@ fn set_out(
         .map(|p| trim.face.left_of(p))
         .fold(0.0, f64::max);
     // Turned round on the waste side, the jig has the whole kerf between guide and near face.
-    let (guide_side, guide_to_face) = if kept_width >= offset {
-        (GuideSide::Kept, offset)
+    let kept = (GuideSide::Kept, offset, -offset);
+    let over = offset + disc.kerf;
+    let waste = (GuideSide::Waste, over, over);
+    let sides = if kept_width >= offset {
+        [kept, waste]
     } else {
-        (GuideSide::Waste, offset + disc.kerf)
+        [waste, kept]
     };
-    let guide = match guide_side {
-        GuideSide::Kept => trim.face.shifted_right(-guide_to_face),
-        GuideSide::Waste => trim.face.shifted_right(guide_to_face),
-    };
+    // A guide's edge that misses the slab altogether cannot be marked there: the other side then.
+    let (guide_side, guide_to_face, guide) =
+        sides.into_iter().find_map(|(side, to_face, by)| {
+            let line = trim.face.shifted_right(by);
+            Some((side, to_face, marked(job, &line, trim.middle)?))
+        })?;
     Some(StraightSetOut {
         face: marked(job, &trim.face, trim.middle)?,
-        guide: marked(job, &guide, trim.middle)?,
+        guide,
         guide_side,
         guide_to_face,
         set_ups: set_ups(&job.guide, length),

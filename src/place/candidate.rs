@@ -1,7 +1,7 @@
 //! One position of the top, judged.
 
 use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg, rectangle};
-use crate::job::{CornerCut, EdgeState, Finish, Job, Part, Shape, VeinWish};
+use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape, VeinWish};
 
 use super::order::{self, Trim};
 use super::{NoFit, Placement, obstacle, room};
@@ -161,6 +161,7 @@ pub struct Candidate {
     pose: Pose,
     top: Shape,
     sawn: Outline,
+    sawn_parts: Vec<Part>,
     uses: Vec<EdgeUse>,
     corner_allowances: Vec<f64>,
     least_spare_mm: f64,
@@ -177,7 +178,8 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
         .map(|edge| edge_use(job, &top, edge, &mut objections))
         .collect();
     let corner_allowances: Vec<f64> = (0..top.count()).map(|c| corner_allowance(job, c)).collect();
-    let sawn = sawn_outline(&top, &uses, &corner_allowances);
+    let (sawn, sawn_parts) = sawn_outline(&top, &uses, &corner_allowances)
+        .unwrap_or_else(|| (top.outline().clone(), top.parts().to_vec()));
     objections.extend(outside(job, &sawn));
     let mut spares = spares_of_edges(job, &top, &uses);
     for (flaw, f) in job.slab.flaws.iter().enumerate() {
@@ -189,13 +191,14 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
         spares.push(spare);
     }
     objections.extend(against_vein(job, pose));
-    spares.extend(spares_of_corners(job, &sawn, &top));
+    spares.extend(spares_of_corners(job, &sawn, &sawn_parts));
     let least_spare_mm = spares.into_iter().fold(f64::INFINITY, f64::min);
     if objections.is_empty() {
         Ok(Candidate {
             pose,
             top,
             sawn,
+            sawn_parts,
             uses,
             corner_allowances,
             least_spare_mm,
@@ -219,6 +222,7 @@ impl Candidate {
             pose: self.pose,
             top: self.top,
             sawn: self.sawn,
+            sawn_parts: self.sawn_parts,
             uses: self.uses,
             corner_allowances: self.corner_allowances,
             trims,
@@ -235,7 +239,7 @@ impl Candidate {
     fn trims(&self, job: &Job) -> Vec<Trim> {
         let mut trims = Vec::new();
         for i in 0..self.top.count() {
-            if self.top.corner_cuts()[i] != CornerCut::Sharp
+            if self.sawn_parts.contains(&Part::Corner(i))
                 && let Some(Seg::Line(a, b)) = self.top.corner_seg(i)
             {
                 let allowance = self.corner_allowances[i];
@@ -294,7 +298,7 @@ fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>
     if finish == Finish::Factory {
         objections.push(Objection::NotOnFactoryEdge { edge });
     }
-    let allowance_mm = job.top.allowances.for_finish(finish);
+    let allowance_mm = edge_allowance(job, edge);
     let width_mm = strip_beyond(job, top, edge, allowance_mm);
     let used_up = top.edge_seg(edge).is_none();
     if width_mm >= job.place.least_strip_mm - SAME_MM {
@@ -332,7 +336,7 @@ fn flush_with(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
         let piece = job.slab.shape.edge_seg(slab_edge)?;
         let allowance_mm = match state {
             EdgeState::Factory => 0.0,
-            _ => job.top.allowances.for_finish(finish),
+            _ => edge_allowance(job, edge),
         };
         let gaps = [from, to].map(|p| line.left_of(p) - allowance_mm);
         let beside = |p: Point| piece.distance(p) <= near + allowance_mm + SAME_MM;
@@ -349,26 +353,57 @@ fn flush_with(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
     })
 }
 
-/// The allowance on a rounded or clipped corner: the larger of its two edges' finishes; that of a
-/// polished edge when both edges are the slab's own.
+/// The allowance on a rounded or clipped corner: the largest of its edges' finishes; that of a
+/// polished edge when all of them are the slab's own. Corners that have used up the edge between
+/// them are one curve and share their edges.
 pub(super) fn corner_allowance(job: &Job, corner: usize) -> f64 {
-    let n = job.top.shape.count();
-    let finish = [
-        job.top.finishes[(corner + n - 1) % n],
-        job.top.finishes[corner],
-    ];
-    if finish == [Finish::Factory; 2] {
+    let (shape, n) = (&job.top.shape, job.top.shape.count());
+    let used_up = |edge: usize| shape.edge_seg(edge).is_none();
+    // Past every used-up edge, up to and with the next straight one.
+    let along = |edges: Vec<usize>| {
+        let straight = edges.iter().position(|e| !used_up(*e));
+        let count = straight.map_or(n, |at| at + 1);
+        edges.into_iter().take(count)
+    };
+    let before = along((1..=n).map(|k| (corner + n - k) % n).collect());
+    let after = along((0..n).map(|k| (corner + k) % n).collect());
+    let finishes: Vec<Finish> = before.chain(after).map(|e| job.top.finishes[e]).collect();
+    if finishes.iter().all(|f| *f == Finish::Factory) {
         return job.top.allowances.polish_mm;
     }
-    finish
-        .iter()
-        .map(|f| job.top.allowances.for_finish(*f))
+    finishes
+        .into_iter()
+        .map(|f| job.top.allowances.for_finish(f))
         .fold(0.0, f64::max)
 }
 
-/// The finished outline with each edge's allowance added. When the pieces cannot be carried on to
-/// meet, the finished outline itself.
-fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Outline {
+/// The allowance on an edge that is sawn: that of its finish, or of the curve that has used it up.
+pub(super) fn edge_allowance(job: &Job, edge: usize) -> f64 {
+    if job.top.shape.edge_seg(edge).is_none() {
+        corner_allowance(job, edge)
+    } else {
+        job.top.allowances.for_finish(job.top.finishes[edge])
+    }
+}
+
+/// The finished figure with each edge's allowance added, and what each piece belongs to. A corner
+/// whose own allowance lies beyond those of its edges is not sawn: the edges' faces meet before it.
+/// Nothing when the pieces cannot be carried on to meet.
+fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Option<(Outline, Vec<Part>)> {
+    let cuts = top.corner_cuts().iter().enumerate();
+    let cuts: Vec<CornerCut> = cuts
+        .map(|(i, cut)| match buried(top, uses, corners, i) {
+            true => CornerCut::Sharp,
+            false => *cut,
+        })
+        .collect();
+    let changed = cuts != top.corner_cuts();
+    let squared = if changed {
+        Some(Shape::new(Naming::Numbers, top.corners().to_vec(), cuts).ok()?)
+    } else {
+        None
+    };
+    let top = squared.as_ref().unwrap_or(top);
     let by: Vec<f64> = top
         .parts()
         .iter()
@@ -377,9 +412,36 @@ fn sawn_outline(top: &Shape, uses: &[EdgeUse], corners: &[f64]) -> Outline {
             Part::Corner(i) => corners[*i],
         })
         .collect();
-    top.outline()
-        .offset_each(&by)
-        .unwrap_or_else(|_| top.outline().clone())
+    let outline = top.outline().offset_each(&by).ok()?;
+    Some((outline, top.parts().to_vec()))
+}
+
+/// Whether the sawn faces of a corner's two edges meet inside its own sawn arc or flat.
+fn buried(top: &Shape, uses: &[EdgeUse], corners: &[f64], corner: usize) -> bool {
+    let n = top.count();
+    let (before, own) = ((corner + n - 1) % n, corners[corner]);
+    let sides = [before, corner].map(|edge| {
+        let straight = top.edge_seg(edge).is_some();
+        straight.then(|| uses[edge].allowance_mm())
+    });
+    match top.corner_seg(corner) {
+        None => false,
+        // Each face takes an angle off its end of the arc.
+        Some(Seg::Arc(arc)) => {
+            let off = |by: f64| ((arc.radius + by) / (arc.radius + own)).min(1.0).acos();
+            let both: f64 = sides.into_iter().flatten().map(off).sum();
+            arc.sweep > 0.0 && both >= arc.sweep - 1e-6
+        }
+        Some(Seg::Line(a, b)) => {
+            let flat = Line::through(a, b).shifted_right(own);
+            let meet = |edge: usize| {
+                let face = top.edge_line(edge).shifted_right(uses[edge].allowance_mm());
+                Some(flat.foot(face.meet(&flat)?))
+            };
+            let ends = meet(before).zip(meet(corner));
+            ends.is_some_and(|(from, to)| to - from <= SAME_MM)
+        }
+    }
 }
 
 /// Where the sawn outline sticks out over the slab: the farthest on each side.
@@ -459,11 +521,11 @@ fn spares_of_edges(job: &Job, top: &Shape, uses: &[EdgeUse]) -> Vec<f64> {
 }
 
 /// Distances to spare at the middles of arcs and flats.
-fn spares_of_corners(job: &Job, sawn: &Outline, top: &Shape) -> Vec<f64> {
+fn spares_of_corners(job: &Job, sawn: &Outline, parts: &[Part]) -> Vec<f64> {
     let slab = job.slab.shape.outline();
     sawn.segs()
         .iter()
-        .zip(top.parts())
+        .zip(parts)
         .filter(|(_, part)| matches!(part, Part::Corner(_)))
         .map(|(seg, _)| slab.depth(seg.at(0.5)))
         .collect()

@@ -20,7 +20,7 @@ pub use order::Trim;
 
 use crate::diag::{Finding, Findings};
 use crate::geom::{Outline, Pose};
-use crate::job::{Job, PlaceHow, Shape};
+use crate::job::{Job, Part, PlaceHow, Shape};
 
 /// A valid place of the top on the slab, in the slab's frame.
 #[derive(Clone, Debug)]
@@ -31,6 +31,8 @@ pub struct Placement {
     pub top: Shape,
     /// What the saw leaves: the finished top and its allowances.
     pub sawn: Outline,
+    /// What each piece of `sawn` belongs to; a corner whose edges' faces meet before it is missing.
+    pub sawn_parts: Vec<Part>,
     /// What becomes of each edge of the top, in the order 1-2, 2-3 ….
     pub uses: Vec<EdgeUse>,
     /// The allowance on the arc or flat at each corner, mm.

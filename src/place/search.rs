@@ -12,7 +12,7 @@ use crate::geom::hull::Hull;
 use crate::geom::{Arc, FLATTEN_MM, Line, Point, Pose, Seg, Vector};
 use crate::job::{EdgeState, Finish, Job, Part, Shape};
 
-use super::candidate::{Miss, corner_allowance, judge};
+use super::candidate::{Miss, corner_allowance, edge_allowance, judge};
 use super::{Placement, obstacle};
 
 /// Places whose work differs by less than this are equally good, mm².
@@ -148,9 +148,7 @@ fn blocked_when_all_sawn(job: &Job, top: &Shape) -> Vec<Hull> {
     let mut hulls = Vec::new();
     for (seg, part) in top.outline().segs().iter().zip(top.parts()) {
         let ahead = match part {
-            Part::Edge(i) => {
-                job.top.allowances.for_finish(job.top.finishes[*i]) + job.place.least_strip_mm
-            }
+            Part::Edge(i) => edge_allowance(job, *i) + job.place.least_strip_mm,
             Part::Corner(i) => corner_allowance(job, *i),
         };
         hulls.extend(obstacle::of_boundary(slab, &swept_out(seg, ahead)));
@@ -195,7 +193,7 @@ fn alignments(job: &Job, top: &Shape) -> Vec<Line> {
             if target.along.dot(line.along) < 1.0 - 1e-12 {
                 continue;
             }
-            let allowance = job.top.allowances.for_finish(finish);
+            let allowance = edge_allowance(job, edge);
             let on = match job.slab.edges[slab_edge] {
                 EdgeState::Factory => Some(0.0),
                 EdgeState::Sawn if finish != Finish::Factory => Some(allowance),
