@@ -14,7 +14,8 @@ use crate::sheet::item::{Paper, Sheet};
 pub struct Options {
     #[command(flatten)]
     job: JobArgument,
-    /// Where to write; left out: the job's name with .pdf, in the current folder
+    /// Where to write; left out: the job's name with .pdf, in the current folder. "-" for standard
+    /// output
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
     /// Size of the paper
@@ -45,16 +46,29 @@ pub fn run(options: &Options) -> Ending {
     let sheet = crate::sheet::sheet(&plan, paper);
     let lacking = lacking(&text.name, &sheet);
     if !lacking.is_empty() {
-        eprint!("{lacking}");
+        files::say(&lacking);
         return Ending::JobAtFault;
     }
     let bytes = match render::pdf::pdf(&sheet) {
         Ok(bytes) => bytes,
         Err(fault) => {
-            eprintln!("kerfwright: the sheet cannot be printed: {fault}");
+            files::say(&format!(
+                "kerfwright: the sheet cannot be printed: {fault}\n"
+            ));
             return Ending::OwnFailure;
         }
     };
+    if options
+        .output
+        .as_ref()
+        .is_some_and(|o| o.as_os_str() == "-")
+    {
+        files::say(&(summary(&plan) + &stops(&plan)));
+        return match files::put(&bytes) {
+            Err(fault) => own_failure(&fault),
+            Ok(()) => Ending::of(&plan),
+        };
+    }
     let path = options
         .output
         .clone()

@@ -137,7 +137,8 @@ impl Text {
     fn cut(&mut self, cut: &Cut) {
         let figures = self.figures;
         let (kind, what) = match cut.kind {
-            CutKind::Straight => ("straight along edge", &cut.edge),
+            CutKind::Straight if cut.edge.contains('-') => ("straight along edge", &cut.edge),
+            CutKind::Straight => ("straight, flat at corner", &cut.edge),
             CutKind::Curve => ("curve at corner", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
@@ -180,7 +181,12 @@ impl Text {
                 .iter()
                 .map(|s| format!("{} to {}", figures.tape(s.from), figures.tape(s.to)))
                 .collect();
-            self.row("guide set at", &spans.join("; "));
+            let from = match set_out.set_ups_from {
+                crate::cut::RunEnd::Start => "from the first mark",
+                crate::cut::RunEnd::End => "from the second mark",
+                crate::cut::RunEnd::StoneAtStart => "from the end of the stone at the first mark",
+            };
+            self.row("guide set at", &format!("{} {from}", spans.join("; ")));
         }
         if set_out.far_end > 0.0 {
             self.row(

@@ -87,7 +87,9 @@ fn parts(book: &Book<'_>) -> Vec<Part> {
                      good to ±{}.",
                     book.figures.small(plan.slab.tape)
                 ),
-                "Cover the face with masking tape along each line and mark on the tape.".into(),
+                "Cover the face with masking tape along each line, mark on the tape, and strike every \
+                 line across the whole slab: an earlier cut may take a mark, the line stays."
+                    .into(),
             ],
         )
         .into(),
@@ -196,7 +198,13 @@ fn corner_table(book: &Book<'_>) -> Table {
         .map(|(corner, edge)| {
             let use_of = edge.flush_with.as_ref().map_or_else(
                 || format!("sawn, {} left on it", figures.small(edge.allowance)),
-                |slab_edge| format!("lies on slab edge {slab_edge}, not sawn"),
+                |slab_edge| match edge.allowance {
+                    0.0 => format!("lies on slab edge {slab_edge}, not sawn"),
+                    left => format!(
+                        "lies on slab edge {slab_edge}, not sawn, {} to take off",
+                        figures.small(left)
+                    ),
+                },
             );
             vec![
                 corner.name.clone(),
