@@ -21,7 +21,9 @@ pub struct Piece {
     pub name: String,
     /// The cut that frees it.
     pub after_cut: usize,
-    /// Its boundaries: the outer one counter-clockwise, then any holes clockwise.
+    /// Its boundaries at the face: the outer one counter-clockwise, then any holes clockwise. Parts
+    /// that are separate at the face but hang together lower down are one piece with several outer
+    /// boundaries.
     pub outline: Vec<Vec<Seg>>,
     /// Area, mm².
     pub area_mm2: f64,
@@ -120,6 +122,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         whole.insert(0, kept.clone());
         kerf_mm2 += total(&boolean::intersection(&whole, &slots));
         under.make(cut, inside);
+        let mut free = Vec::new();
         for part in boolean::difference(&whole, &slots) {
             if part.side(inside) == Side::Inside {
                 kept = part;
@@ -128,10 +131,13 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
             } else if under.holds(&part) {
                 hanging.push(part);
             } else {
-                let piece = piece(&job.stone, &part, pieces.len() + 1, cut.number);
-                cut.frees.push(piece.name.clone());
-                pieces.push(piece);
+                free.push(part);
             }
+        }
+        for parts in under.together(free) {
+            let piece = piece(&job.stone, &parts, pieces.len() + 1, cut.number);
+            cut.frees.push(piece.name.clone());
+            pieces.push(piece);
         }
         remaining.push(left(job, cut.number, &kept, &hanging));
     }
@@ -156,6 +162,8 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
 struct Underside {
     below_mm: f64,
     kept: Region,
+    /// What the last cut has parted from it.
+    parted: Vec<Region>,
 }
 
 impl Underside {
@@ -163,35 +171,58 @@ impl Underside {
         Self {
             below_mm: job.stone.thickness.most,
             kept: Region::solid(slab.clone()),
+            parted: Vec::new(),
         }
     }
 
     fn make(&mut self, cut: &Cut, inside: Point) {
         let whole = [self.kept.clone()];
         let parts = boolean::difference(&whole, &cut.slots_at(self.below_mm));
-        if let Some(kept) = parts.into_iter().find(|p| p.side(inside) == Side::Inside) {
+        let (kept, parted): (Vec<Region>, Vec<Region>) = parts
+            .into_iter()
+            .partition(|p| p.side(inside) == Side::Inside);
+        self.parted = parted;
+        if let Some(kept) = kept.into_iter().next() {
             self.kept = kept;
         }
     }
 
     fn holds(&self, part: &Region) -> bool {
-        let joined = boolean::intersection(&[self.kept.clone()], std::slice::from_ref(&part.outer));
-        total(&joined) > JOINED_MM2
+        joined(&self.kept, part)
     }
+
+    /// Parts of the face sorted into bodies: those that hang together here are one.
+    fn together(&self, parts: Vec<Region>) -> Vec<Vec<Region>> {
+        let mut bodies: Vec<(Option<usize>, Vec<Region>)> = Vec::new();
+        for part in parts {
+            let root = self.parted.iter().position(|under| joined(under, &part));
+            match bodies.iter_mut().find(|b| root.is_some() && b.0 == root) {
+                Some((_, body)) => body.push(part),
+                None => bodies.push((root, vec![part])),
+            }
+        }
+        bodies.into_iter().map(|(_, body)| body).collect()
+    }
+}
+
+/// Whether a part of the face stands on a part of the underside.
+fn joined(under: &Region, part: &Region) -> bool {
+    let on = boolean::intersection(
+        std::slice::from_ref(under),
+        std::slice::from_ref(&part.outer),
+    );
+    total(&on) > JOINED_MM2
 }
 
 /// Overlaps smaller than this are rounding, mm².
 const JOINED_MM2: f64 = 1.0;
 
 fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remaining {
-    let moments = std::iter::once(kept)
-        .chain(hanging)
-        .map(Region::first_moments);
-    let (area, x, y) = moments.fold((0.0, 0.0, 0.0), |a, m| (a.0 + m.0, a.1 + m.1, a.2 + m.2));
+    let (area, balance) = together(std::iter::once(kept).chain(hanging));
     Remaining {
         after_cut,
         mass: mass_of(&job.stone, area),
-        balance: Point::new(x / area, y / area),
+        balance,
     }
 }
 
@@ -269,23 +300,33 @@ fn total(regions: &[Region]) -> f64 {
     regions.iter().map(Region::area).sum()
 }
 
-fn piece(stone: &Stone, region: &Region, number: usize, after_cut: usize) -> Piece {
-    let best = if region.holes.is_empty() {
-        best_along_edges(&region.outer)
-    } else {
-        None
+fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize) -> Piece {
+    let (area_mm2, balance) = together(parts);
+    let whole = parts.iter().filter(|p| p.holes.is_empty());
+    let best = whole.filter_map(|p| best_along_edges(&p.outer));
+    let boundaries = |p: &Region| -> Vec<Vec<Seg>> {
+        std::iter::once(p.outer.segs().to_vec())
+            .chain(p.holes.iter().map(Outline::clockwise))
+            .collect()
     };
     Piece {
         name: format!("W{number}"),
         after_cut,
-        outline: std::iter::once(region.outer.segs().to_vec())
-            .chain(region.holes.iter().map(Outline::clockwise))
-            .collect(),
-        area_mm2: region.area(),
-        mass: mass_of(stone, region.area()),
-        balance: region.centroid(),
-        best_rectangle: best.map(BestRectangle::from),
+        outline: parts.iter().flat_map(boundaries).collect(),
+        area_mm2,
+        mass: mass_of(stone, area_mm2),
+        balance,
+        best_rectangle: best
+            .max_by(|a, b| a.area().total_cmp(&b.area()))
+            .map(BestRectangle::from),
     }
+}
+
+/// Area and balance point of several parts as one body.
+fn together<'a>(parts: impl IntoIterator<Item = &'a Region>) -> (f64, Point) {
+    let moments = parts.into_iter().map(Region::first_moments);
+    let (area, x, y) = moments.fold((0.0, 0.0, 0.0), |a, m| (a.0 + m.0, a.1 + m.1, a.2 + m.2));
+    (area, Point::new(x / area, y / area))
 }
 
 impl From<Rectangle> for BestRectangle {

@@ -100,7 +100,8 @@ struct Run {
 
 /// The exact outline behind a flat ring; nothing when there is none worth the name.
 fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
-    let runs = runs_of(&clean_points(ring), sources);
+    let points = clean_points(ring);
+    let runs = runs_of(&points, sources);
     if runs.len() < 2 {
         return None;
     }
@@ -118,8 +119,30 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
         })
         .filter(|s| s.length() > SAME_MM)
         .collect();
-    let outline = Outline::new(segs).ok()?;
+    if segs.len() < 2 {
+        return None;
+    }
+    let outline = Outline::new(segs.clone()).unwrap_or_else(|_| touching(segs, &points));
     (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// A boundary that touches itself in a point, which an [`Outline`] may not: two slots that just
+/// meet leave one. No stone is lost for that; where the exact pieces do not enclose what the flat
+/// ring does, the flat ring stands.
+fn touching(segs: Vec<Seg>, points: &[Point]) -> Outline {
+    let turned = |segs: Vec<Seg>| {
+        let outline = Outline::trusted(segs);
+        if outline.area() < 0.0 {
+            Outline::trusted(outline.clockwise())
+        } else {
+            outline
+        }
+    };
+    let flat = turned(super::seg::ring(points));
+    let exact = turned(segs);
+    let slack = FLATTEN_MM * flat.perimeter();
+    let same = (exact.area() - flat.area()).abs() <= slack;
+    if same { exact } else { flat }
 }
 
 fn clean_points(ring: &LineString) -> Vec<Point> {

@@ -97,8 +97,8 @@ impl Outline {
         Self::new(seg::circle(centre, radius))
     }
 
-    /// An outline from pieces known to be closed, simple and counter-clockwise, as cutting an
-    /// outline in two leaves them.
+    /// An outline from pieces known to be closed and to cross nothing, as cutting an outline in two
+    /// leaves them; there must be at least one.
     pub(super) fn trusted(segs: Vec<Seg>) -> Self {
         Self { segs }
     }

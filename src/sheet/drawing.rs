@@ -3,13 +3,15 @@
 //! Kept stone is plain, waste hatched, kerf solid. Lines after ISO 128: the kept outline wide, the
 //! slab's edge of middle width, set-out lines long dash and dot, what has gone dotted.
 
+use std::f64::consts::TAU;
+
 use super::dimension::{Dimension, Run};
 use super::hatch::hatch;
 use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke};
 use super::labels::{Labelled, Labels, Prefer};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use super::wrap::Style;
-use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Vector, boolean};
+use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Side, Vector, boolean};
 
 /// Distance between hatch lines on paper, mm.
 const HATCH_MM: f64 = 2.2;
@@ -30,6 +32,9 @@ enum Fill {
     /// Hatching.
     Hatch,
 }
+
+/// Places tried for a ring that finds no room where it is wanted.
+const BADGE_PLACES: u32 = 36;
 
 /// A drawing under way: the slab's frame at a scale on paper.
 #[derive(Clone, Debug)]
@@ -275,9 +280,18 @@ impl Drawing {
         self.badge_off(at, Vector::default(), text);
     }
 
-    /// A ringed number `off` (mm on paper) from a point.
+    /// A ringed number `off` (mm on paper) from a point, or as near to there as there is room.
     pub fn badge_off(&mut self, at: Point, off: Vector, text: &str) {
-        let c = self.at(at) + off;
+        let wanted = self.at(at) + off;
+        let ring = |c: &Point| grown(Bounds::around([*c]), BADGE_MM);
+        let around = (0..BADGE_PLACES).map(|i| {
+            let (turn, out) = (f64::from(i % 12) * TAU / 12.0, f64::from(i / 12 + 1));
+            wanted + Vector::at_angle(turn) * (out * BADGE_MM * 1.2)
+        });
+        let free = std::iter::once(wanted)
+            .chain(around)
+            .find(|c| self.labels.is_clear_of_boxes(ring(c)));
+        let c = free.unwrap_or(wanted);
         let circle = crate::geom::seg::circle(c, BADGE_MM);
         let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
         self.over
@@ -285,7 +299,7 @@ impl Drawing {
         let cap = super::typeface::cap_height_mm(NAME.face, NAME.size_pt);
         let base = Point::new(c.x, c.y - cap / 2.0);
         self.over.push(NAME.text(text, base, Anchor::Middle).into());
-        self.labels.occupy(grown(Bounds::around([c]), BADGE_MM));
+        self.labels.occupy(ring(&c));
     }
 
     /// A name beside a point, clear of what is drawn.
@@ -303,6 +317,37 @@ impl Drawing {
     /// A figure or word at a point.
     pub fn word(&mut self, at: Point, text: &str) {
         self.label(at, text, &FIGURE, Prefer::Centred);
+    }
+
+    /// The name of a piece of waste at its balance point; with a leader when the text does not fit
+    /// into the piece, so that it cannot be read as belonging to its neighbour.
+    pub fn piece(&mut self, outline: &Outline, at: Point, text: &str) {
+        let spot = self.at(at);
+        let Labelled::Placed(items, area) = self.labels.place(spot, text, &FIGURE, Prefer::Centred)
+        else {
+            return;
+        };
+        let back = |p: Point| {
+            let moved = p - self.shift;
+            Point::new(moved.x / self.scale, moved.y / self.scale)
+        };
+        let corners = super::pen::corners(area);
+        let inside = corners
+            .iter()
+            .all(|c| outline.side(back(*c)) != Side::Outside);
+        let has_leader = items.len() > 1;
+        if !inside && !has_leader {
+            let near = Point::new(
+                spot.x.clamp(area.min.x, area.max.x),
+                spot.y.clamp(area.min.y, area.max.y),
+            );
+            let line = Path::line(spot, near, Stroke::solid(NARROW_MM, Ink::Black));
+            self.over.push(line.into());
+            self.over.push(Path::dot(spot, 0.7, Ink::Black).into());
+        }
+        let white = Path::frame(grown(area, 0.5), None, Some(Ink::White));
+        self.over.push(white.into());
+        self.over.extend(items);
     }
 
     /// A text in a style near a point.

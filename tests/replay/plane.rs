@@ -134,6 +134,16 @@ impl Stone {
         Self::ring(&corners)
     }
 
+    /// From a boundary of the plan that keeps its direction: a hole when it runs clockwise.
+    pub(crate) fn boundary(outline: &Value) -> Self {
+        let corners = pieces(outline)
+            .iter()
+            .flat_map(chords)
+            .map(on_grid)
+            .collect();
+        Self(vec![corners])
+    }
+
     /// Several pieces that may overlap, as one set.
     pub(crate) fn all(parts: impl IntoIterator<Item = Self>) -> Self {
         Self(parts.into_iter().flat_map(|p| p.0).collect())

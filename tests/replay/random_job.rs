@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::Wish;
-use super::plane::{Place, moved};
+use super::plane::{Place, Stone, moved};
 
 /// A source of numbers that look random: SplitMix64.
 #[derive(Clone, Debug)]
@@ -98,7 +98,7 @@ impl RandomJob {
         let finishes = top.iter().map(|_| dice.pick(from)).collect();
         let thick = dice.between(12.0, 40.0);
         Self {
-            flaws: flaws(dice, long, deep),
+            flaws: flaws(dice, &slab, long, deep),
             finishes,
             allowances: dice.pick(&[[1.0, 0.5, 0.0], [2.0, 1.0, 0.3], [0.0, 0.0, 0.0]]),
             tape: dice.pick(&[0.5, 1.0, 2.0]),
@@ -381,10 +381,11 @@ fn top(dice: &mut Dice, long: f64, deep: f64) -> (Vec<Place>, Vec<Corner>) {
     (corners, treated)
 }
 
-fn flaws(dice: &mut Dice, long: f64, deep: f64) -> Vec<(Flaw, f64)> {
+fn flaws(dice: &mut Dice, slab: &[Place], long: f64, deep: f64) -> Vec<(Flaw, f64)> {
+    let slab = Stone::ring(slab);
     let count = dice.pick(&[0, 0, 1, 2]);
     (0..count)
-        .map(|_| {
+        .filter_map(|_| {
             let at = [
                 dice.between(20.0, long - 20.0),
                 dice.between(20.0, deep - 20.0),
@@ -403,7 +404,9 @@ fn flaws(dice: &mut Dice, long: f64, deep: f64) -> Vec<(Flaw, f64)> {
                     [at[0] + 10.0, at[1] + dice.between(20.0, 90.0)],
                 ]),
             };
-            (flaw, dice.pick(&[0.0, 5.0, 15.0]))
+            let clear = dice.pick(&[0.0, 5.0, 15.0]);
+            // A flaw off the slab is the reader's to refuse.
+            slab.holds(at).then_some((flaw, clear))
         })
         .collect()
 }

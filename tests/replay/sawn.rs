@@ -89,5 +89,9 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
         .expect("a top has corners");
     let name = word(&top["corners"][corner], "name");
     let cut = list(plan, "cuts").iter().find(|c| word(c, "edge") == name);
-    cut.map_or(0.0, |c| number(c, "allowance"))
+    let of = |edge: usize| number(&edges[edge % n], "allowance");
+    cut.map_or_else(
+        || of(corner).max(of(corner + n - 1)),
+        |c| number(c, "allowance"),
+    )
 }
