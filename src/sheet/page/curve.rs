@@ -1,7 +1,7 @@
 //! A page for each curve: stations, arm, pivot.
 
 use crate::cut::{CurveSetOut, Cut, CutKind, PivotPlace, Reach, SetOut};
-use crate::geom::{Bounds, Seg, Vector};
+use crate::geom::{Bounds, Vector};
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::{Drawing, FIGURE};
 use crate::sheet::figure::{Figures, angle, time};
@@ -71,7 +71,7 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<
     drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
     let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
     if let Some(station) = set_out.stations.get(set_out.stations.len() / 2) {
-        drawing.line(&[Seg::Line(set_out.pivot, station.touch)], arm);
+        drawing.line_apart(set_out.pivot, station.touch, arm);
         let text = format!("sawn radius {}", book.figures.tape(set_out.sawn_radius));
         let part = set_out.pivot + (station.touch - set_out.pivot) * 0.3;
         drawing.label(part, &text, &FIGURE, Prefer::Beside);

@@ -51,6 +51,7 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
     scene::kerf(&mut drawing, cut);
     let guide = Stroke::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
     drawing.line_apart(set_out.guide.start.at, set_out.guide.end.at, guide);
+    drawing.badge(scene::middle(cut), &cut.number.to_string());
     let marks = [
         (&set_out.face.start, "a"),
         (&set_out.face.end, "b"),
@@ -62,7 +63,6 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
         drawing.name(mark.at, &format!("{}{letter}", cut.number));
     }
     scene::slab_names(&mut drawing, plan);
-    drawing.badge(scene::middle(cut), &cut.number.to_string());
     drawing.word(
         set_out.guide.start.at.midpoint(set_out.guide.end.at),
         "guide",
@@ -70,7 +70,7 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
     drawing.word(plan.top.balance, "keep");
     for piece in plan.pieces.iter().filter(|p| p.after_cut == cut.number) {
         let text = format!("{}  {}", piece.name, book.figures.mass(piece.mass.high));
-        drawing.word(piece.balance, &text);
+        scene::name_piece(&mut drawing, piece, &text);
     }
     drawing.finish()
 }
