@@ -143,9 +143,7 @@ fn the_boxes_are_the_paper_to_a_ten_thousandth_of_a_point() {
         }
     }
     let letter = pdf(&sheet(Paper::Letter)).unwrap();
-    let found = letter
-        .windows(14)
-        .any(|w| w == &b"[0 0 612 792]/"[..14]);
+    let found = letter.windows(14).any(|w| w == &b"[0 0 612 792]/"[..14]);
     assert!(found, "Letter is 612 by 792 points exactly");
 }
 

@@ -33,6 +33,8 @@ enum Fill {
     Hatch,
 }
 
+/// Lines of places across a piece, each way, tried for its name.
+const NAME_PLACES: i32 = 8;
 /// Places tried for a ring that finds no room where it is wanted.
 const BADGE_PLACES: u32 = 36;
 
@@ -319,24 +321,62 @@ impl Drawing {
         self.label(at, text, &FIGURE, Prefer::Centred);
     }
 
+    /// The best place for a piece's name: inside the piece near its balance point, elsewhere inside
+    /// it, or beside it.
+    fn room_for(
+        &mut self,
+        outline: &Outline,
+        at: Point,
+        text: &str,
+    ) -> Option<(Point, Vec<Item>, Bounds)> {
+        let bounds = outline.bounds();
+        let part = |i: i32| f64::from(i) / f64::from(NAME_PLACES);
+        let spread = (1..NAME_PLACES).flat_map(|i| (1..NAME_PLACES).map(move |j| (i, j)));
+        let others = spread.map(|(i, j)| {
+            Point::new(
+                bounds.min.x + bounds.width() * part(i),
+                bounds.min.y + bounds.height() * part(j),
+            )
+        });
+        let spots: Vec<Point> = std::iter::once(at).chain(others).collect();
+        let mut beside = None;
+        for spot in spots
+            .into_iter()
+            .filter(|p| outline.side(*p) == Side::Inside)
+        {
+            let mut labels = self.labels.clone();
+            let paper = self.at(spot);
+            let placed = labels.place(paper, text, &FIGURE, Prefer::Centred);
+            if let Labelled::Placed(items, area) = placed {
+                let found = (labels, paper, items, area);
+                if self.inside(outline, area) {
+                    beside = Some(found);
+                    break;
+                }
+                beside.get_or_insert(found);
+            }
+        }
+        let (labels, paper, items, area) = beside?;
+        self.labels = labels;
+        Some((paper, items, area))
+    }
+
+    /// Whether a box on paper lies inside a shape of the slab's frame.
+    fn inside(&self, outline: &Outline, area: Bounds) -> bool {
+        super::pen::corners(area).iter().all(|c| {
+            let moved = *c - self.shift;
+            let back = Point::new(moved.x / self.scale, moved.y / self.scale);
+            outline.side(back) != Side::Outside
+        })
+    }
+
     /// The name of a piece of waste at its balance point; with a leader when the text does not fit
     /// into the piece, so that it cannot be read as belonging to its neighbour.
     pub fn piece(&mut self, outline: &Outline, at: Point, text: &str) {
-        let spot = self.at(at);
-        let Labelled::Placed(items, area) = self.labels.place(spot, text, &FIGURE, Prefer::Centred)
-        else {
+        let Some((spot, items, area)) = self.room_for(outline, at, text) else {
             return;
         };
-        let back = |p: Point| {
-            let moved = p - self.shift;
-            Point::new(moved.x / self.scale, moved.y / self.scale)
-        };
-        let corners = super::pen::corners(area);
-        let inside = corners
-            .iter()
-            .all(|c| outline.side(back(*c)) != Side::Outside);
-        let has_leader = items.len() > 1;
-        if !inside && !has_leader {
+        if items.len() == 1 && !self.inside(outline, area) {
             let near = Point::new(
                 spot.x.clamp(area.min.x, area.max.x),
                 spot.y.clamp(area.min.y, area.max.y),

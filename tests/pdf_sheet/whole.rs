@@ -228,7 +228,7 @@ fn every_piece_is_in_the_table_of_weights() {
             let row = [
                 words(&piece["name"]).to_owned(),
                 format!("cut {}", piece["after_cut"]),
-                format!("{:.3} m²", number(&piece["area_mm2"]) / 1e6),
+                kerfwright::sheet::figure::area(number(&piece["area_mm2"])),
             ];
             holds_in_order(printed, "Pieces and weights", &row);
         }

@@ -51,7 +51,10 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
     scene::kerf(&mut drawing, cut);
     let guide = Stroke::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
     drawing.line_apart(set_out.guide.start.at, set_out.guide.end.at, guide);
-    drawing.badge(scene::middle(cut), &cut.number.to_string());
+    // The number on the kept side: the waste's own name needs the other.
+    let at = scene::middle(cut);
+    let inwards = (plan.top.balance - at).unit() * 6.0;
+    drawing.badge_off(at, inwards, &cut.number.to_string());
     let marks = [
         (&set_out.face.start, "a"),
         (&set_out.face.end, "b"),
@@ -63,10 +66,9 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
         drawing.name(mark.at, &format!("{}{letter}", cut.number));
     }
     scene::slab_names(&mut drawing, plan);
-    drawing.word(
-        set_out.guide.start.at.midpoint(set_out.guide.end.at),
-        "guide",
-    );
+    let (from, to) = (set_out.guide.start.at, set_out.guide.end.at);
+    // A third of the way along: the middle belongs to the cut's number.
+    drawing.word(from + (to - from) * (1.0 / 3.0), "guide");
     drawing.word(plan.top.balance, "keep");
     for piece in plan.pieces.iter().filter(|p| p.after_cut == cut.number) {
         let text = format!("{}  {}", piece.name, book.figures.mass(piece.mass.high));
