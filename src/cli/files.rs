@@ -120,7 +120,7 @@ pub fn say(text: &str) {
 /// Writes bytes to standard output.
 ///
 /// # Errors
-/// As [`print`].
+/// When standard output cannot be written; a reader that has gone away is not a failure.
 pub fn put(bytes: &[u8]) -> Result<(), FileFault> {
     match io::stdout().lock().write_all(bytes) {
         Err(e) if e.kind() != io::ErrorKind::BrokenPipe => Err(FileFault {
