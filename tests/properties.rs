@@ -1,6 +1,13 @@
 //! Random jobs: no plan panics, every plan balances and replays, and no answer depends on how the
 //! stone happens to lie or is numbered.
 
+// Counts and grid coordinates are far below what the casts can hold.
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss
+)]
+
 #[path = "replay/mod.rs"]
 mod replay;
 

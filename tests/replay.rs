@@ -1,5 +1,12 @@
 //! Replays plans from their JSON alone, as a machine that trusts nobody would.
 
+// Counts and grid coordinates are far below what the casts can hold.
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss
+)]
+
 #[path = "replay/mod.rs"]
 mod replay;
 

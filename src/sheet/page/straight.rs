@@ -175,9 +175,8 @@ fn steps(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<String> {
     let gone = gone_marks(cut, set_out);
     if !gone.is_empty() {
         steps.push(format!(
-            "{} on stone that an earlier cut has taken. Go by the lines struck across the whole slab \
-             before the first cut: they still show on the stone that is left.",
-            gone
+            "{gone} on stone that an earlier cut has taken. Go by the lines struck across the whole slab \
+             before the first cut: they still show on the stone that is left."
         ));
     }
     steps.extend([
