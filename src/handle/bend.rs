@@ -12,7 +12,7 @@ use crate::geom::Point;
 /// Widths below this, mm, carry no stress: the very tip of a round end.
 const TIP_MM: f64 = 1e-3;
 /// Halvings of an interval in searches: to `f64`'s rounding.
-const HALVINGS: usize = 60;
+const HALVINGS: usize = 44;
 
 /// Which face a moment stretches.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
