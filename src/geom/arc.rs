@@ -75,20 +75,42 @@ impl Arc {
     }
 }
 
-/// Green's integrals of an arc whose centre lies at `c` from the base point.
+/// Green's integrals of an arc whose centre lies at `c` from the base point: those of its chord and
+/// of the circular segment between the two, which keep their digits when the radius is large.
 pub(super) fn arc_moments(arc: &Arc, c: Vector) -> (f64, f64, f64) {
-    let (r, s, e) = (arc.radius, arc.start, arc.start + arc.sweep);
-    let ((ss, cs), (se, ce)) = (s.sin_cos(), e.sin_cos());
-    let area = 0.5 * (r * r * arc.sweep + r * (c.x * (se - ss) - c.y * (ce - cs)));
-    // Integrals of cos, cos², cos³ and sin, sin², sin³ over the sweep.
-    let double = 0.25 * ((2.0 * e).sin() - (2.0 * s).sin());
-    let (c1, c2) = (se - ss, 0.5 * arc.sweep + double);
-    let c3 = (se - se.powi(3) / 3.0) - (ss - ss.powi(3) / 3.0);
-    let (s1, s2) = (cs - ce, 0.5 * arc.sweep - double);
-    let s3 = (ce.powi(3) / 3.0 - ce) - (cs.powi(3) / 3.0 - cs);
-    let x = 0.5 * r * (c.x * c.x * c1 + 2.0 * c.x * r * c2 + r * r * c3);
-    let y = 0.5 * r * (c.y * c.y * s1 + 2.0 * c.y * r * s2 + r * r * s3);
-    (area, x, y)
+    let (r, half) = (arc.radius, arc.sweep / 2.0);
+    let to = |angle: f64| c + Vector::at_angle(angle) * r;
+    let chord = line_moments(to(arc.start), to(arc.start + arc.sweep));
+    let area = 0.5 * r * r * less_its_sine(arc.sweep);
+    // The segment's first moment about the centre, along its axis, is (2/3)·r³·sin³(Δ/2).
+    let axis = Vector::at_angle(arc.start + half);
+    let from_chord = 2.0 / 3.0 * (r * half.sin()).powi(3) - area * r * half.cos();
+    let moment = (c + axis * (r * half.cos())) * area + axis * from_chord;
+    (chord.0 + area, chord.1 + moment.x, chord.2 + moment.y)
+}
+
+/// Green's integrals of a straight piece between two points seen from the base point.
+pub(super) fn line_moments(a: Vector, b: Vector) -> (f64, f64, f64) {
+    (
+        0.5 * a.cross(b),
+        (b.y - a.y) * (a.x * a.x + a.x * b.x + b.x * b.x) / 6.0,
+        -(b.x - a.x) * (a.y * a.y + a.y * b.y + b.y * b.y) / 6.0,
+    )
+}
+
+/// x − sin x, without losing digits where the two are nearly the same.
+fn less_its_sine(x: f64) -> f64 {
+    if x.abs() > 0.5 {
+        return x - x.sin();
+    }
+    // The sine's own series from its second term on; the tenth is below rounding.
+    let (mut term, mut sum) = (x, 0.0);
+    for k in 1..10 {
+        let n = f64::from(2 * k);
+        term *= -x * x / (n * (n + 1.0));
+        sum -= term;
+    }
+    sum
 }
 
 /// Where a line meets a circle: none, one (touching within [`SAME_MM`]) or two points.

@@ -5,7 +5,7 @@ use std::f64::consts::{FRAC_PI_2, PI};
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
 
-use super::arc::{Arc, arc_moments, circles_meet, line_meets_circle};
+use super::arc::{Arc, arc_moments, circles_meet, line_meets_circle, line_moments};
 use super::point::{Bounds, Line, Point, Pose, Vector};
 use super::{FLATTEN_MM, SAME_MM};
 
@@ -191,14 +191,7 @@ impl Seg {
     #[must_use]
     pub fn moments(&self, base: Point) -> (f64, f64, f64) {
         match self {
-            Self::Line(a, b) => {
-                let (a, b) = (*a - base, *b - base);
-                (
-                    0.5 * a.cross(b),
-                    (b.y - a.y) * (a.x * a.x + a.x * b.x + b.x * b.x) / 6.0,
-                    -(b.x - a.x) * (a.y * a.y + a.y * b.y + b.y * b.y) / 6.0,
-                )
-            }
+            Self::Line(a, b) => line_moments(*a - base, *b - base),
             Self::Arc(arc) => arc_moments(arc, arc.centre - base),
         }
     }
