@@ -12,7 +12,11 @@ use crate::units::MassRange;
 pub(super) fn job_note(job: &Job) -> JobNote {
     let heading = job.heading.clone();
     JobNote {
-        title: heading.title,
+        title: if heading.title.is_empty() {
+            "Untitled job".into()
+        } else {
+            heading.title
+        },
         region: job.region.code().into(),
         region_name: job.region.name().into(),
         date: heading.date,

@@ -161,6 +161,8 @@ pub fn face(mm2: f64) -> String {
 /// A span of time: minutes, and hours from two hours on.
 #[must_use]
 pub fn time(minutes: f64) -> String {
+    // The sum of no cuts at all is minus nothing.
+    let minutes = minutes.abs();
     if minutes < 120.0 {
         format!("{:.0} min", minutes.ceil())
     } else {

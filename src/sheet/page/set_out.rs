@@ -197,7 +197,10 @@ fn corner_table(book: &Book<'_>) -> Table {
         .zip(edges)
         .map(|(corner, edge)| {
             let use_of = edge.flush_with.as_ref().map_or_else(
-                || format!("sawn, {} left on it", figures.small(edge.allowance)),
+                || match edge.allowance {
+                    0.0 => "sawn to size".to_owned(),
+                    left => format!("sawn, {} left on it", figures.small(left)),
+                },
                 |slab_edge| match edge.allowance {
                     0.0 => format!("lies on slab edge {slab_edge}, not sawn"),
                     left => format!(
