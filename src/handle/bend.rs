@@ -147,7 +147,7 @@ impl<'a> Beam<'a> {
     fn stress(&self, lie: Lie, span: usize, u: f64, moment: f64) -> f64 {
         let t = self.slice.thickness_mm;
         let b = self.strip.width_in(span, u);
-        if b <= TIP_MM {
+        if b <= TIP_MM || (lie == Lie::OnEdge && b < t && self.is_end(u)) {
             return 0.0;
         }
         let modulus = match lie {
@@ -155,6 +155,12 @@ impl<'a> Beam<'a> {
             Lie::OnEdge => edge_modulus(&self.strip.rails_in(span, u), t),
         };
         moment.abs() / modulus
+    }
+
+    /// Within a thickness of either end of the stone. Where an end runs out into a corner there, a
+    /// stone on edge is lower than it is thick: it bears on the support and is no beam.
+    fn is_end(&self, u: f64) -> bool {
+        u.min(self.strip.length_mm() - u) < self.slice.thickness_mm
     }
 
     /// The peak between the neighbours of the most stressed node, by golden section.
