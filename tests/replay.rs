@@ -1,4 +1,5 @@
-//! Replays plans from their JSON alone, as a machine that trusts nobody would.
+//! Replays plans from their JSON alone, as a machine that trusts nobody would; and checks that the
+//! replay itself notices a plan that was tampered with.
 
 // Counts and grid coordinates are far below what the casts can hold.
 #![allow(
@@ -11,8 +12,9 @@
 mod replay;
 
 use kerfwright::plan::Plan;
-use serde_json::Value;
+use serde_json::{Value, json};
 
+use replay::random_job::RandomJob;
 use replay::{Wish, faults};
 
 /// What a job file gets that says nothing about passes.
@@ -57,4 +59,292 @@ finish = { "4-1" = "factory", "1-2" = "polish", "2-3" = "polish", "3-4" = "ease"
 #[test]
 fn counter_with_a_round_end() {
     holds(COUNTER);
+}
+
+#[test]
+fn plain_rectangle_in_the_middle_of_a_slab() {
+    holds(
+        r#"
+[stone]
+kind = "marble"
+thickness = 20
+[slab]
+rectangle = [1800, 900]
+rough = ["AB", "BC", "CD", "DA"]
+[top]
+rectangle = [1200, 600]
+"#,
+    );
+}
+
+#[test]
+fn whole_circle() {
+    holds(
+        r#"
+[stone]
+kind = "limestone"
+thickness = 20
+[slab]
+rectangle = [1000, 1000]
+rough = ["AB", "BC", "CD", "DA"]
+[top]
+rectangle = [800, 800]
+round = { 1 = 400, 2 = 400, 3 = 400, 4 = 400 }
+finish = { "1-2" = "polish", "2-3" = "polish", "3-4" = "polish", "4-1" = "polish" }
+"#,
+    );
+}
+
+#[test]
+fn top_in_one_leg_of_a_slab_with_an_inside_corner() {
+    holds(
+        r#"
+[stone]
+kind = "granite"
+thickness = 30
+[slab]
+corners = [[0, 0], [2400, 0], [2400, 620], [900, 620], [900, 1400], [0, 1400]]
+[top]
+rectangle = [1300, 560]
+round = { 3 = 60 }
+clip = { 2 = 40 }
+finish = { "2-3" = "polish", "3-4" = "ease" }
+"#,
+    );
+}
+
+/// The slab is narrow on both sides of trim 3-4: its guide goes where there is stone.
+#[test]
+fn guide_wider_than_the_top() {
+    let text = r#"
+[stone]
+kind = "gabbro"
+thickness = 17
+[slab]
+rectangle = [800, 475]
+rough = ["AB", "BC", "CD", "DA"]
+[top]
+rectangle = [450, 158]
+round = { 1 = 33, 2 = 33 }
+[place]
+at = [150, 170]
+turn = 3
+[guide]
+offset = 168
+"#;
+    holds(text);
+    let plan = plan(text);
+    let straight = replay::plane::list(&plan, "cuts").iter();
+    assert_eq!(straight.filter(|c| c["kind"] == "straight").count(), 4);
+}
+
+/// Random jobs that once came out wrong.
+fn seed_holds(seed: u64) {
+    let job = RandomJob::of(seed);
+    let faults = faults(&plan(&job.text()), &job.wish);
+    assert!(faults.is_empty(), "{}\n{}", faults.join("\n"), job.text());
+}
+
+/// Half-round ends with different finishes on their two edges: the allowances were lost.
+#[test]
+fn half_round_end_with_two_finishes() {
+    seed_holds(1);
+    seed_holds(174);
+}
+
+/// A trim along an edge used up by two rounds cut into the curve's allowance.
+#[test]
+fn trim_beside_a_half_round_end() {
+    seed_holds(217);
+}
+
+/// A corner arc that lies wholly inside the sawn faces of its edges: plunges ran into the top.
+#[test]
+fn arc_buried_between_its_edges() {
+    seed_holds(202);
+}
+
+/// A rounding so slight that there is nothing to plunge into.
+#[test]
+fn rounding_within_the_kerf() {
+    seed_holds(200);
+}
+
+/// Waste that hangs on below the face until the next curve is made.
+#[test]
+fn waste_that_hangs_on_lower_down() {
+    seed_holds(3);
+}
+
+/// Parts that are separate at the face and one piece lower down.
+#[test]
+fn parts_that_hang_together() {
+    seed_holds(45);
+    seed_holds(169);
+}
+
+/// Slots that touch in a point: a part of the kerf was lost from the balance.
+#[test]
+fn slots_that_touch_in_a_point() {
+    seed_holds(293);
+}
+
+/// A strip thinner than half a kerf beside a curve was left standing over the cusps.
+#[test]
+fn thin_strip_beside_a_curve() {
+    seed_holds(19);
+    seed_holds(323);
+}
+
+/// What the replay says of the counter's plan after somebody has changed it.
+fn said(change: impl FnOnce(&mut Value)) -> String {
+    let mut plan = plan(COUNTER);
+    change(&mut plan);
+    faults(&plan, &USUAL).join("\n")
+}
+
+fn notices(what: &str, change: impl FnOnce(&mut Value)) {
+    let said = said(change);
+    assert!(said.contains(what), "no \"{what}\" in:\n{said}");
+}
+
+fn cut<'a>(plan: &'a mut Value, kind: &str) -> &'a mut Value {
+    let cuts = plan["cuts"].as_array_mut().expect("cuts");
+    let found = cuts.iter_mut().find(|c| c["kind"] == kind);
+    found.expect("a cut of that kind")
+}
+
+fn shift(point: &mut Value, x: f64, y: f64) {
+    for (axis, by) in [x, y].into_iter().enumerate() {
+        point[axis] = json!(point[axis].as_f64().expect("a number") + by);
+    }
+}
+
+#[test]
+fn notices_a_run_moved_towards_the_top() {
+    notices("of the kept stone", |plan| {
+        for stroke in cut(plan, "straight")["strokes"].as_array_mut().expect("strokes") {
+            let heading = stroke["heading"].as_f64().expect("a number").to_radians();
+            let far_end = (stroke["to"][0].as_f64(), stroke["from"][0].as_f64());
+            assert!(far_end.0.is_some() && heading.is_finite());
+            // Both directions of the line lie along the same trim: push it to the top's middle.
+            let (x, y) = (1075.0 - far_end.1.expect("x"), 320.0);
+            let side = (-heading.sin() * x + heading.cos() * y).signum() * 0.1;
+            let (dx, dy) = (-heading.sin() * side, heading.cos() * side);
+            shift(&mut stroke["from"], dx, dy);
+            shift(&mut stroke["to"], dx, dy);
+        }
+    });
+}
+
+#[test]
+fn notices_a_plunge_moved_into_the_top() {
+    notices("of the kept stone", |plan| {
+        let stroke = &mut cut(plan, "curve")["strokes"][4];
+        let heading = stroke["heading"].as_f64().expect("a number").to_radians();
+        // Inwards is to the left of the disc's direction about a pivot on the left.
+        let (dx, dy) = (-heading.sin() * 0.1, heading.cos() * 0.1);
+        shift(&mut stroke["from"], dx, dy);
+        shift(&mut stroke["to"], dx, dy);
+    });
+}
+
+#[test]
+fn notices_missing_stations() {
+    let said = said(|plan| {
+        let cut = cut(plan, "curve");
+        let middle = cut["set_out"]["pivot"]["stations"].as_array().expect("stations").len() / 2;
+        let gone = cut["set_out"]["pivot"]["stations"][middle].clone();
+        cut["set_out"]["pivot"]["stations"][middle]["in_stone"] = json!(false);
+        let angle = gone["angle"].as_f64().expect("a number") + 90.0;
+        let strokes = cut["strokes"].as_array_mut().expect("strokes");
+        strokes.retain(|s| {
+            let heading = s["heading"].as_f64().expect("a number");
+            ((heading - angle + 540.0).rem_euclid(360.0) - 180.0).abs() > 1e-6
+        });
+    });
+    assert!(said.contains("stands out"), "{said}");
+}
+
+#[test]
+fn notices_a_cut_not_right_through() {
+    notices("the last pass is", |plan| {
+        let cut = cut(plan, "curve");
+        let deep = cut["passes"].as_array().expect("passes").len();
+        cut["passes"].as_array_mut().expect("passes").pop();
+        let strokes = cut["strokes"].as_array_mut().expect("strokes");
+        strokes.retain(|s| s["pass"] != json!(deep));
+    });
+}
+
+#[test]
+fn notices_waste_that_is_still_held() {
+    notices("does not come free at the face", |plan| {
+        for kind in ["straight", "curve"] {
+            let strokes = cut(plan, kind)["strokes"].as_array_mut().expect("strokes");
+            strokes.truncate(strokes.len() / 2);
+            strokes.retain(|s| s["depth"].as_f64() < Some(20.0));
+        }
+    });
+}
+
+#[test]
+fn notices_a_run_that_stops_inside_the_stone() {
+    notices("ends inside the stone", |plan| {
+        let strokes = cut(plan, "straight")["strokes"].as_array_mut().expect("strokes");
+        for stroke in strokes {
+            for end in ["from", "to"] {
+                let heading = stroke["heading"].as_f64().expect("a number").to_radians();
+                let back = if end == "from" { 50.0 } else { -50.0 };
+                shift(&mut stroke[end], back * heading.cos(), back * heading.sin());
+            }
+        }
+    });
+}
+
+#[test]
+fn notices_wrong_sums() {
+    for (key, what) in [("kerf_mm2", "does not close"), ("slab_mm2", "does not close")] {
+        notices(what, |plan| {
+            let sheet = &mut plan["balance_sheet"];
+            sheet[key] = json!(sheet[key].as_f64().expect("a number") + 1.0);
+        });
+    }
+    notices("does not come free at the face", |plan| {
+        let area = plan["pieces"][0]["area_mm2"].as_f64().expect("a number");
+        plan["pieces"][0]["area_mm2"] = json!(area * 1.01);
+    });
+    notices("does not come free at the face", |plan| {
+        shift(&mut plan["pieces"][0]["balance"], 1.0, 0.0);
+    });
+    notices("outline is", |plan| {
+        let line = &mut plan["pieces"][0]["outline"][0][0]["line"][0];
+        shift(line, 3.0, 3.0);
+    });
+}
+
+#[test]
+fn notices_a_piece_freed_twice_or_never() {
+    notices("a second time", |plan| {
+        plan["cuts"][1]["frees"].as_array_mut().expect("frees").push(json!("W1"));
+    });
+    notices("no cut frees W1", |plan| {
+        plan["cuts"][0]["frees"] = json!([]);
+    });
+}
+
+#[test]
+fn notices_a_wrong_sawn_outline() {
+    notices("not the top and its allowances", |plan| {
+        plan["top"]["sawn_outline"] = plan["top"]["outline"].clone();
+    });
+}
+
+#[test]
+fn notices_steps_that_are_too_deep() {
+    let plan = plan(COUNTER);
+    let shy = Wish { step: 4.0, ..USUAL };
+    assert!(faults(&plan, &shy).join("\n").contains("step 4"));
+    let fine = Wish { cusp: 0.1, ..USUAL };
+    assert!(faults(&plan, &fine).join("\n").contains("a cusp of"));
 }

@@ -275,7 +275,8 @@ impl Replay {
         let cusp = cusp.max(ground_corners(plan));
         let flush = !list(&plan["placement"], "flush").is_empty();
         let gap = if flush {
-            2.0 * number(&plan["slab"], "tape")
+            // In a corner with two flush edges the two gaps add up.
+            3.0 * number(&plan["slab"], "tape")
         } else {
             0.0
         };
