@@ -223,7 +223,10 @@ fn shift(point: &mut Value, x: f64, y: f64) {
 #[test]
 fn notices_a_run_moved_towards_the_top() {
     notices("of the kept stone", |plan| {
-        for stroke in cut(plan, "straight")["strokes"].as_array_mut().expect("strokes") {
+        for stroke in cut(plan, "straight")["strokes"]
+            .as_array_mut()
+            .expect("strokes")
+        {
             let heading = stroke["heading"].as_f64().expect("a number").to_radians();
             let far_end = (stroke["to"][0].as_f64(), stroke["from"][0].as_f64());
             assert!(far_end.0.is_some() && heading.is_finite());
@@ -253,7 +256,11 @@ fn notices_a_plunge_moved_into_the_top() {
 fn notices_missing_stations() {
     let said = said(|plan| {
         let cut = cut(plan, "curve");
-        let middle = cut["set_out"]["pivot"]["stations"].as_array().expect("stations").len() / 2;
+        let middle = cut["set_out"]["pivot"]["stations"]
+            .as_array()
+            .expect("stations")
+            .len()
+            / 2;
         let gone = cut["set_out"]["pivot"]["stations"][middle].clone();
         cut["set_out"]["pivot"]["stations"][middle]["in_stone"] = json!(false);
         let angle = gone["angle"].as_f64().expect("a number") + 90.0;
@@ -291,7 +298,9 @@ fn notices_waste_that_is_still_held() {
 #[test]
 fn notices_a_run_that_stops_inside_the_stone() {
     notices("ends inside the stone", |plan| {
-        let strokes = cut(plan, "straight")["strokes"].as_array_mut().expect("strokes");
+        let strokes = cut(plan, "straight")["strokes"]
+            .as_array_mut()
+            .expect("strokes");
         for stroke in strokes {
             for end in ["from", "to"] {
                 let heading = stroke["heading"].as_f64().expect("a number").to_radians();
@@ -304,7 +313,10 @@ fn notices_a_run_that_stops_inside_the_stone() {
 
 #[test]
 fn notices_wrong_sums() {
-    for (key, what) in [("kerf_mm2", "does not close"), ("slab_mm2", "does not close")] {
+    for (key, what) in [
+        ("kerf_mm2", "does not close"),
+        ("slab_mm2", "does not close"),
+    ] {
         notices(what, |plan| {
             let sheet = &mut plan["balance_sheet"];
             sheet[key] = json!(sheet[key].as_f64().expect("a number") + 1.0);
@@ -326,7 +338,10 @@ fn notices_wrong_sums() {
 #[test]
 fn notices_a_piece_freed_twice_or_never() {
     notices("a second time", |plan| {
-        plan["cuts"][1]["frees"].as_array_mut().expect("frees").push(json!("W1"));
+        plan["cuts"][1]["frees"]
+            .as_array_mut()
+            .expect("frees")
+            .push(json!("W1"));
     });
     notices("no cut frees W1", |plan| {
         plan["cuts"][0]["frees"] = json!([]);

@@ -337,27 +337,20 @@ fn buried(top: &Shape, uses: &[EdgeUse], corners: &[f64], corner: usize) -> bool
 /// Where the sawn outline sticks out over the slab: the farthest on each side.
 fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
     let slab = &job.slab.shape;
-    let mut worst = vec![0.0_f64; slab.outline().segs().len()];
-    let mut note = |near_piece: Point, by: f64| {
-        let pieces = slab.outline().segs().iter().enumerate();
-        let nearest = pieces.min_by(|a, b| {
-            a.1.distance(near_piece)
-                .total_cmp(&b.1.distance(near_piece))
-        });
-        if let Some((piece, _)) = nearest {
-            worst[piece] = worst[piece].max(by);
-        }
-    };
+    let pieces = slab.outline().segs();
+    let mut worst = vec![0.0_f64; pieces.len()];
     for p in sawn.flattened() {
         let depth = slab.outline().depth(p);
         if depth < -SAME_MM {
-            note(p, -depth);
+            for (piece, by) in beyond_pieces(pieces, p, -depth) {
+                worst[piece] = worst[piece].max(by);
+            }
         }
     }
-    for p in slab.outline().segs().iter().map(Seg::start) {
+    for (piece, p) in pieces.iter().map(Seg::start).enumerate() {
         let depth = sawn.depth(p);
         if depth > FLATTEN_MM {
-            note(p, depth);
+            worst[piece] = worst[piece].max(depth);
         }
     }
     worst
@@ -368,6 +361,20 @@ fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
             slab_part: *part,
             by_mm: *by,
         })
+        .collect()
+}
+
+/// The slab's pieces that a point lies beyond, `away` mm from the nearest, and how far square to
+/// each: off a corner it lies beyond both edges.
+fn beyond_pieces(pieces: &[Seg], p: Point, away: f64) -> Vec<(usize, f64)> {
+    let nearest = pieces.iter().enumerate();
+    nearest
+        .filter(|(_, seg)| seg.distance(p) <= away + SAME_MM)
+        .map(|(piece, seg)| match seg {
+            Seg::Line(a, b) => (piece, -Line::through(*a, *b).left_of(p)),
+            Seg::Arc(_) => (piece, away),
+        })
+        .filter(|(_, by)| *by > SAME_MM)
         .collect()
 }
 

@@ -1,7 +1,7 @@
 //! The shifts at which the top would touch an edge of the slab or the clearance of a flaw.
 
 use crate::geom::hull::Hull;
-use crate::geom::{Outline, Point, Vector};
+use crate::geom::{Outline, Point, Seg, Vector};
 use crate::job::{Flaw, FlawPlace};
 
 /// Corners of the polygon that stands for a round clearance; it lies outside the circle.
@@ -61,34 +61,50 @@ fn capsule(a: Point, b: Point, radius: f64) -> Vec<Point> {
     points
 }
 
-/// Distance from a top to a flaw itself, mm, without its clearance: 0 when they touch.
+/// Distance from a top to a flaw itself, mm, without its clearance: negative when some of the flaw
+/// lies in the top, by how deep.
 #[must_use]
 pub fn distance(top: &Outline, flaw: &Flaw) -> f64 {
-    let inside = |p: Point| top.depth(p) >= 0.0;
     match &flaw.place {
-        FlawPlace::Spot { at, .. } if inside(*at) => 0.0,
-        FlawPlace::Spot { at, across_mm } => (top.distance(*at) - across_mm / 2.0).max(0.0),
-        FlawPlace::Line(points) if points.iter().any(|p| inside(*p)) => 0.0,
-        FlawPlace::Line(points) => points
-            .windows(2)
-            .map(|w| between(top, &[crate::geom::Seg::Line(w[0], w[1])]))
-            .fold(f64::INFINITY, f64::min),
+        FlawPlace::Spot { at, across_mm } => -top.depth(*at) - across_mm / 2.0,
+        FlawPlace::Line(points) => {
+            let segs: Vec<Seg> = points.windows(2).map(|w| Seg::Line(w[0], w[1])).collect();
+            from_pieces(top, &segs)
+        }
         FlawPlace::Area(outline) => {
-            let swallowed =
-                outline.depth(top.segs()[0].start()) >= 0.0 || inside(outline.segs()[0].start());
-            if swallowed {
-                0.0
+            let inside = outline.depth(top.segs()[0].start());
+            let apart = from_pieces(top, outline.segs());
+            if inside > 0.0 {
+                apart.min(-inside)
             } else {
-                between(top, outline.segs())
+                apart
             }
         }
     }
 }
 
+/// Points along each piece of a flaw at which its depth in the top is probed.
+const PROBES: u32 = 32;
+
+fn from_pieces(top: &Outline, pieces: &[Seg]) -> f64 {
+    let probes = |s: &Seg| -> Vec<Point> {
+        (0..=PROBES)
+            .map(|i| s.at(f64::from(i) / f64::from(PROBES)))
+            .collect()
+    };
+    let depths = pieces.iter().flat_map(probes).map(|p| top.depth(p));
+    let deepest = depths.fold(f64::NEG_INFINITY, f64::max);
+    if deepest > 0.0 {
+        -deepest
+    } else {
+        between(top, pieces)
+    }
+}
+
 /// Distance between a top's boundary and some pieces, mm: 0 when they meet. Arcs are probed at
 /// their chords' ends.
-fn between(top: &Outline, pieces: &[crate::geom::Seg]) -> f64 {
-    let meets = |p: &crate::geom::Seg| top.segs().iter().any(|s| !s.meets(p).is_empty());
+fn between(top: &Outline, pieces: &[Seg]) -> f64 {
+    let meets = |p: &Seg| top.segs().iter().any(|s| !s.meets(p).is_empty());
     if pieces.iter().any(meets) {
         return 0.0;
     }

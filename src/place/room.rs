@@ -1,6 +1,9 @@
 //! How much stone lies beyond an edge.
 
-use crate::geom::{Line, Outline, Point, SAME_MM};
+use crate::geom::{Line, Outline, Point, SAME_MM, Side};
+
+/// How far along a ray it is looked whether it leads into the stone, mm; far above rounding.
+const FIRST_STEP_MM: f64 = 1e-3;
 
 /// Width of the stone beyond an edge, measured square to it along its whole length, mm: the least
 /// distance from the edge outwards to the slab's boundary.
@@ -25,9 +28,13 @@ pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
             point: end,
             along: out,
         };
+        // From an end that lies on the slab's own edge a ray may lead into the stone: the room is
+        // measured to where it leaves again.
+        let leads_in = slab.side(ray.at(FIRST_STEP_MM)) == Side::Inside;
         slab.segs()
             .iter()
             .flat_map(move |s| s.line_crossings(&ray))
+            .filter(move |d| !(leads_in && d.abs() <= SAME_MM))
             .collect::<Vec<_>>()
     });
     corners

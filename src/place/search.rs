@@ -109,7 +109,9 @@ fn shifts(job: &Job, turn: f64) -> Vec<Vector> {
     let mut blocked = all_sawn;
     let finished = top.outline().flattened();
     blocked.extend(obstacle::of_boundary(job.slab.shape.outline(), &finished));
+    blocked.extend(blocked_when_sawn_faces_touch(job, &top));
     let aligned = alignments(job, &top);
+    found.extend(ends_of_flush(job, &top));
     for (i, line) in aligned.iter().enumerate() {
         found.extend(aligned[..i].iter().filter_map(|other| line.meet(other)));
         let ends = blocked.iter().filter_map(|h| h.stretch(line));
@@ -158,6 +160,45 @@ fn blocked_when_all_sawn(job: &Job, top: &Shape) -> Vec<Hull> {
         hulls.extend(obstacle::of_flaw(flaw, &finished));
     }
     hulls
+}
+
+/// Shifts at which a sawn face touches the slab's boundary: an edge not quite along a slab edge may
+/// lie flush with it there, within the tape's error.
+fn blocked_when_sawn_faces_touch(job: &Job, top: &Shape) -> Vec<Hull> {
+    let slab = job.slab.shape.outline();
+    let edges = (0..top.count()).filter_map(|i| Some((i, top.edge_seg(i)?)));
+    edges
+        .filter(|(i, _)| edge_allowance(job, *i) > 0.0)
+        .flat_map(|(i, seg)| obstacle::of_boundary(slab, &swept_out(&seg, edge_allowance(job, i))))
+        .collect()
+}
+
+/// Shifts that lay an edge flush with a slab edge as far along it as it goes.
+fn ends_of_flush(job: &Job, top: &Shape) -> Vec<Point> {
+    let (slab, mut found) = (&job.slab.shape, Vec::new());
+    for edge in 0..top.count() {
+        let (line, Some(own)) = (top.edge_line(edge), top.edge_seg(edge)) else {
+            continue;
+        };
+        for slab_edge in 0..slab.count() {
+            let (target, Some(piece)) = (slab.edge_line(slab_edge), slab.edge_seg(slab_edge))
+            else {
+                continue;
+            };
+            if target.along.dot(line.along) < 1.0 - 1e-12 {
+                continue;
+            }
+            let inside = match job.slab.edges[slab_edge] {
+                EdgeState::Factory => 0.0,
+                _ => edge_allowance(job, edge),
+            };
+            let inwards = target.along.left() * inside;
+            for (on, from) in [(piece.start(), own.start()), (piece.end(), own.end())] {
+                found.push(Point::ORIGIN + (on - from) + inwards);
+            }
+        }
+    }
+    found
 }
 
 /// Points of a piece and of the same piece moved outwards, all along it.
