@@ -1,4 +1,40 @@
-//! kerfwright plans the cutting of stone worktops.
+//! kerfwright plans the cutting of a stone worktop from one job file and prints a job sheet.
+//!
+//! One straight way through the house; each stage uses only those above it.
+//!
+//! | stage | takes → gives |
+//! |---|---|
+//! | [`units`], [`diag`], [`geom`], [`tables`] | ground: lengths and masses, findings, exact outlines, sourced figures |
+//! | [`job`] | text → [`job::Job`]: defaults filled in, millimetres, outlines checked |
+//! | [`place`] | job → [`place::Placement`], or why nothing fits |
+//! | [`cut`] | placement → [`cut::Cut`]s in order, with set-out, strokes, passes |
+//! | [`piece`] | cuts → [`piece::Stones`]: outlines, areas, masses, balance points |
+//! | [`handle`] | → [`handle::Handling`]: lifting, carrying, bending, setting down |
+//! | [`hazard`] | → [`hazard::Hazards`]: dust, vibration, noise, disc, supply |
+//! | [`plan`] | all of it → [`plan::Plan`]: plain data |
+//! | [`sheet`] | plan → [`sheet::item::Sheet`]: pages of items at fixed places |
+//! | [`render`] | sheet → PDF and SVG; plan → text and JSON |
+//! | [`cli`] | the program: files, terminal, environment |
+//!
+//! The library is pure: the same text gives the same bytes.
+//!
+//! ```
+//! use kerfwright::{job, plan::Plan, render, sheet};
+//!
+//! let text = include_str!("../examples/tea-counter.toml");
+//! let (job, _remarks) = job::read(text).expect("no faults");
+//! let plan = Plan::of(&job).expect("it fits");
+//! assert_eq!(plan.cuts.len(), 4); // two straight trims, two quarter circles
+//!
+//! let areas = plan.balance_sheet;
+//! let parts = areas.top_mm2 + areas.allowance_mm2 + areas.kerf_mm2 + areas.offcuts_mm2;
+//! assert!((parts / areas.slab_mm2 - 1.0).abs() < 1e-9);
+//!
+//! let pages = sheet::sheet(&plan, sheet::item::Paper::A4);
+//! let pdf = render::pdf(&pages).expect("every character is in the typeface");
+//! assert!(pdf.starts_with(b"%PDF-1.7"));
+//! ```
+
 pub mod cli;
 pub mod cut;
 pub mod diag;

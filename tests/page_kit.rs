@@ -292,6 +292,7 @@ fn a_table_tells_its_height_and_when_a_row_never_fits() {
     let mut low = Column::new(area(0.0, 0.0, 90.0, 18.0), Scale::DESK);
     assert_eq!(table.place(3, &mut low), Placed::RowTooHigh(3));
     assert!(low.items.is_empty());
+    assert_eq!(table.place(9, &mut low), Placed::All);
     low.y = 12.0;
     assert_eq!(table.place(3, &mut low), Placed::GoesOn(3));
 }
@@ -346,6 +347,8 @@ fn hatching_survives_lines_through_corners_and_along_edges() {
         assert!((seg.length() - side).abs() < 1e-6);
     }
     assert!(hatch(&[], 1.0, LINE).runs.is_empty());
+    let far = tip(f64::INFINITY, 0.0);
+    assert!(hatch(&[circle(far, 3.0)], 1.0, LINE).runs.is_empty());
     assert!(
         hatch(&[circle(tip(0.0, 0.0), 3.0)], 0.0, LINE)
             .runs

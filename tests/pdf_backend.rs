@@ -143,9 +143,7 @@ fn the_boxes_are_the_paper_to_a_ten_thousandth_of_a_point() {
         }
     }
     let letter = pdf(&sheet(Paper::Letter)).unwrap();
-    let found = letter
-        .windows(14)
-        .any(|w| w == b"[0 0 612 792]/"[..14].as_ref());
+    let found = letter.windows(14).any(|w| w == &b"[0 0 612 792]/"[..14]);
     assert!(found, "Letter is 612 by 792 points exactly");
 }
 
@@ -377,6 +375,7 @@ fn a_page_as_svg_has_arcs_escapes_and_no_more_than_its_items() {
     assert!(svg.contains("transform=\"rotate(-90 15 147)\""));
     assert_eq!(svg.matches("<path ").count(), paths);
     assert_eq!(svg.matches("<text ").count(), texts);
+    assert_eq!(svg.matches(" textLength=").count(), texts);
     assert_eq!(svg.matches("stroke-dasharray").count(), 3);
     assert!(svg.ends_with("</svg>\n"));
     assert!(!svg.contains("NaN"));

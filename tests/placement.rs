@@ -1,6 +1,13 @@
 //! Where the top lies, against brute force with rules of its own: no place of a grid of places and
 //! turns is valid and takes less work; every place is inside the slab and clear of its flaws.
 
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss,
+    reason = "counts and grid steps are small"
+)]
+
 #[path = "placement/convex.rs"]
 mod convex;
 #[path = "placement/grid.rs"]
@@ -128,29 +135,26 @@ fn judged(seeds: std::ops::Range<u64>) -> (usize, usize) {
             continue;
         };
         let found = place::place(&read(&random.text()));
-        let below = match &found {
-            Ok((placement, _)) => {
-                placed += 1;
-                let wrong = against(&random, placement);
-                bad.extend(wrong.into_iter().map(|w| format!("seed {seed}: {w}")));
-                let pose = Pose {
-                    turn: placement.pose.turn,
-                    shift: [placement.pose.shift.x, placement.pose.shift.y],
-                };
-                let ours = Judge::new(&random).work(&pose, f64::INFINITY, 0.05);
-                if ours.is_none_or(|w| (w - placement.work_mm2).abs() > SAME_WORK_MM2) {
-                    let theirs = placement.work_mm2;
-                    bad.push(format!(
-                        "seed {seed}: the planner's work {theirs}, by the rules {ours:?}"
-                    ));
-                }
-                placement.work_mm2 - within_tape(&random)
+        let mut below = f64::INFINITY;
+        if let Ok((placement, _)) = &found {
+            placed += 1;
+            let wrong = against(&random, placement);
+            bad.extend(wrong.into_iter().map(|w| format!("seed {seed}: {w}")));
+            let pose = Pose {
+                turn: placement.pose.turn,
+                shift: [placement.pose.shift.x, placement.pose.shift.y],
+            };
+            let (ours, theirs) = (
+                Judge::new(&random).work(&pose, f64::INFINITY, 0.05),
+                placement.work_mm2,
+            );
+            if ours.is_none_or(|w| (w - theirs).abs() > SAME_WORK_MM2) {
+                bad.push(format!("seed {seed}: work {theirs}, by the rules {ours:?}"));
             }
-            Err(_) => {
-                none += 1;
-                f64::INFINITY
-            }
-        };
+            below = theirs - within_tape(&random);
+        } else {
+            none += 1;
+        }
         if let Some((work, pose)) = brute(&random, seed, below) {
             let theirs = found
                 .map(|(p, _)| (p.work_mm2, p.pose))

@@ -1,6 +1,13 @@
 //! Random jobs: no plan panics, every plan balances and replays, and no answer depends on how the
 //! stone happens to lie or is numbered.
 
+// Counts and grid coordinates are far below what the casts can hold.
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss
+)]
+
 #[path = "replay/mod.rs"]
 mod replay;
 
@@ -158,7 +165,7 @@ fn told_otherwise(job: &RandomJob, seed: u64) -> Vec<Told> {
 #[test]
 fn a_fixed_place_gives_the_same_however_it_is_told() {
     let (mut compared, mut bad) = (0, Vec::new());
-    for seed in 0..60 {
+    for seed in 0..40 {
         let mut job = RandomJob::of(seed);
         job.inches = false;
         let Some(searched) = sums(&job) else { continue };
@@ -186,13 +193,13 @@ fn a_fixed_place_gives_the_same_however_it_is_told() {
         bad.len(),
         bad.join("\n")
     );
-    assert!(compared > 100, "{compared}");
+    assert!(compared > 70, "{compared}");
 }
 
 #[test]
 fn the_best_place_takes_the_same_work_however_it_is_told() {
     let mut bad = Vec::new();
-    for seed in 0..14 {
+    for seed in 0..10 {
         let mut job = RandomJob::of(seed);
         job.inches = false;
         job.fixed = None;

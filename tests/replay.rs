@@ -1,6 +1,13 @@
 //! Replays plans from their JSON alone, as a machine that trusts nobody would; and checks that the
 //! replay itself notices a plan that was tampered with.
 
+// Counts and grid coordinates are far below what the casts can hold.
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss
+)]
+
 #[path = "replay/mod.rs"]
 mod replay;
 

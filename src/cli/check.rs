@@ -22,17 +22,21 @@ pub fn run(options: &Options) -> Ending {
     let (job, remarks) = match job::read(&text.text) {
         Ok(read) => read,
         Err(faults) => {
-            eprint!(
-                "{}",
-                report::draw(&text.name, &text.text, &faults, files::colour())
-            );
+            files::say(&report::draw(
+                &text.name,
+                &text.text,
+                &faults,
+                files::colour(),
+            ));
             return Ending::JobAtFault;
         }
     };
-    eprint!(
-        "{}",
-        report::draw(&text.name, &text.text, &remarks, files::colour())
-    );
+    files::say(&report::draw(
+        &text.name,
+        &text.text,
+        &remarks,
+        files::colour(),
+    ));
     match files::print(&all_well(&text.name, &job)) {
         Ok(()) => Ending::Done,
         Err(fault) => own_failure(&fault),

@@ -31,6 +31,7 @@ pub fn run(options: &Options) -> Ending {
         .as_ref()
         .is_some_and(|o| o.as_os_str() == "-")
     {
+        files::say(&stops(&plan));
         return conclude(&svg, &plan);
     }
     let path = options

@@ -53,8 +53,13 @@ pub fn read(path: &Path) -> Result<JobText, FileFault> {
         std::fs::File::open(path).and_then(|f| f.take(LONGEST).read_to_end(&mut bytes))
     };
     outcome.map_err(|e| fault(e.to_string()))?;
-    let text = String::from_utf8(bytes)
-        .map_err(|e| fault(format!("it is not UTF-8 text ({e}); save it as UTF-8")))?;
+    // What was cut off, perhaps inside a letter, is refused for its length and not looked at.
+    let text = if bytes.len() as u64 == LONGEST {
+        String::from_utf8_lossy(&bytes).into_owned()
+    } else {
+        String::from_utf8(bytes)
+            .map_err(|e| fault(format!("it is not UTF-8 text ({e}); save it as UTF-8")))?
+    };
     let stem = path.file_stem().map(|s| s.to_string_lossy().into_owned());
     Ok(JobText {
         name: if from_stdin {
@@ -107,12 +112,17 @@ pub fn colour() -> Colour {
     }
 }
 
-/// Prints to standard output; a reader that has gone away is not a failure.
+/// Says something on standard error. Nobody listening is no reason to fail.
+pub fn say(text: &str) {
+    let _ = io::stderr().lock().write_all(text.as_bytes());
+}
+
+/// Writes bytes to standard output.
 ///
 /// # Errors
-/// When standard output cannot be written for any other reason.
-pub fn print(text: &str) -> Result<(), FileFault> {
-    match io::stdout().lock().write_all(text.as_bytes()) {
+/// When standard output cannot be written; a reader that has gone away is not a failure.
+pub fn put(bytes: &[u8]) -> Result<(), FileFault> {
+    match io::stdout().lock().write_all(bytes) {
         Err(e) if e.kind() != io::ErrorKind::BrokenPipe => Err(FileFault {
             what: "cannot write",
             path: PathBuf::from("standard output"),
@@ -120,4 +130,12 @@ pub fn print(text: &str) -> Result<(), FileFault> {
         }),
         _ => Ok(()),
     }
+}
+
+/// Prints to standard output; a reader that has gone away is not a failure.
+///
+/// # Errors
+/// When standard output cannot be written for any other reason.
+pub fn print(text: &str) -> Result<(), FileFault> {
+    put(text.as_bytes())
 }

@@ -70,6 +70,18 @@ pub enum Ending {
     OwnFailure,
 }
 
+impl Ending {
+    /// How a command ends whose plan was made and told.
+    #[must_use]
+    pub fn of(plan: &Plan) -> Self {
+        if plan.stops.is_empty() {
+            Self::Done
+        } else {
+            Self::JobAtFault
+        }
+    }
+}
+
 impl From<Ending> for ExitCode {
     fn from(ending: Ending) -> Self {
         Self::from(match ending {
@@ -101,7 +113,7 @@ fn planned(argument: &JobArgument) -> Result<(JobText, Plan), Ending> {
     match Plan::of(&job) {
         Ok(plan) => Ok((text, plan)),
         Err(no_fit) => {
-            eprint!("{}", no_fit_words(&text.name, &no_fit));
+            files::say(&no_fit_words(&text.name, &no_fit));
             Err(Ending::JobAtFault)
         }
     }
@@ -113,10 +125,12 @@ fn read_job(argument: &JobArgument) -> Result<(JobText, Job), Ending> {
     match crate::job::read(&text.text) {
         Ok((job, _)) => Ok((text, job)),
         Err(faults) => {
-            eprint!(
-                "{}",
-                report::draw(&text.name, &text.text, &faults, files::colour())
-            );
+            files::say(&report::draw(
+                &text.name,
+                &text.text,
+                &faults,
+                files::colour(),
+            ));
             Err(Ending::JobAtFault)
         }
     }
@@ -124,7 +138,7 @@ fn read_job(argument: &JobArgument) -> Result<(JobText, Job), Ending> {
 
 /// Says what could not be done with a file.
 fn own_failure(fault: &files::FileFault) -> Ending {
-    eprintln!("kerfwright: {fault}");
+    files::say(&format!("kerfwright: {fault}\n"));
     Ending::OwnFailure
 }
 
@@ -155,7 +169,6 @@ fn stops(plan: &Plan) -> String {
 fn conclude(text: &str, plan: &Plan) -> Ending {
     match files::print(text) {
         Err(fault) => own_failure(&fault),
-        Ok(()) if plan.stops.is_empty() => Ending::Done,
-        Ok(()) => Ending::JobAtFault,
+        Ok(()) => Ending::of(plan),
     }
 }

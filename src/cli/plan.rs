@@ -1,6 +1,6 @@
 //! `kerfwright plan JOB`: the plan as text, or as JSON.
 
-use super::{Ending, JobArgument, conclude, planned};
+use super::{Ending, JobArgument, conclude, files, planned, stops};
 use crate::render;
 
 /// What `plan` can be told.
@@ -25,5 +25,9 @@ pub fn run(options: &Options) -> Ending {
     } else {
         render::text::plan(&plan)
     };
+    if options.json {
+        // The answer is for a program; the person at the terminal is told of the stops as well.
+        files::say(&stops(&plan));
+    }
     conclude(&text, &plan)
 }

@@ -1,19 +1,21 @@
 //! `kerfwright sheet JOB`: the job sheet as a PDF.
 
+use std::fmt::Write;
 use std::path::PathBuf;
 
 use super::{Ending, JobArgument, conclude, files, own_failure, planned, stops};
 use crate::plan::Plan;
 use crate::render;
 use crate::sheet::figure::{Figures, time};
-use crate::sheet::item::Paper;
+use crate::sheet::item::{Paper, Sheet};
 
 /// What `sheet` can be told.
 #[derive(Debug, clap::Args)]
 pub struct Options {
     #[command(flatten)]
     job: JobArgument,
-    /// Where to write; left out: the job's name with .pdf, in the current folder
+    /// Where to write; left out: the job's name with .pdf, in the current folder. "-" for standard
+    /// output
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
     /// Size of the paper
@@ -41,13 +43,32 @@ pub fn run(options: &Options) -> Ending {
         PaperName::A4 => Paper::A4,
         PaperName::Letter => Paper::Letter,
     };
-    let bytes = match render::pdf::pdf(&crate::sheet::sheet(&plan, paper)) {
+    let sheet = crate::sheet::sheet(&plan, paper);
+    let lacking = lacking(&text.name, &sheet);
+    if !lacking.is_empty() {
+        files::say(&lacking);
+        return Ending::JobAtFault;
+    }
+    let bytes = match render::pdf::pdf(&sheet) {
         Ok(bytes) => bytes,
         Err(fault) => {
-            eprintln!("kerfwright: the sheet cannot be printed: {fault}");
+            files::say(&format!(
+                "kerfwright: the sheet cannot be printed: {fault}\n"
+            ));
             return Ending::OwnFailure;
         }
     };
+    if options
+        .output
+        .as_ref()
+        .is_some_and(|o| o.as_os_str() == "-")
+    {
+        files::say(&(summary(&plan) + &stops(&plan)));
+        return match files::put(&bytes) {
+            Err(fault) => own_failure(&fault),
+            Ok(()) => Ending::of(&plan),
+        };
+    }
     let path = options
         .output
         .clone()
@@ -57,6 +78,27 @@ pub fn run(options: &Options) -> Ending {
     }
     let written = format!("{}: job sheet written\n", path.display());
     conclude(&(written + &summary(&plan) + &stops(&plan)), &plan)
+}
+
+/// One line for each character that the sheet's typeface cannot print, with the text it stands in.
+fn lacking(name: &str, sheet: &Sheet) -> String {
+    let mut told: Vec<char> = Vec::new();
+    let mut words = String::new();
+    for lacking in sheet.missing_characters() {
+        let c = lacking.character;
+        if told.contains(&c) {
+            continue;
+        }
+        told.push(c);
+        let _ = writeln!(
+            words,
+            "{name}: the sheet's typeface has no '{}' (U+{:04X}), in \"{}\"; write it another way",
+            c.escape_debug(),
+            u32::from(c),
+            lacking.text.escape_debug()
+        );
+    }
+    words
 }
 
 fn summary(plan: &Plan) -> String {

@@ -26,6 +26,8 @@ pub struct Station {
     pub touch: Point,
     /// Straight distance from the mark before, mm; 0 at the first.
     pub chord: f64,
+    /// Straight distance from the first mark, mm: errors of stepping off do not add up in it.
+    pub from_first: f64,
     /// Whether there is stone to plunge into: not where an earlier cut has already been.
     pub in_stone: bool,
 }
@@ -204,7 +206,8 @@ fn stations(
         #[allow(clippy::cast_precision_loss)]
         let angle = sawn.start + step * i as f64;
         let touch = sawn.at_angle(angle);
-        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
+        let to = |s: Option<&Station>| s.map_or(0.0, |s| s.touch.distance(touch));
+        let (chord, from_first) = (to(stations.last()), to(stations.first()));
         let out = Vector::at_angle(angle);
         // Just off the near face: a strip of waste thinner than the kerf is worth a plunge too.
         let slot = Line {
@@ -216,6 +219,7 @@ fn stations(
             angle,
             touch,
             chord,
+            from_first,
             in_stone: meets_stone(stone, &slot, slot_half),
         });
     }

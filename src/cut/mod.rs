@@ -24,7 +24,7 @@ use crate::place::Placement;
 
 pub use curve::{CurveSetOut, PivotPlace, Reach, Station};
 pub use set_out::{EdgeMark, Tie};
-pub use straight::{GuideSide, MarkedLine, SetUp, StraightSetOut};
+pub use straight::{GuideSide, MarkedLine, RunEnd, SetUp, StraightSetOut};
 
 /// A straight trim or a curve.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]

@@ -23,6 +23,9 @@ pub struct EdgeMark {
     pub on: String,
     /// From the nearest sharp corner.
     pub tie: Tie,
+    /// Whether that stone is still there when the cut is made: if not, the line struck before the
+    /// first cut shows the place on the stone that is left.
+    pub still_there: bool,
 }
 
 /// The slab's corners that a tape can be held to: the sharp ones; all of them when none is sharp
@@ -73,6 +76,7 @@ pub fn edge_mark(slab: &Shape, at: Point) -> EdgeMark {
     EdgeMark {
         at,
         on: slab.part_name(on),
+        still_there: true,
         tie: tie.unwrap_or(Tie {
             corner: slab.corner_name(0),
             distance: slab.corners()[0].distance(at),

@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use crate::diag::Finding;
-use crate::geom::{Line, Outline, Point};
+use crate::geom::split::Chord;
+use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
@@ -34,10 +35,22 @@ pub enum GuideSide {
 /// One setting of a guide that is shorter than the cut.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct SetUp {
-    /// Beginning of the guide, mm from the start of the cut.
+    /// Beginning of the guide, mm along the cut from the end it is taped from.
     pub from: f64,
-    /// End of the guide, mm from the start of the cut.
+    /// End of the guide, mm along the cut from the same end.
     pub to: f64,
+}
+
+/// Where the settings of a short guide are taped from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum RunEnd {
+    /// From the mark where the line to keep enters the slab.
+    Start,
+    /// From the mark where it leaves.
+    End,
+    /// From the end of the stone on the entering side: both marks are on stone that has gone.
+    StoneAtStart,
 }
 
 /// How a straight trim is set out.
@@ -51,6 +64,8 @@ pub struct StraightSetOut {
     pub guide_side: GuideSide,
     /// From the guide's edge to the near face, mm.
     pub guide_to_face: f64,
+    /// Where the settings are taped from.
+    pub set_ups_from: RunEnd,
     /// Settings of the guide.
     pub set_ups: Vec<SetUp>,
     /// Length sawn from the far side first, mm; 0 when the cut is too short to need it.
@@ -91,7 +106,7 @@ pub fn plan(
         face_mm2,
         minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min,
         set_out: SetOut::Guide(Box::new(set_out(
-            job, placement, trim, length, far_end, disc,
+            job, placement, trim, stone, &face, far_end, disc,
         )?)),
         tail: 0.0,
         cusp: 0.0,
@@ -170,7 +185,8 @@ fn set_out(
     job: &Job,
     placement: &Placement,
     trim: &Trim,
-    length: f64,
+    stone: &Outline,
+    run: &Chord,
     far_end: f64,
     disc: &Disc,
 ) -> Option<StraightSetOut> {
@@ -194,26 +210,44 @@ fn set_out(
     let (guide_side, guide_to_face, guide) =
         sides.into_iter().find_map(|(side, to_face, by)| {
             let line = trim.face.shifted_right(by);
-            Some((side, to_face, marked(job, &line, trim.middle)?))
+            Some((side, to_face, marked(job, &line, trim.middle, stone)?))
         })?;
+    let face = marked(job, &trim.face, trim.middle, stone)?;
     Some(StraightSetOut {
-        face: marked(job, &trim.face, trim.middle)?,
+        set_ups_from: set_ups_from(&face),
+        face,
         guide,
         guide_side,
         guide_to_face,
-        set_ups: set_ups(&job.guide, length),
+        set_ups: set_ups(&job.guide, run.length()),
         far_end,
     })
 }
 
+/// The end that can be taped from: one whose mark is still on the stone.
+fn set_ups_from(face: &MarkedLine) -> RunEnd {
+    if face.start.still_there {
+        RunEnd::Start
+    } else if face.end.still_there {
+        RunEnd::End
+    } else {
+        RunEnd::StoneAtStart
+    }
+}
+
 /// A line's marks on the edges of the whole slab: they are made before the first cut.
-fn marked(job: &Job, line: &Line, near: Point) -> Option<MarkedLine> {
+/// `stone` is what is left when the cut is made.
+fn marked(job: &Job, line: &Line, near: Point, stone: &Outline) -> Option<MarkedLine> {
     let slab = &job.slab.shape;
     let chord = slab.outline().chord(line, near)?;
-    let start = edge_mark(slab, chord.start);
+    let mark = |at: Point| EdgeMark {
+        still_there: stone.distance(at) <= SAME_MM,
+        ..edge_mark(slab, at)
+    };
+    let start = mark(chord.start);
     Some(MarkedLine {
         check: check_tie(slab, &start),
-        end: edge_mark(slab, chord.end),
+        end: mark(chord.end),
         start,
     })
 }

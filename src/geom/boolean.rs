@@ -8,11 +8,12 @@
 
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
+use super::arc::Arc;
 use super::hull::Hull;
 use super::outline::Outline;
 use super::point::Point;
 use super::region::Region;
-use super::seg::{Arc, Seg};
+use super::seg::Seg;
 use super::{FLATTEN_MM, SAME_MM};
 
 /// Edges of a boolean's answer shorter than this are its grid's doing, mm.

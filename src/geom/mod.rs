@@ -6,6 +6,7 @@
 //! | file | noun or operation |
 //! |---|---|
 //! | [`point`] | points, vectors, poses, infinite lines |
+//! | [`arc`] | circular arcs, and where lines and circles meet |
 //! | [`seg`] | one straight or curved piece of an outline |
 //! | [`outline`] | a closed, simple, counter-clockwise boundary |
 //! | [`offset`] | each edge moved outwards by its own amount |
@@ -15,6 +16,7 @@
 //! | [`hull`] | convex hulls and the shapes placement needs |
 //! | [`rectangle`] | the best rectangle inside an outline |
 
+pub mod arc;
 pub mod boolean;
 pub mod hull;
 pub mod offset;
@@ -25,10 +27,11 @@ pub mod region;
 pub mod seg;
 pub mod split;
 
+pub use arc::Arc;
 pub use outline::{Outline, OutlineFault, Side};
 pub use point::{Bounds, Line, Point, Pose, Vector};
 pub use region::Region;
-pub use seg::{Arc, Seg};
+pub use seg::Seg;
 
 /// Two points closer than this are the same point, mm.
 ///

@@ -1,9 +1,10 @@
 //! An outline with each piece moved outwards by its own amount.
 
 use super::SAME_MM;
+use super::arc::Arc;
 use super::outline::{Outline, OutlineFault};
 use super::point::{Point, Vector};
-use super::seg::{Arc, Seg};
+use super::seg::Seg;
 
 /// Why an outline cannot be offset as asked.
 #[derive(Clone, Copy, Debug, PartialEq)]

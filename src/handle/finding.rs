@@ -143,7 +143,12 @@ fn heavier_tilt(piece: &Piece) -> Mass {
 
 fn over(piece: &Piece, lifter: usize, carried: Mass, limit: Mass, words: Words) -> Finding {
     let needed = match piece.lift.people_needed {
-        PeopleNeeded::AtLeast(n) => format!("By the sum of strengths at least {n} people."),
+        PeopleNeeded::AtLeast(n) if n > piece.lift.lifters.len() => {
+            format!("By the sum of strengths at least {n} people.")
+        }
+        PeopleNeeded::AtLeast(_) => {
+            "The weaker one must stand where the share is smaller.".to_owned()
+        }
         PeopleNeeded::MoreThanATeam => "No team of people will do.".to_owned(),
     };
     finding(
@@ -315,12 +320,17 @@ fn set_down(setting: &Setting, words: Words, found: &mut Findings) {
 
 fn flawed(job: &Job) -> Option<Finding> {
     let count = job.slab.flaws.len();
+    let noted = if count == 1 {
+        "One flaw is".to_owned()
+    } else {
+        format!("{count} flaws are")
+    };
     (count > 0).then(|| {
         finding(
             "flaws-and-strength",
             "The slab has flaws: the strength figures do not hold across them".to_owned(),
             format!(
-                "{count} flaw(s) noted. Every stress here assumes sound stone; at a fissure or a \
+                "{noted} noted. Every stress here assumes sound stone; at a fissure or a \
                  mend it may break far below them. Keep it on edge, on a full board or frame."
             ),
             "judgement",

@@ -6,7 +6,7 @@
 //! | [`plate`] | a rigid plate on springs: who carries what |
 //! | [`stand`] | where lifters stand |
 //! | [`lift`] | shares, limits, verdict, tilting up on edge |
-//! | [`guideline`] | published guideline weights and team factors |
+//! | [`mod@guideline`] | published guideline weights and team factors |
 //! | [`niosh`] | the lifting equation |
 //! | [`strip`] | a stone as a beam: width, area and moment of every cross-section |
 //! | [`bend`] | bending on two supports, flat and on edge |

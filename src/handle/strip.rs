@@ -40,6 +40,8 @@ pub(super) struct Node {
     pub(super) area: f64,
     /// Its moment about the end of the stone, mm³.
     pub(super) moment: f64,
+    /// Net width of the cross-section, mm.
+    pub(super) width: f64,
 }
 
 impl Strip {
@@ -115,11 +117,6 @@ impl Strip {
         &self.nodes
     }
 
-    /// Net width within a stretch, mm.
-    pub(super) fn width_in(&self, span: usize, u: f64) -> f64 {
-        self.spans.get(span).map_or(0.0, |s| s.width(u))
-    }
-
     /// Widths of the separate pieces of stone in a cross-section of a stretch, mm.
     pub(super) fn rails_in(&self, span: usize, u: f64) -> Vec<f64> {
         let Some(span) = self.spans.get(span) else {
@@ -138,7 +135,7 @@ impl Strip {
         let last = self
             .nodes
             .get(span * (STEPS + 1)..(span + 1) * (STEPS + 1))?;
-        let before = last.iter().rposition(|n| n.u <= u).unwrap_or(0);
+        let before = last.partition_point(|n| n.u <= u).saturating_sub(1);
         let base = last.get(before)?;
         Some(stretch.onward(base, as_f64(before) * step, theta))
     }
@@ -160,6 +157,7 @@ impl Strip {
                 u: span.from,
                 area,
                 moment,
+                width: span.width(span.from),
             };
             nodes.push(node);
             for k in 0..STEPS {
@@ -190,11 +188,12 @@ impl Span {
     fn onward(&self, node: &Node, from: f64, to: f64) -> Node {
         let weights = [1.0, 4.0, 1.0];
         let thetas = [from, f64::midpoint(from, to), to];
-        let (mut area, mut moment) = (node.area, node.moment);
+        let (mut area, mut moment, mut width) = (node.area, node.moment, node.width);
         for (weight, theta) in weights.into_iter().zip(thetas) {
             let u = self.u(theta);
             let stretch = 0.5 * (self.to - self.from) * theta.sin();
-            let part = weight * (to - from) / 6.0 * stretch * self.width(u);
+            width = self.width(u);
+            let part = weight * (to - from) / 6.0 * stretch * width;
             area += part;
             moment += part * u;
         }
@@ -203,6 +202,7 @@ impl Span {
             u: self.u(to),
             area,
             moment,
+            width,
         }
     }
 }

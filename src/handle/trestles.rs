@@ -6,15 +6,17 @@ use super::bend::{Beam, Lie, Sense};
 const TRESTLE_MM: f64 = 25.0;
 /// Places of the first support tried before the best of them is refined.
 const TRIES: u8 = 24;
-/// Halvings of the second support's place: four metres to below a nanometre.
-const HALVINGS: u8 = 42;
+/// Most steps in search of the second support's place; every other one halves.
+const STEPS: u8 = 84;
+/// The second support's place is known to this, mm.
+const CLOSE_MM: f64 = 1e-9;
 /// Golden sections of the first support's place.
 const SECTIONS: u8 = 48;
 
 /// The two supports, mm from the end, with the least greatest stress when the stone lies flat.
 ///
 /// With the first support fixed, moving the second outwards lets the stone sag more and hog less
-/// everywhere, so the best second place is where the two stresses are equal, found by halving.
+/// everywhere, so the best second place is where the two stresses are equal.
 /// The first place is the best of an even row, refined by golden section between its neighbours.
 #[must_use]
 pub fn best_supports(beam: &Beam<'_>) -> [f64; 2] {
@@ -45,18 +47,37 @@ pub fn best_supports(beam: &Beam<'_>) -> [f64; 2] {
     [first, second(beam, first)]
 }
 
-/// The best second support for a first one.
+/// The best second support for a first one: where sagging and hogging stress are equal. Steps along
+/// the chord between the ends of the interval and halvings take turns.
 fn second(beam: &Beam<'_>, first: f64) -> f64 {
     let length = beam.strip().length_mm();
+    let hog_over_sag = |place: f64| {
+        let of = |sense| beam.worst_of(Lie::Flat, [first, place], sense).stress_mpa;
+        of(Sense::Hog) - of(Sense::Sag)
+    };
     let mut low = (beam.strip().middle() + TRESTLE_MM).min(length);
     let mut high = length;
-    for _ in 0..HALVINGS {
-        let place = f64::midpoint(low, high);
-        let of = |sense| beam.worst_of(Lie::Flat, [first, place], sense).stress_mpa;
-        if of(Sense::Sag) < of(Sense::Hog) {
-            low = place;
+    let (mut at_low, mut at_high) = (hog_over_sag(low), hog_over_sag(high));
+    // Stresses are even when they differ by no more than rounding makes of them.
+    let even = 1e-13 * (at_low.abs() + at_high.abs());
+    for step in 0..STEPS {
+        if high - low <= CLOSE_MM {
+            break;
+        }
+        let chord = low + (high - low) * at_low / (at_low - at_high);
+        let place = if step % 2 == 0 && chord > low && chord < high {
+            chord
         } else {
-            high = place;
+            f64::midpoint(low, high)
+        };
+        let here = hog_over_sag(place);
+        if here.abs() <= even {
+            return place;
+        }
+        if here > 0.0 {
+            (low, at_low) = (place, here);
+        } else {
+            (high, at_high) = (place, here);
         }
     }
     // Where a width jumps the two stresses may jump past each other: take the better side.

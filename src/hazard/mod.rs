@@ -136,7 +136,7 @@ fn local_rules(job: &Job, notes: &mut Notes) {
         &doc::COMMON_PRACTICE,
         "local rules, makers' instructions and competent people come before this sheet",
         format!(
-            "The sheet is no permit. Figures are for {}, with document and year: check your \
+            "The sheet is no permit. Region of its figures: {}. Check your \
              current rules with {}. Lifting gear, electrics, structure and stone that may hold \
              asbestos are for licensed people.",
             job.region.name(),

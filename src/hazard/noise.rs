@@ -188,7 +188,11 @@ fn report_over(report: &NoiseReport, notes: &mut Notes) {
              {borrowed} before ear protection. At this level {:.0} minutes reach {:.0} dB(A). Hearing \
              protection for everybody within earshot, from the first start of the machine; NIOSH \
              recommends at most {:.1} minutes unprotected. Check your current rules.",
-            report.level_db, report.hours, report.minutes_to_duty, values.duty_db, report.niosh_minutes,
+            report.level_db,
+            report.hours,
+            report.minutes_to_duty.floor(),
+            values.duty_db,
+            (report.niosh_minutes * 10.0).floor() / 10.0,
         ),
     );
 }

@@ -146,7 +146,8 @@ fn report_over(report: &VibrationReport, notes: &mut Notes) {
     } else {
         return;
     };
-    let minutes = minutes.unwrap_or(0.0);
+    // A permitted time is never rounded up.
+    let minutes = minutes.unwrap_or(0.0).floor();
     let total = report.trigger_min + report.other_hours * 60.0;
     let borrowed = match values.standing {
         Standing::Own => "",

@@ -31,8 +31,7 @@ impl<'a> JobFile<'a> {
     pub fn new(text: &'a str) -> Result<Self, Diagnostic> {
         if text.len() > LONGEST_FILE {
             let message = format!(
-                "the job file has {} bytes, most {LONGEST_FILE} (1 MiB)",
-                text.len()
+                "the job file has more than {LONGEST_FILE} bytes (1 MiB), which is the most that is read"
             );
             return Err(Diagnostic::fault("", None, message, "is it a job file?"));
         }

@@ -4,7 +4,7 @@ use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg, rectangl
 use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape, VeinWish};
 
 use super::order::{self, Trim};
-use super::{NoFit, Placement, obstacle, room};
+use super::{Miss, Objection, Placement, obstacle, room};
 
 /// What becomes of one edge of the top.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,119 +35,6 @@ impl EdgeUse {
             Self::Sawn { allowance_mm } | Self::Flush { allowance_mm, .. } => *allowance_mm,
             Self::UsedUp => 0.0,
         }
-    }
-}
-
-/// What stands against a position.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Objection {
-    /// The top sticks out over the slab.
-    Outside {
-        /// The slab's edge or corner.
-        slab_part: Part,
-        /// By how much, mm.
-        by_mm: f64,
-    },
-    /// The top touches a flaw's clearance.
-    OnFlaw {
-        /// The flaw, counted from 0.
-        flaw: usize,
-        /// By how much it is too near, mm.
-        by_mm: f64,
-    },
-    /// The strip beyond an edge is too narrow to saw and too wide to leave.
-    NarrowStrip {
-        /// The top's edge, counted from 0.
-        edge: usize,
-        /// Its width, mm.
-        width_mm: f64,
-    },
-    /// An edge that must use a finished edge of the slab does not lie on one.
-    NotOnFactoryEdge {
-        /// The top's edge, counted from 0.
-        edge: usize,
-    },
-    /// The long direction lies wrong to the vein.
-    Vein {
-        /// Angle between the two, degrees.
-        angle_deg: f64,
-    },
-}
-
-impl Objection {
-    /// How much is amiss, mm, for comparing misses.
-    fn weight_mm(&self, job: &Job) -> f64 {
-        match self {
-            Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
-            Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
-            Self::NotOnFactoryEdge { .. } | Self::Vein { .. } => 1e4,
-        }
-    }
-}
-
-/// A position that breaks the rules, and which.
-#[derive(Clone, Debug)]
-pub struct Miss {
-    pub(super) pose: Pose,
-    pub(super) objections: Vec<Objection>,
-}
-
-impl Miss {
-    /// How much is amiss in all, mm.
-    #[must_use]
-    pub fn weight_mm(&self, job: &Job) -> f64 {
-        self.objections.iter().map(|o| o.weight_mm(job)).sum()
-    }
-
-    /// The miss as it is told to the user.
-    #[must_use]
-    pub fn in_words(self, job: &Job) -> NoFit {
-        NoFit {
-            turn_deg: self.pose.turn.to_degrees(),
-            reasons: self.objections.iter().map(|o| words(o, job)).collect(),
-            objections: self.objections,
-        }
-    }
-}
-
-fn words(objection: &Objection, job: &Job) -> String {
-    let edge_name = |edge: &usize| job.top.shape.edge_name(*edge);
-    match objection {
-        Objection::Outside { slab_part, by_mm } => {
-            let name = job.slab.shape.part_name(*slab_part);
-            let tape = 2.0 * job.slab.tape_error_mm;
-            let advice = if *by_mm <= tape {
-                format!("that is within the tape's error ({tape:.1} mm): measure again")
-            } else {
-                format!("make the top at least {by_mm:.1} mm smaller there, or take a larger slab")
-            };
-            format!(
-                "the top with its allowance sticks out {by_mm:.1} mm over slab {name}; {advice}"
-            )
-        }
-        Objection::OnFlaw { flaw, by_mm } => {
-            let flaw = &job.slab.flaws[*flaw];
-            format!(
-                "the top comes {by_mm:.1} mm too near to \"{}\" (clearance {:.1} mm); move it, or \
-                 make the top smaller",
-                flaw.what, flaw.clear_mm
-            )
-        }
-        Objection::NarrowStrip { edge, width_mm } => format!(
-            "edge {} would leave a strip of {width_mm:.1} mm to saw off, least {:.1} mm; move the \
-             top so that the edge lies on the slab's edge or farther in",
-            edge_name(edge),
-            job.place.least_strip_mm
-        ),
-        Objection::NotOnFactoryEdge { edge } => format!(
-            "edge {} is marked factory but does not lie on a factory edge of the slab; place it \
-             on one, or give it another finish",
-            edge_name(edge)
-        ),
-        Objection::Vein { angle_deg } => format!(
-            "the top's long direction lies {angle_deg:.0}° from the vein's; set top.vein = \
-             \"any\" if that does not matter"
-        ),
     }
 }
 
@@ -415,9 +302,12 @@ pub(super) fn sawn_with(
 ) -> Option<(Outline, Vec<Part>)> {
     let cuts = top.corner_cuts().iter().enumerate();
     let cuts: Vec<CornerCut> = cuts
-        .map(|(i, cut)| match buried(top, edges, corners, i) {
-            true => CornerCut::Sharp,
-            false => *cut,
+        .map(|(i, cut)| {
+            if buried(top, edges, corners, i) {
+                CornerCut::Sharp
+            } else {
+                *cut
+            }
         })
         .collect();
     let changed = cuts != top.corner_cuts();

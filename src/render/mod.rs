@@ -2,7 +2,7 @@
 //!
 //! | file | what it writes |
 //! |---|---|
-//! | [`pdf`] | a PDF of the whole sheet; the only file that names `printpdf` |
+//! | [`mod@pdf`] | a PDF of the whole sheet; the only file that names `printpdf` |
 //! | [`svg`] | one page as a drawing of its own |
 //! | [`text`] | the plan for a terminal |
 //! | [`json`] | the plan as data |

@@ -8,7 +8,8 @@ use crate::sheet::typeface::POINT_MM;
 
 /// A page as a standalone SVG 1.1 document of a size in mm.
 ///
-/// y runs down in SVG, so places are turned over here; text is set in the reader's sans serif.
+/// y runs down in SVG, so places are turned over here; text is set in the reader's sans serif,
+/// drawn to the width it has in the sheet's typeface so that it keeps its place.
 /// Places that are not finite numbers are left out of the drawing as SVG readers would refuse it.
 #[must_use]
 pub fn svg_page(page: &Page, size_mm: (f64, f64)) -> String {
@@ -84,7 +85,7 @@ fn arc_data(arc: &Arc, height: f64, d: &mut String) {
 }
 
 fn text_element(text: &Text, height: f64, out: &mut String) {
-    if !text.at.is_finite() {
+    if !text.at.is_finite() || !text.size_pt.is_finite() {
         return;
     }
     let (x, y) = (number(text.at.x), number(height - text.at.y));
@@ -95,6 +96,13 @@ fn text_element(text: &Text, height: f64, out: &mut String) {
         "<text x=\"{x}\" y=\"{y}\" font-family=\"sans-serif\" font-size=\"{size}\" \
          text-anchor=\"{anchor}\" fill=\"{ink}\""
     );
+    let length = number(text.width_mm());
+    if length != "0" {
+        let _ = write!(
+            out,
+            " textLength=\"{length}\" lengthAdjust=\"spacingAndGlyphs\""
+        );
+    }
     if text.face == Face::Bold {
         out.push_str(" font-weight=\"bold\"");
     }

@@ -137,7 +137,8 @@ impl Text {
     fn cut(&mut self, cut: &Cut) {
         let figures = self.figures;
         let (kind, what) = match cut.kind {
-            CutKind::Straight => ("straight along edge", &cut.edge),
+            CutKind::Straight if cut.edge.contains('-') => ("straight along edge", &cut.edge),
+            CutKind::Straight => ("straight, flat at corner", &cut.edge),
             CutKind::Curve => ("curve at corner", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
@@ -180,7 +181,12 @@ impl Text {
                 .iter()
                 .map(|s| format!("{} to {}", figures.tape(s.from), figures.tape(s.to)))
                 .collect();
-            self.row("guide set at", &spans.join("; "));
+            let from = match set_out.set_ups_from {
+                crate::cut::RunEnd::Start => "from the first mark",
+                crate::cut::RunEnd::End => "from the second mark",
+                crate::cut::RunEnd::StoneAtStart => "from the end of the stone at the first mark",
+            };
+            self.row("guide set at", &format!("{} {from}", spans.join("; ")));
         }
         if set_out.far_end > 0.0 {
             self.row(
@@ -232,11 +238,15 @@ impl Text {
         self.row("arm", &figures.tape(set_out.arm));
         self.row("sawn radius", &figures.tape(set_out.sawn_radius));
         self.row("cusps", &figures.small(cusp));
-        self.row("step", &angle(set_out.step));
+        let chord = set_out.stations.get(1).map_or(0.0, |s| s.chord);
+        self.row(
+            "step",
+            &format!("{}, chord {}", angle(set_out.step), figures.small(chord)),
+        );
         let unit = figures.unit();
         let _ = writeln!(
             self.out,
-            "  station    angle   chord {unit:<4}      x {unit:<4}      y {unit}"
+            "  station    angle  from 1 {unit:<4}      x {unit:<4}      y {unit}"
         );
         for s in &set_out.stations {
             let _ = writeln!(
@@ -244,7 +254,7 @@ impl Text {
                 "  {:>7} {:>8} {:>11} {:>11} {:>11}{}",
                 s.number,
                 angle(s.angle),
-                figures.tape_bare(s.chord),
+                figures.tape_bare(s.from_first),
                 figures.tape_bare(s.touch.x),
                 figures.tape_bare(s.touch.y),
                 if s.in_stone {

@@ -99,7 +99,20 @@ impl<'a> Book<'a> {
             if done {
                 continue;
             }
-            if let Some(Part::Block(block)) = parts.get(at) {
+            if let (Some(Part::Block(heading)), Some(Part::Block(list))) =
+                (parts.get(at), parts.get(at + 1))
+                && heading.belongs_to_next()
+            {
+                // A heading stays with the entries of its list that still fit.
+                let mut trial = column.clone();
+                trial.place(heading);
+                if let Some((now, rest)) = broken(&trial, list) {
+                    trial.place(&now);
+                    column = trial;
+                    at += 1;
+                    parts[at] = rest.into();
+                }
+            } else if let Some(Part::Block(block)) = parts.get(at) {
                 if let Some((now, rest)) = broken(&column, block) {
                     column.place(&now);
                     parts[at] = rest.into();

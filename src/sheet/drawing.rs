@@ -3,13 +3,15 @@
 //! Kept stone is plain, waste hatched, kerf solid. Lines after ISO 128: the kept outline wide, the
 //! slab's edge of middle width, set-out lines long dash and dot, what has gone dotted.
 
+use std::f64::consts::TAU;
+
 use super::dimension::{Dimension, Run};
 use super::hatch::hatch;
 use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke};
 use super::labels::{Labelled, Labels, Prefer};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use super::wrap::Style;
-use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Vector, boolean};
+use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Side, Vector, boolean};
 
 /// Distance between hatch lines on paper, mm.
 const HATCH_MM: f64 = 2.2;
@@ -30,6 +32,11 @@ enum Fill {
     /// Hatching.
     Hatch,
 }
+
+/// Lines of places across a piece, each way, tried for its name.
+const NAME_PLACES: i32 = 8;
+/// Places tried for a ring that finds no room where it is wanted.
+const BADGE_PLACES: u32 = 36;
 
 /// A drawing under way: the slab's frame at a scale on paper.
 #[derive(Clone, Debug)]
@@ -275,9 +282,18 @@ impl Drawing {
         self.badge_off(at, Vector::default(), text);
     }
 
-    /// A ringed number `off` (mm on paper) from a point.
+    /// A ringed number `off` (mm on paper) from a point, or as near to there as there is room.
     pub fn badge_off(&mut self, at: Point, off: Vector, text: &str) {
-        let c = self.at(at) + off;
+        let wanted = self.at(at) + off;
+        let ring = |c: &Point| grown(Bounds::around([*c]), BADGE_MM);
+        let around = (0..BADGE_PLACES).map(|i| {
+            let (turn, out) = (f64::from(i % 12) * TAU / 12.0, f64::from(i / 12 + 1));
+            wanted + Vector::at_angle(turn) * (out * BADGE_MM * 1.2)
+        });
+        let free = std::iter::once(wanted)
+            .chain(around)
+            .find(|c| self.labels.is_clear_of_boxes(ring(c)));
+        let c = free.unwrap_or(wanted);
         let circle = crate::geom::seg::circle(c, BADGE_MM);
         let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
         self.over
@@ -285,7 +301,7 @@ impl Drawing {
         let cap = super::typeface::cap_height_mm(NAME.face, NAME.size_pt);
         let base = Point::new(c.x, c.y - cap / 2.0);
         self.over.push(NAME.text(text, base, Anchor::Middle).into());
-        self.labels.occupy(grown(Bounds::around([c]), BADGE_MM));
+        self.labels.occupy(ring(&c));
     }
 
     /// A name beside a point, clear of what is drawn.
@@ -303,6 +319,75 @@ impl Drawing {
     /// A figure or word at a point.
     pub fn word(&mut self, at: Point, text: &str) {
         self.label(at, text, &FIGURE, Prefer::Centred);
+    }
+
+    /// The best place for a piece's name: inside the piece near its balance point, elsewhere inside
+    /// it, or beside it.
+    fn room_for(
+        &mut self,
+        outline: &Outline,
+        at: Point,
+        text: &str,
+    ) -> Option<(Point, Vec<Item>, Bounds)> {
+        let bounds = outline.bounds();
+        let part = |i: i32| f64::from(i) / f64::from(NAME_PLACES);
+        let spread = (1..NAME_PLACES).flat_map(|i| (1..NAME_PLACES).map(move |j| (i, j)));
+        let others = spread.map(|(i, j)| {
+            Point::new(
+                bounds.min.x + bounds.width() * part(i),
+                bounds.min.y + bounds.height() * part(j),
+            )
+        });
+        let spots: Vec<Point> = std::iter::once(at).chain(others).collect();
+        let mut beside = None;
+        for spot in spots
+            .into_iter()
+            .filter(|p| outline.side(*p) == Side::Inside)
+        {
+            let mut labels = self.labels.clone();
+            let paper = self.at(spot);
+            let placed = labels.place(paper, text, &FIGURE, Prefer::Centred);
+            if let Labelled::Placed(items, area) = placed {
+                let found = (labels, paper, items, area);
+                if self.inside(outline, area) {
+                    beside = Some(found);
+                    break;
+                }
+                beside.get_or_insert(found);
+            }
+        }
+        let (labels, paper, items, area) = beside?;
+        self.labels = labels;
+        Some((paper, items, area))
+    }
+
+    /// Whether a box on paper lies inside a shape of the slab's frame.
+    fn inside(&self, outline: &Outline, area: Bounds) -> bool {
+        super::pen::corners(area).iter().all(|c| {
+            let moved = *c - self.shift;
+            let back = Point::new(moved.x / self.scale, moved.y / self.scale);
+            outline.side(back) != Side::Outside
+        })
+    }
+
+    /// The name of a piece of waste at its balance point; with a leader when the text does not fit
+    /// into the piece, so that it cannot be read as belonging to its neighbour.
+    pub fn piece(&mut self, outline: &Outline, at: Point, text: &str) {
+        let Some((spot, items, area)) = self.room_for(outline, at, text) else {
+            return;
+        };
+        if items.len() == 1 && !self.inside(outline, area) {
+            let near = Point::new(
+                spot.x.clamp(area.min.x, area.max.x),
+                spot.y.clamp(area.min.y, area.max.y),
+            );
+            let line = Path::line(spot, near, Stroke::solid(NARROW_MM, Ink::Black));
+            self.over.push(line.into());
+            self.over.push(Path::dot(spot, 0.7, Ink::Black).into());
+        }
+        let white = Path::frame(grown(area, 0.5), None, Some(Ink::White));
+        self.over.push(white.into());
+        self.over.extend(items);
     }
 
     /// A text in a style near a point.

@@ -34,6 +34,8 @@ impl Figures {
     pub fn small(self, mm: f64) -> String {
         match self.units {
             LengthUnit::Millimetre => format!("{:.1} mm", tidy(mm)),
+            // Less than the tape's smallest division has no inch figure worth printing.
+            LengthUnit::Inch if mm.abs() * 32.0 < MM_PER_INCH => format!("{:.1} mm", tidy(mm)),
             LengthUnit::Inch => format!("{:.1} mm ({} in)", tidy(mm), inches(mm)),
         }
     }
@@ -105,7 +107,9 @@ fn between(low: f64, high: f64) -> String {
 }
 
 fn weight(value: f64) -> String {
-    if value.abs() < 9.95 {
+    if value > 0.0 && value < 0.05 {
+        "under 0.1".to_owned()
+    } else if value.abs() < 9.95 {
         format!("{:.1}", tidy(value))
     } else {
         format!("{value:.0}")
@@ -138,10 +142,14 @@ fn inches(mm: f64) -> String {
     }
 }
 
-/// An area in square metres, to the thousandth.
+/// An area in square metres, to the thousandth; a small one in square centimetres.
 #[must_use]
 pub fn area(mm2: f64) -> String {
-    format!("{:.3} m²", mm2 / 1e6)
+    if mm2.abs() < 1e4 && mm2 != 0.0 {
+        format!("{:.1} cm²", mm2 / 100.0)
+    } else {
+        format!("{:.3} m²", mm2 / 1e6)
+    }
 }
 
 /// A sawn face in square centimetres.
@@ -153,6 +161,8 @@ pub fn face(mm2: f64) -> String {
 /// A span of time: minutes, and hours from two hours on.
 #[must_use]
 pub fn time(minutes: f64) -> String {
+    // The sum of no cuts at all is minus nothing.
+    let minutes = minutes.abs();
     if minutes < 120.0 {
         format!("{:.0} min", minutes.ceil())
     } else {

@@ -122,7 +122,7 @@ impl Frame {
         let page = if self.date.is_empty() {
             format!("Page {number} of {count}")
         } else {
-            format!("{}   ·   Page {number} of {count}", self.date)
+            format!("{} · Page {number} of {count}", self.date)
         };
         let line = shortened(&self.foot, &FOOT, space - FOOT.width_mm(&page) - APART_MM);
         vec![

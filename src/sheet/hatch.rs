@@ -8,7 +8,7 @@ use crate::geom::{Bounds, Line, Point, SAME_MM, Seg, Vector};
 /// The 45° lines inside closed runs of lines and arcs (even-odd), `spacing_mm` apart.
 ///
 /// The lines lie on one grid for the whole page, so the hatching of neighbours meets. Nothing is
-/// drawn for a spacing that is not a positive finite number.
+/// drawn for a spacing that is not a positive finite number, nor for a shape that is not finite.
 #[must_use]
 pub fn hatch(runs: &[Vec<Seg>], spacing_mm: f64, stroke: Stroke) -> Path {
     let lines = if spacing_mm.is_finite() && spacing_mm > 0.0 {
@@ -26,6 +26,9 @@ fn grid(runs: &[Vec<Seg>], spacing_mm: f64) -> Vec<Line> {
     let Some(bounds) = bounds.reduce(Bounds::joined) else {
         return vec![];
     };
+    if !(bounds.min.is_finite() && bounds.max.is_finite()) {
+        return vec![];
+    }
     let along = Vector::new(FRAC_1_SQRT_2, FRAC_1_SQRT_2);
     let across = along.left();
     let reach = |x: f64, y: f64| Vector::new(x, y).dot(across) / spacing_mm;

@@ -85,6 +85,12 @@ impl Labels {
         self.points.push(point);
     }
 
+    /// True when a box is inside the area and clear of every other box: a ring may sit on a line.
+    #[must_use]
+    pub fn is_clear_of_boxes(&self, area: Bounds) -> bool {
+        holds(self.area, area) && self.taken.iter().all(|t| !overlap(*t, area))
+    }
+
     /// True when a label for an anchor may lie here: inside the area and clear of all taken.
     fn is_free(&self, area: Bounds, anchor: Point) -> bool {
         let wide = grown(area, CLEAR_MM);

@@ -7,7 +7,8 @@ use super::item::{Dash, Ink, Stroke as Line};
 use super::labels::Prefer;
 use super::pen::NARROW_MM;
 use crate::cut::{Cut, CutKind, SetOut, Stroke};
-use crate::geom::{Bounds, Point, Seg, Vector};
+use crate::geom::{Bounds, Outline, Point, Seg, Vector};
+use crate::piece::Piece;
 use crate::plan::Plan;
 
 /// Paper left free round a drawing with two rows of dimensions, mm.
@@ -121,7 +122,15 @@ pub fn cut_numbers(drawing: &mut Drawing, plan: &Plan) {
 pub fn piece_names(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
     for piece in &plan.pieces {
         let text = format!("{}  {}", piece.name, figures.mass(piece.mass.likely));
-        drawing.word(piece.balance, &text);
+        name_piece(drawing, piece, &text);
+    }
+}
+
+/// The name of one waste piece.
+pub fn name_piece(drawing: &mut Drawing, piece: &Piece, text: &str) {
+    let outer = piece.outline.first().map(|r| Outline::new(r.clone()));
+    if let Some(Ok(outline)) = outer {
+        drawing.piece(&outline, piece.balance, text);
     }
 }
 
@@ -143,6 +152,15 @@ pub fn slab_dimensions(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
         8.0,
         figures.size_label(b.height()),
     );
+}
+
+/// Height of paper that a drawing of the whole slab needs at a width, mm, at most `most`.
+#[must_use]
+pub fn height_for(plan: &Plan, width: f64, most: f64) -> f64 {
+    let slab = slab_bounds(plan);
+    let free = 2.0 * DIMENSIONED_MM;
+    let needed = (width - free) * slab.height() / slab.width().max(1.0) + free;
+    needed.min(most)
 }
 
 /// The box round the slab and what is drawn about it.

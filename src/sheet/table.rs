@@ -119,7 +119,8 @@ impl Table {
         let titles: Vec<String> = self.headings.iter().map(|h| h.title.clone()).collect();
         self.draw_row(&titles, &self.style.bold(), spans, column);
         rule(column, MIDDLE_MM);
-        for (i, row) in self.rows[rows].iter().enumerate() {
+        let shown = self.rows.get(rows).unwrap_or_default();
+        for (i, row) in shown.iter().enumerate() {
             if i % 2 == 1 {
                 let high = Point::new(column.x + column.width, column.y);
                 let low = Point::new(column.x, column.y - self.row_height(row, spans));

@@ -69,7 +69,7 @@ impl Source {
         }
     }
 
-    /// Document, clause, year and how sure, as one printed phrase.
+    /// Document, clause, year (where the source has one) and how sure, as one printed phrase.
     ///
     /// ```
     /// use kerfwright::tables::{Source, Sure};
@@ -87,12 +87,10 @@ impl Source {
             text.push_str(self.clause);
         }
         text.push_str(" (");
-        if self.year == 0 {
-            text.push_str("undated");
-        } else {
+        if self.year != 0 {
             text.push_str(&self.year.to_string());
+            text.push_str("; ");
         }
-        text.push_str("; ");
         text.push_str(self.sure.words());
         text.push(')');
         text

@@ -6,7 +6,7 @@ use kerfwright::geom::{FLATTEN_MM, Outline, Pose, Region, Seg, Vector, boolean};
 use proptest::prelude::*;
 
 use crate::other::{cavalier, clipper, clipper_area};
-use crate::outlines::{cases, outline};
+use crate::outlines::outline;
 
 /// The second outline brought over the first, its middle somewhere in the first's box.
 fn pair() -> impl Strategy<Value = (Outline, Outline)> {
@@ -30,7 +30,7 @@ fn total(regions: &[Region]) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(cases(300))]
+    #![proptest_config(ProptestConfig::with_cases(300))]
 
     /// Against exact arcs: our answer is as exact, far inside the chords' tolerance.
     #[test]

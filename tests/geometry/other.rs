@@ -32,7 +32,7 @@ pub(crate) fn kurbo_path(outline: &Outline) -> BezPath {
     path
 }
 
-/// Area and balance point by kurbo. Its moment_x is the integral of x over the area.
+/// Area and balance point by kurbo. Its `moment_x` is the integral of x over the area.
 pub(crate) fn kurbo_moments(outline: &Outline) -> (f64, f64, f64) {
     let path = kurbo_path(outline);
     let (moments, area) = (path.moments(), path.area());
@@ -70,7 +70,7 @@ pub(crate) fn cavalier(outline: &Outline) -> Polyline<f64> {
     line
 }
 
-/// Area of what cavalier_contours leaves.
+/// Area of what `cavalier_contours` leaves.
 pub(crate) fn cavalier_area(lines: &[Polyline<f64>]) -> f64 {
     lines.iter().map(|l| l.area().abs()).sum()
 }

@@ -39,7 +39,7 @@ fn composed(parts: &[(f64, Outline)]) -> (f64, f64, f64) {
     (sum.0, sum.1 / sum.0, sum.2 / sum.0)
 }
 
-/// MatheAss, help page "circle parts": chord 21, rise 6 give r 12.1875, 118.97953°, arc 25.308373,
+/// `MatheAss`, help page "circle parts": chord 21, rise 6 give r 12.1875, 118.97953°, arc 25.308373,
 /// area 89.254148.
 #[test]
 fn segment_of_chord_21_and_rise_6() {
@@ -59,7 +59,7 @@ fn segment_of_chord_21_and_rise_6() {
     );
 }
 
-/// MatheAss, help page "circle parts": arc 1 and 45° give r 1.2732395, chord 0.97449536, rise
+/// `MatheAss`, help page "circle parts": arc 1 and 45° give r 1.2732395, chord 0.97449536, rise
 /// 0.096919589, area 0.063460604.
 #[test]
 fn segment_of_arc_1_and_45_degrees() {

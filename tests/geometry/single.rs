@@ -7,7 +7,7 @@ use kurbo::Shape as _;
 use proptest::prelude::*;
 
 use crate::other::{cavalier, cavalier_area, kurbo_moments, kurbo_path};
-use crate::outlines::{cases, has_arc, outline, smooth};
+use crate::outlines::{has_arc, outline, smooth};
 
 fn near(a: f64, b: f64, slack: f64) -> Result<(), TestCaseError> {
     prop_assert!((a - b).abs() <= slack, "{a} is not {b} to {slack}");
@@ -15,7 +15,7 @@ fn near(a: f64, b: f64, slack: f64) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(cases(400))]
+    #![proptest_config(ProptestConfig::with_cases(400))]
 
     #[test]
     fn area_and_balance_point(outline in outline()) {
@@ -102,7 +102,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(cases(40))]
+    #![proptest_config(ProptestConfig::with_cases(40))]
 
     /// The rectangle lies inside, and no rectangle of a grid of positions and sizes at any edge's
     /// turn is much larger.

@@ -167,7 +167,7 @@ fn a_text_beyond_a_mebibyte_is_refused() {
     let found = findings(&format!("{LEAST}{filler}#"));
     assert_eq!(found.len(), 1);
     assert!(
-        found[0].message.contains("1048577 bytes, most 1048576"),
+        found[0].message.contains("more than 1048576 bytes"),
         "{}",
         found[0].message
     );

@@ -5,7 +5,7 @@ use std::f64::consts::TAU;
 use crate::convex::Line;
 use crate::replay::plane::Place;
 use crate::replay::random_job::Dice;
-use crate::rules::{Judge, Pose};
+use crate::rules::{Judge, Pose, Top};
 
 /// Steps of the plain grid each way.
 const STEPS: u32 = 10;
@@ -25,7 +25,7 @@ pub(crate) fn turns(judge: &Judge<'_>) -> Vec<f64> {
     let angle = |l: &Line| l.along[1].atan2(l.along[0]);
     let mut turns: Vec<f64> = Vec::new();
     for edge in 0..job.top.len() {
-        let own = angle(&judge.top.edge_line(job, edge, &none));
+        let own = angle(&Top::edge_line(job, edge, &none));
         turns.extend(
             judge
                 .slab
@@ -109,7 +109,7 @@ fn touches(judge: &Judge<'_>, turn: f64, lying: &[Place]) -> Vec<Touch> {
         let nearest = lying.iter().map(|p| dot(*p)).fold(f64::INFINITY, f64::min);
         let mut depths = vec![0.0, 2.0 * judge.job.tape];
         for edge in 0..judge.job.top.len() {
-            let line = judge.top.edge_line(judge.job, edge, &pose);
+            let line = Top::edge_line(judge.job, edge, &pose);
             let along = line.along[0] * slab.along[0] + line.along[1] * slab.along[1];
             if along > 0.999 {
                 let own = judge.top.edge_allowance(edge);

@@ -152,7 +152,7 @@ impl Top {
     }
 
     /// The line along an edge where it lies.
-    pub(crate) fn edge_line(&self, job: &RandomJob, edge: usize, pose: &Pose) -> Line {
+    pub(crate) fn edge_line(job: &RandomJob, edge: usize, pose: &Pose) -> Line {
         let n = job.top.len();
         Line::through(
             pose.apply(job.top[edge]),
@@ -166,11 +166,10 @@ impl Top {
 
     /// Half planes that make up the sawn top, with the tangents of its arcs.
     fn faces(&self, job: &RandomJob, pose: &Pose, by: &[f64]) -> Vec<Line> {
-        let n = job.top.len();
         let mut faces = Vec::new();
-        for i in 0..n {
+        for (i, by) in by.iter().enumerate() {
             if !self.used_up[i] {
-                faces.push(self.edge_line(job, i, pose).moved_out(by[i]));
+                faces.push(Self::edge_line(job, i, pose).moved_out(*by));
             }
             let own = self.corner_allowances[i];
             if let Some((centre, radius, start, sweep)) = self.arcs[i] {
@@ -271,7 +270,7 @@ impl<'a> Judge<'a> {
         let (job, top) = (self.job, &self.top);
         let (from, to) = top.spans[edge];
         let (from, to) = (pose.apply(from), pose.apply(to));
-        let line = top.edge_line(job, edge, pose);
+        let line = Top::edge_line(job, edge, pose);
         let (own, near) = (top.edge_allowances[edge], 2.0 * job.tape);
         for (i, slab) in self.slab.iter().enumerate() {
             let by = match job.states[i] {
@@ -329,7 +328,7 @@ impl<'a> Judge<'a> {
                 trims.push(flat.moved_out(self.top.corner_allowances[i]));
             }
             if let Use::Sawn(by) = used {
-                trims.push(self.top.edge_line(self.job, i, pose).moved_out(*by));
+                trims.push(Top::edge_line(self.job, i, pose).moved_out(*by));
             }
         }
         trims

@@ -96,6 +96,8 @@ impl Replay {
         }
     }
 
+    // Callers hand over what they have just put together.
+    #[allow(clippy::needless_pass_by_value)]
     fn fault(&mut self, cut: &Value, what: String) {
         let (number, edge) = (&cut["number"], &cut["edge"]);
         self.faults.push(format!("cut {number} ({edge}): {what}"));

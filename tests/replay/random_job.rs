@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::Wish;
 use super::plane::{Place, Stone, moved};
 
-/// A source of numbers that look random: SplitMix64.
+/// A source of numbers that look random: `SplitMix64`.
 #[derive(Clone, Debug)]
 pub(crate) struct Dice(pub(crate) u64);
 

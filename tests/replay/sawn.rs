@@ -81,7 +81,7 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
         }
     }
     let middle = match *piece {
-        Piece::Line(a, b) => [(a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0],
+        Piece::Line(a, b) => [f64::midpoint(a[0], b[0]), f64::midpoint(a[1], b[1])],
         Piece::Arc(centre, radius, start, sweep) => on_circle(centre, radius, start + sweep / 2.0),
     };
     let corner = (0..n)

@@ -3,10 +3,11 @@
 use crate::cut::{CurveSetOut, Cut, CutKind, PivotPlace, Reach, SetOut};
 use crate::geom::{Bounds, Vector};
 use crate::sheet::book::{Book, Part};
-use crate::sheet::drawing::Drawing;
+use crate::sheet::drawing::{Drawing, FIGURE};
 use crate::sheet::figure::{Figures, angle, time};
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
-use crate::sheet::item::{Dash, Ink, Item, Stroke};
+use crate::sheet::item::{Dash, Ink, Item, Stroke as Line};
+use crate::sheet::labels::Prefer;
 use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
@@ -62,18 +63,18 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<
     scene::stage(&mut drawing, plan, cut.number);
     scene::kerf(&mut drawing, cut);
     drawing.cross(set_out.pivot);
-    let arm = Stroke::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
-    if let Some(station) = set_out.stations.get(set_out.stations.len() / 2) {
-        drawing.line_apart(set_out.pivot, station.touch, arm);
-        let text = format!("sawn radius {}", book.figures.tape(set_out.sawn_radius));
-        let third = set_out.pivot + (station.touch - set_out.pivot) * 0.4;
-        drawing.word(third, &text);
-    }
-    drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
     for station in &set_out.stations {
         drawing.dot(station.touch);
         let out = Vector::at_angle(station.angle);
-        drawing.name_towards(station.touch, -out, &station.number.to_string());
+        drawing.name_towards(station.touch, -out * 1.3, &station.number.to_string());
+    }
+    drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
+    let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
+    if let Some(station) = set_out.stations.get(set_out.stations.len() / 2) {
+        drawing.line_apart(set_out.pivot, station.touch, arm);
+        let text = format!("sawn radius {}", book.figures.tape(set_out.sawn_radius));
+        let part = set_out.pivot + (station.touch - set_out.pivot) * 0.3;
+        drawing.label(part, &text, &FIGURE, Prefer::Beside);
     }
     drawing.finish()
 }
@@ -117,11 +118,11 @@ fn steps(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<String> {
     let chord = set_out.stations.get(1).map_or(0.0, |s| s.chord);
     let mut steps = vec![
         format!(
-            "Strike the line to keep with a radius of {} about {}p. Step off {} from station to \
-             station, and check the last mark with its x and y.",
+            "Strike the line to keep with a radius of {} about {}p. Tape each station from station 1; \
+             neighbours must then be {} apart.",
             figures.tape(set_out.sawn_radius),
             cut.number,
-            figures.tape(chord)
+            figures.small(chord)
         ),
         "At each station set the disc square to the arm, its near face on the mark, the kerf \
          outside. Lower it straight down and lift it straight out."
@@ -154,13 +155,13 @@ fn station_table(figures: Figures, set_out: &CurveSetOut) -> Table {
         vec![
             s.number.to_string(),
             angle(s.angle),
-            figures.tape_bare(s.chord),
+            figures.tape_bare(s.from_first),
             figures.tape_bare(s.touch.x),
             figures.tape_bare(s.touch.y),
             if s.in_stone {
                 String::new()
             } else {
-                "no plunge: already cut".into()
+                "already cut".into()
             },
         ]
     });
@@ -168,7 +169,7 @@ fn station_table(figures: Figures, set_out: &CurveSetOut) -> Table {
         headings: vec![
             Heading::numbers("Station", Width::Mm(22.0)),
             Heading::numbers("Angle from AB", Width::Mm(34.0)),
-            Heading::numbers(format!("Chord, {unit}"), Width::Mm(28.0)),
+            Heading::numbers(format!("From station 1, {unit}"), Width::Mm(28.0)),
             Heading::numbers(format!("x from A, {unit}"), Width::Mm(32.0)),
             Heading::numbers(format!("y from A, {unit}"), Width::Mm(32.0)),
             Heading::words("", Width::Part(1.0)),

@@ -8,7 +8,7 @@ use crate::sheet::figure::{Figures, face, time};
 use crate::sheet::flow::{Block, Column, Grade, Mark, Scale};
 use crate::sheet::scene;
 
-/// Height of the drawing, mm.
+/// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 86.0;
 /// Space between the two columns of key numbers, mm.
 const GUTTER_MM: f64 = 8.0;
@@ -20,7 +20,7 @@ pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
     let mut column = book.column(Scale::BENCH);
     title(&mut column, plan);
-    let area = column.reserve(DRAWING_MM);
+    let area = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let drawing = scene::overview(plan, area);
     let scale = format!(
         "Drawn about 1 : {:.0}. Plain: the top. Hatched: waste. Black: kerf, wider than to scale.",

@@ -1,5 +1,6 @@
 //! Lift and carry.
 
+use crate::geom::Vector;
 use crate::handle::bend::{BendVerdict, Bending};
 use crate::handle::lift::{PeopleNeeded, Share, Verdict};
 use crate::handle::support::BearingVerdict;
@@ -32,7 +33,12 @@ pub fn add(book: &mut Book<'_>) {
     let middle = plan.top.balance;
     for lifter in &plan.handling.top.lift.lifters {
         drawing.dot(lifter.point);
-        let out = (lifter.point - middle).unit() * 5.0;
+        let away = lifter.point - middle;
+        let out = if away.length() > 1.0 {
+            away.unit() * 5.0
+        } else {
+            Vector::new(0.0, 5.0)
+        };
         drawing.badge_off(lifter.point, out, &lifter.number.to_string());
     }
     drawing.balance(middle);
@@ -138,7 +144,10 @@ fn lifter_table(top: &Piece, figures: Figures) -> Table {
 pub fn verdict_words(top: &Piece, figures: Figures) -> String {
     let mass = figures.mass(top.lift.mass);
     let people = match top.lift.people_needed {
-        PeopleNeeded::AtLeast(n) => format!("The guideline asks for at least {n}."),
+        PeopleNeeded::AtLeast(n) if n > top.lift.lifters.len() => {
+            format!("The guideline asks for at least {n} people.")
+        }
+        PeopleNeeded::AtLeast(_) => String::new(),
         PeopleNeeded::MoreThanATeam => {
             "The guideline asks for more people than can lift as a team.".into()
         }
@@ -170,6 +179,8 @@ pub fn verdict_words(top: &Piece, figures: Figures) -> String {
         ),
     };
     format!("Up to {mass}. {verdict} {people}")
+        .trim_end()
+        .to_owned()
 }
 
 fn advice(handling: &Handling, figures: Figures) -> Vec<String> {

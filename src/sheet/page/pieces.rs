@@ -8,15 +8,15 @@ use crate::sheet::flow::{Block, Scale};
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
-/// Height of the drawing, mm.
-const DRAWING_MM: f64 = 82.0;
+/// Greatest height of the drawing, mm.
+const DRAWING_MM: f64 = 64.0;
 
 /// Adds the page.
 pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
     let mut column = book.column(Scale::BENCH);
     column.place(&Block::Heading("Pieces and weights".into()));
-    let paper = column.reserve(DRAWING_MM);
+    let paper = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), paper, scene::DIMENSIONED_MM);
     scene::stage(&mut drawing, plan, 1);
     scene::slab_names(&mut drawing, plan);

@@ -17,7 +17,7 @@ pub fn add(book: &mut Book<'_>) {
     let h = &plan.hazards;
     let mut parts: Vec<Part> = vec![Block::Heading("Dust and safety".into()).into()];
     parts.push(Block::Rows(dust_rows(h)).into());
-    parts.push(Block::Note(h.silica.limit_text.clone()).into());
+    parts.push(Block::Note(sentence(&h.silica.limit_text)).into());
     parts.push(
         Block::Note(
             "The grams tell what must be caught. They do not predict what is in the air: no exposure \
@@ -34,7 +34,7 @@ pub fn add(book: &mut Book<'_>) {
     parts.push(Block::Subheading("Wear".into()).into());
     let wear = h.protective.iter().map(|p| {
         let sign = p.sign.map_or_else(String::new, |s| format!(" (sign {s})"));
-        format!("{}{sign}: {}", p.what, p.why)
+        format!("{}{sign}: {}", sentence(&p.what), p.why)
     });
     parts.push(Block::List(Mark::Square, wear.collect()).into());
     parts.push(
@@ -108,7 +108,10 @@ fn dust_rows(h: &Hazards) -> Vec<(String, String)> {
 pub fn required_words(h: &Hazards) -> String {
     match h.respirator.required {
         Required::NoneAsked => "none by the table; wear one all the same".into(),
-        Required::AtLeast(apf) => format!("protection factor {apf} or more"),
+        Required::AtLeast(apf) => format!(
+            "protection factor {apf} or more{}",
+            borrowed(h.respirator.required_standing)
+        ),
         Required::MustBeAssessed => "exposure must be assessed first".into(),
     }
 }
@@ -207,7 +210,7 @@ fn values_words(h: &Hazards) -> String {
 fn borrowed(standing: crate::tables::region::Standing) -> &'static str {
     match standing {
         crate::tables::region::Standing::Own => "",
-        crate::tables::region::Standing::Borrowed => ", borrowed: no rule of this region on file",
+        crate::tables::region::Standing::Borrowed => " (borrowed: no rule of this region on file)",
     }
 }
 

@@ -10,7 +10,7 @@ use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
-/// Height of the drawing, mm.
+/// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 84.0;
 
 /// Adds the pages.
@@ -20,7 +20,7 @@ pub fn add(book: &mut Book<'_>) {
     column.place(&Block::Heading(
         "Mark everything before the first cut".into(),
     ));
-    let area = column.reserve(DRAWING_MM);
+    let area = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
     drawing.kept(&plan.top.outline);
@@ -87,7 +87,9 @@ fn parts(book: &Book<'_>) -> Vec<Part> {
                      good to ±{}.",
                     book.figures.small(plan.slab.tape)
                 ),
-                "Cover the face with masking tape along each line and mark on the tape.".into(),
+                "Cover the face with masking tape along each line, mark on the tape, and strike every \
+                 line across the whole slab: an earlier cut may take a mark, the line stays."
+                    .into(),
             ],
         )
         .into(),
@@ -195,8 +197,17 @@ fn corner_table(book: &Book<'_>) -> Table {
         .zip(edges)
         .map(|(corner, edge)| {
             let use_of = edge.flush_with.as_ref().map_or_else(
-                || format!("sawn, {} left on it", figures.small(edge.allowance)),
-                |slab_edge| format!("lies on slab edge {slab_edge}, not sawn"),
+                || match edge.allowance {
+                    0.0 => "sawn to size".to_owned(),
+                    left => format!("sawn, {} left on it", figures.small(left)),
+                },
+                |slab_edge| match edge.allowance {
+                    0.0 => format!("lies on slab edge {slab_edge}, not sawn"),
+                    left => format!(
+                        "lies on slab edge {slab_edge}, not sawn, {} to take off",
+                        figures.small(left)
+                    ),
+                },
             );
             vec![
                 corner.name.clone(),

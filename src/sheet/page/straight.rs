@@ -1,6 +1,6 @@
 //! A card for each straight cut.
 
-use crate::cut::{Cut, CutKind, GuideSide, Pass, SetOut, StraightSetOut};
+use crate::cut::{Cut, CutKind, GuideSide, Pass, RunEnd, SetOut, StraightSetOut};
 use crate::geom::Bounds;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
@@ -10,7 +10,7 @@ use crate::sheet::item::{Dash, Ink, Item, Stroke};
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
-/// Height of the drawing, mm.
+/// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 74.0;
 
 /// Adds a card for each straight cut.
@@ -26,13 +26,13 @@ pub fn add(book: &mut Book<'_>) {
 fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
     let name = format!("Cut {}: straight", cut.number);
     let mut column = book.column(Scale::BENCH);
-    let heading = format!("Cut {}: straight, edge {} of the top", cut.number, cut.edge);
+    let heading = format!("Cut {}: straight, {} of the top", cut.number, made(cut));
     column.place(&Block::Heading(heading));
     if !book.plan.stops.is_empty() {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    let area = column.reserve(DRAWING_MM);
+    let area = column.reserve(scene::height_for(book.plan, column.width, DRAWING_MM));
     column.items.extend(draw(book, cut, set_out, area));
     let mut parts: Vec<Part> = vec![
         Block::Rows(rows(book.figures, cut, set_out)).into(),
@@ -51,6 +51,10 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
     scene::kerf(&mut drawing, cut);
     let guide = Stroke::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
     drawing.line_apart(set_out.guide.start.at, set_out.guide.end.at, guide);
+    // The number on the kept side: the waste's own name needs the other.
+    let at = scene::middle(cut);
+    let inwards = (plan.top.balance - at).unit() * 6.0;
+    drawing.badge_off(at, inwards, &cut.number.to_string());
     let marks = [
         (&set_out.face.start, "a"),
         (&set_out.face.end, "b"),
@@ -62,15 +66,13 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut, area: Bounds) -> V
         drawing.name(mark.at, &format!("{}{letter}", cut.number));
     }
     scene::slab_names(&mut drawing, plan);
-    drawing.badge(scene::middle(cut), &cut.number.to_string());
-    drawing.word(
-        set_out.guide.start.at.midpoint(set_out.guide.end.at),
-        "guide",
-    );
+    let (from, to) = (set_out.guide.start.at, set_out.guide.end.at);
+    // A third of the way along: the middle belongs to the cut's number.
+    drawing.word(from + (to - from) * (1.0 / 3.0), "guide");
     drawing.word(plan.top.balance, "keep");
     for piece in plan.pieces.iter().filter(|p| p.after_cut == cut.number) {
         let text = format!("{}  {}", piece.name, book.figures.mass(piece.mass.high));
-        drawing.word(piece.balance, &text);
+        scene::name_piece(&mut drawing, piece, &text);
     }
     drawing.finish()
 }
@@ -104,9 +106,14 @@ fn rows(figures: Figures, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, S
             .iter()
             .map(|s| format!("{} to {}", figures.tape_bare(s.from), figures.tape(s.to)))
             .collect();
+        let from = match set_out.set_ups_from {
+            RunEnd::Start => format!("mark {}a", cut.number),
+            RunEnd::End => format!("mark {}b", cut.number),
+            RunEnd::StoneAtStart => format!("the end of the stone on the side of {}a", cut.number),
+        };
         rows.push(row(
             "Guide set at",
-            format!("{} from mark {}a", spans.join("; "), cut.number),
+            format!("{} from {from}", spans.join("; ")),
         ));
     }
     rows
@@ -132,17 +139,54 @@ pub(super) fn pass_tables(cut: &Cut) -> Vec<Part> {
     cut.passes.chunks(ACROSS).map(|g| table(g).into()).collect()
 }
 
+/// What the cut makes of the top, in words.
+fn made(cut: &Cut) -> String {
+    if cut.edge.contains('-') {
+        format!("edge {}", cut.edge)
+    } else {
+        format!("flat at corner {}", cut.edge)
+    }
+}
+
+/// The marks that are no longer on the stone when the cut is made, as the beginning of a sentence.
+fn gone_marks(cut: &Cut, set_out: &StraightSetOut) -> String {
+    let marks = [
+        (&set_out.face.start, 'a'),
+        (&set_out.face.end, 'b'),
+        (&set_out.guide.start, 'c'),
+        (&set_out.guide.end, 'd'),
+    ];
+    let gone: Vec<String> = marks
+        .iter()
+        .filter(|(mark, _)| !mark.still_there)
+        .map(|(_, letter)| format!("{}{letter}", cut.number))
+        .collect();
+    match gone.split_last() {
+        None => String::new(),
+        Some((only, [])) => format!("Mark {only} was"),
+        Some((last, rest)) => format!("Marks {} and {last} were", rest.join(", ")),
+    }
+}
+
 fn steps(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<String> {
     let figures = book.figures;
     let number = cut.number;
-    let mut steps = vec![
+    let mut steps = Vec::new();
+    let gone = gone_marks(cut, set_out);
+    if !gone.is_empty() {
+        steps.push(format!(
+            "{gone} on stone that an earlier cut has taken. Go by the lines struck across the whole slab \
+             before the first cut: they still show on the stone that is left."
+        ));
+    }
+    steps.extend([
         format!(
             "Clamp the guide with its edge on marks {number}c and {number}d. The disc's near face must \
              fall on the line {number}a–{number}b, the kerf wholly in the waste."
         ),
         "Bear the stone level on both sides of the cut, near the cut, along its whole length."
             .into(),
-    ];
+    ]);
     if set_out.far_end > 0.0 {
         steps.push(format!(
             "At every depth first saw the last {} at mark {number}b from outside inwards, then the run \

@@ -1,0 +1,228 @@
+//! The parts of a plan that describe the job, the stone, the slab and the top.
+
+use serde::Serialize;
+
+use crate::geom::{Outline, Point, Seg, Vector};
+use crate::job::{DustMethod, EdgeState, Finish, Range, Thickness};
+use crate::units::{LengthUnit, Mass, MassRange};
+
+/// The title block.
+#[derive(Clone, Debug, Serialize)]
+pub struct JobNote {
+    /// Name of the job.
+    pub title: String,
+    /// Region code.
+    pub region: String,
+    /// Region in words.
+    pub region_name: String,
+    /// Date, or empty.
+    pub date: String,
+    /// For whom.
+    pub made_for: String,
+    /// By whom.
+    pub made_by: String,
+    /// A remark.
+    pub note: String,
+    /// The unit printed first.
+    pub units: LengthUnit,
+}
+
+/// The stone.
+#[derive(Clone, Debug, Serialize)]
+pub struct StoneNote {
+    /// Its name.
+    pub name: String,
+    /// Density, kg/m³.
+    pub density: Range,
+    /// Flexural strength, `MPa`.
+    pub strength_mpa: f64,
+    /// Where that figure comes from.
+    pub strength_source: String,
+    /// The strength is divided by this.
+    pub safety_factor: f64,
+    /// Crystalline silica, share of mass.
+    pub silica: Range,
+    /// Weight of the slab on a scale.
+    pub weighed: Option<Mass>,
+    /// Weight of the slab by the seller's word.
+    pub said: Option<Mass>,
+}
+
+/// A corner with its name.
+#[derive(Clone, Debug, Serialize)]
+pub struct NamedPoint {
+    /// The name.
+    pub name: String,
+    /// Where it is; for a rounded or clipped corner, as if it were sharp.
+    pub at: Point,
+    /// The same for a sharp corner; the middle of the arc or flat for a rounded or clipped one.
+    pub edge: Point,
+}
+
+/// The slab.
+#[derive(Clone, Debug, Serialize)]
+pub struct SlabNote {
+    /// Its outline.
+    pub outline: Outline,
+    /// Its corners.
+    pub corners: Vec<NamedPoint>,
+    /// Its edges.
+    pub edges: Vec<SlabEdge>,
+    /// Its flaws.
+    pub flaws: Vec<FlawNote>,
+    /// Area.
+    pub area_mm2: f64,
+    /// Thickness readings.
+    pub thickness: Thickness,
+    /// Mass.
+    pub mass: MassRange,
+    /// Balance point.
+    pub balance: Point,
+    /// Tape error.
+    pub tape: f64,
+    /// Direction of the vein.
+    pub vein: Option<f64>,
+}
+
+/// An edge of the slab.
+#[derive(Clone, Debug, Serialize)]
+pub struct SlabEdge {
+    /// Its name.
+    pub name: String,
+    /// What it can be used for.
+    pub state: EdgeState,
+    /// Length between sharp corners.
+    pub length: f64,
+}
+
+/// A flaw.
+#[derive(Clone, Debug, Serialize)]
+pub struct FlawNote {
+    /// What it is.
+    pub what: String,
+    /// The flaw itself: a circle or an area closed, a line open.
+    pub path: Vec<Seg>,
+    /// Clearance all round.
+    pub clear: f64,
+    /// The edge of the clearance, as closed rings that may overlap.
+    pub clearance: Vec<Vec<Seg>>,
+}
+
+/// Where the top lies.
+#[derive(Clone, Debug, Serialize)]
+pub struct PlacementNote {
+    /// Turn of the top.
+    pub turn: f64,
+    /// Where the origin of the top's frame lies.
+    pub shift: Vector,
+    /// Sawing work, curves counted by their factor.
+    pub work_mm2: f64,
+    /// The top's edges that lie on an edge of the slab.
+    pub flush: Vec<String>,
+    /// Least distance to spare.
+    pub least_spare: f64,
+}
+
+/// The finished top.
+#[derive(Clone, Debug, Serialize)]
+pub struct TopNote {
+    /// Its outline.
+    pub outline: Outline,
+    /// Cutouts; none in a plan of run-off cuts.
+    pub cutouts: Vec<Vec<Seg>>,
+    /// The outline with the allowances, as the saw leaves it.
+    pub sawn_outline: Outline,
+    /// Its corners.
+    pub corners: Vec<NamedPoint>,
+    /// Its edges.
+    pub edges: Vec<TopEdge>,
+    /// Area.
+    pub area_mm2: f64,
+    /// Mass.
+    pub mass: MassRange,
+    /// Balance point.
+    pub balance: Point,
+    /// Length and width of the box around it in its own frame.
+    pub size: [f64; 2],
+}
+
+/// An edge of the top.
+#[derive(Clone, Debug, Serialize)]
+pub struct TopEdge {
+    /// Its name.
+    pub name: String,
+    /// What is done to it.
+    pub finish: Finish,
+    /// Length between sharp corners.
+    pub length: f64,
+    /// The slab's edge it lies on, when it does.
+    pub flush_with: Option<String>,
+    /// Stone left by the saw.
+    pub allowance: f64,
+}
+
+/// A core hole.
+#[derive(Clone, Debug, Serialize)]
+pub struct CoreHole {
+    /// The cut it belongs to.
+    pub cut: usize,
+    /// Its centre.
+    pub at: Point,
+    /// The bit's diameter.
+    pub diameter: f64,
+}
+
+/// Sums over all cuts.
+#[derive(Clone, Copy, Debug, Serialize)]
+pub struct Totals {
+    /// Straight trims.
+    pub straight_cuts: usize,
+    /// Curves.
+    pub curves: usize,
+    /// Length sawn.
+    pub length_mm: f64,
+    /// Sawn face.
+    pub face_mm2: f64,
+    /// Stone turned to dust or slurry, mm³.
+    pub kerf_volume_mm3: f64,
+    /// Time with the disc in the stone.
+    pub sawing_minutes: f64,
+    /// Setting-up time.
+    pub set_up_minutes: f64,
+}
+
+/// Machine, jig and passes.
+#[derive(Clone, Debug, Serialize)]
+pub struct Kit {
+    /// Speed without load, turns per minute.
+    pub rpm: f64,
+    /// Between machine and stone.
+    pub plate: f64,
+    /// From the guide's edge to the near face.
+    pub guide_offset: f64,
+    /// Length of the guide.
+    pub guide_length: f64,
+    /// From the arm mark to the near face.
+    pub jig_offset: f64,
+    /// Sawn face a minute, cm².
+    pub rate: f64,
+    /// The rate is a guess.
+    pub rate_is_guess: bool,
+    /// Through the stone.
+    pub through: f64,
+    /// Curves take this many times longer.
+    pub curve_factor: f64,
+    /// How the dust is held down.
+    pub dust_method: DustMethod,
+}
+
+/// A support.
+#[derive(Clone, Debug, Serialize)]
+pub struct SupportNote {
+    /// What it is.
+    pub what: String,
+    /// Both ends of a line, or the middle of a pad twice.
+    pub ends: [Point; 2],
+    /// The most it may carry.
+    pub limit: Option<Mass>,
+}

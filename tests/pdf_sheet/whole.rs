@@ -1,0 +1,317 @@
+//! Nothing of the plan is left out of the sheet.
+
+use kerfwright::sheet::figure::{Figures, angle};
+use kerfwright::tables::{Source, Sure};
+use kerfwright::units::LengthUnit;
+use serde_json::Value;
+
+use crate::{PRINTED, Printed, number, sentence, squeezed, squeezed_page, words};
+
+fn tape(printed: &Printed, mm: f64) -> String {
+    let units = match words(&printed.json["job"]["units"]) {
+        "in" => LengthUnit::Inch,
+        _ => LengthUnit::Millimetre,
+    };
+    Figures { units }.tape_bare(mm)
+}
+
+/// Asserts that a page holds words one after another, whatever lies between them.
+fn holds_in_order(printed: &Printed, page: &str, parts: &[String]) {
+    let text = printed.squeezed(page);
+    let mut from = 0;
+    for part in parts {
+        let at = text[from..].find(&squeezed(part));
+        let place = at.unwrap_or_else(|| {
+            panic!(
+                "{}, {page}: {part:?} of {parts:?} is not in {text}",
+                printed.name
+            )
+        });
+        from += place + squeezed(part).len();
+    }
+}
+
+/// Asserts that a page holds some words.
+fn holds(printed: &Printed, page: &str, part: &str) {
+    holds_in_order(printed, page, &[part.to_owned()]);
+}
+
+fn cuts<'p>(printed: &'p Printed, kind: &'static str) -> impl Iterator<Item = &'p Value> {
+    let cuts = printed.list("cuts").iter();
+    cuts.filter(move |c| words(&c["kind"]) == kind)
+}
+
+fn depths(cut: &Value) -> Vec<String> {
+    let passes = cut["passes"].as_array().unwrap().iter();
+    passes
+        .map(|p| format!("{:.1}", number(&p["depth"])))
+        .collect()
+}
+
+#[test]
+fn each_straight_cut_has_a_card_with_every_depth() {
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "straight") {
+            let page = format!("Cut {}: straight", cut["number"]);
+            holds(printed, &page, words(&cut["edge"]));
+            holds(printed, &page, words(&cut["disc"]["name"]));
+            holds_in_order(printed, &page, &depths(cut));
+            for freed in cut["frees"].as_array().unwrap() {
+                holds(printed, &page, &format!("{} (up to", words(freed)));
+            }
+        }
+    }
+}
+
+#[test]
+fn every_mark_and_tie_of_a_straight_cut_is_set_out() {
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "straight") {
+            let set_out = &cut["set_out"]["guide"];
+            for (line, names) in [("face", ["a", "b"]), ("guide", ["c", "d"])] {
+                let line = &set_out[line];
+                for (end, letter) in ["start", "end"].into_iter().zip(names) {
+                    let mark = &line[end];
+                    let tie = &mark["tie"];
+                    let row = [
+                        format!("{}{letter}", cut["number"]),
+                        words(&mark["on"]).to_owned(),
+                        words(&tie["corner"]).to_owned(),
+                        tape(printed, number(&tie["distance"])),
+                    ];
+                    holds_in_order(printed, "Set-out", &row);
+                }
+                let check = &line["check"];
+                let check = format!(
+                    "{}: {}",
+                    words(&check["corner"]),
+                    tape(printed, number(&check["distance"]))
+                );
+                holds(printed, "Set-out", &check);
+            }
+        }
+    }
+}
+
+#[test]
+fn every_station_of_every_curve_is_on_its_page() {
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "curve") {
+            let page = format!("Cut {}: curve", cut["number"]);
+            let set_out = &cut["set_out"]["pivot"];
+            let mut rows = Vec::new();
+            for station in set_out["stations"].as_array().unwrap() {
+                rows.push(station["number"].to_string());
+                rows.push(angle(number(&station["angle"]).to_radians()));
+                for axis in [0, 1] {
+                    rows.push(tape(printed, number(&station["touch"][axis])));
+                }
+                if station["in_stone"] == Value::Bool(false) {
+                    rows.push("already cut".into());
+                }
+            }
+            holds_in_order(printed, &page, &rows);
+            holds_in_order(printed, &page, &depths(cut));
+            holds(printed, &page, &tape(printed, number(&set_out["arm"])));
+        }
+    }
+}
+
+/// The words in the drawing of a page: all that stands above a label that follows the drawing.
+fn in_drawing<'p>(printed: &'p Printed, page: &str, below: &str) -> Vec<&'p str> {
+    let texts = &printed.pages.iter().find(|p| p.0 == page).unwrap().1;
+    let end = texts.iter().find(|t| t.words == below).unwrap().y;
+    let drawing = texts.iter().filter(|t| t.y > end + 0.1);
+    drawing.map(|t| t.words.as_str()).collect()
+}
+
+#[test]
+fn every_mark_and_station_is_named_in_its_drawing() {
+    let mut missing = Vec::new();
+    for printed in PRINTED.iter() {
+        for cut in printed.list("cuts") {
+            let kind = words(&cut["kind"]);
+            let number = &cut["number"];
+            let page = format!("Cut {number}: {kind}");
+            let drawn = in_drawing(printed, &page, "Disc");
+            let set_out = in_drawing(printed, "Set-out", "Marks on the edges of the slab");
+            let marks = ["a", "b", "c", "d"].map(|letter| format!("{number}{letter}"));
+            let (names, marks) = if kind == "straight" {
+                (marks.to_vec(), marks.to_vec())
+            } else {
+                let stations = cut["set_out"]["pivot"]["stations"].as_array().unwrap();
+                let numbers = stations.iter().map(|s| s["number"].to_string());
+                (numbers.collect(), vec![format!("{number}p")])
+            };
+            let mut lacks = |names: &[String], place: &str, drawn: &[&str]| {
+                let absent = names.iter().filter(|n| !drawn.contains(&n.as_str()));
+                missing.extend(absent.map(|n| format!("{}, {place}: {n}", printed.name)));
+            };
+            lacks(&names, &page, &drawn);
+            lacks(&marks, "Set-out", &set_out);
+        }
+    }
+    assert!(missing.is_empty(), "\n{}", missing.join("\n"));
+}
+
+#[test]
+fn the_step_between_stations_is_the_plans() {
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "curve") {
+            let page = format!("Cut {}: curve", cut["number"]);
+            let step = number(&cut["set_out"]["pivot"]["step"]);
+            holds(
+                printed,
+                &page,
+                &format!("{} apart", angle(step.to_radians())),
+            );
+        }
+    }
+}
+
+/// The card says "from mark 2a" or "2b": the stone must begin where that mark is.
+#[test]
+fn a_guide_set_twice_is_measured_from_its_mark() {
+    let mut wrong = Vec::new();
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "straight") {
+            let set_out = &cut["set_out"]["guide"];
+            if set_out["set_ups"].as_array().unwrap().len() < 2 {
+                continue;
+            }
+            let place = |point: &Value| (number(&point[0]), number(&point[1]));
+            let end = set_out["set_ups_from"].as_str().unwrap();
+            if end == "stone_at_start" {
+                continue;
+            }
+            let mark = place(&set_out["face"][end]["at"]);
+            let strokes = cut["strokes"].as_array().unwrap().iter();
+            let ends = strokes.flat_map(|s| [place(&s["from"]), place(&s["to"])]);
+            let away = ends.map(|p| (p.0 - mark.0).hypot(p.1 - mark.1));
+            let nearest = away.fold(f64::MAX, f64::min);
+            // Half a kerf across, and the slant of the edge.
+            if nearest > 10.0 {
+                let number = &cut["number"];
+                wrong.push(format!(
+                    "{}, cut {number}: the saw begins {nearest:.0} mm from its {end} mark",
+                    printed.name
+                ));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
+}
+
+#[test]
+fn every_pivot_is_set_out_by_its_ties() {
+    for printed in PRINTED.iter() {
+        for cut in cuts(printed, "curve") {
+            let set_out = &cut["set_out"]["pivot"];
+            let mut row = vec![
+                format!("{}p", cut["number"]),
+                tape(printed, number(&set_out["pivot"][0])),
+                tape(printed, number(&set_out["pivot"][1])),
+            ];
+            for tie in set_out["pivot_ties"].as_array().unwrap() {
+                let distance = tape(printed, number(&tie["distance"]));
+                row.push(format!("{}: {distance}", words(&tie["corner"])));
+            }
+            holds_in_order(printed, "Set-out", &row);
+        }
+    }
+}
+
+#[test]
+fn every_piece_is_in_the_table_of_weights() {
+    for printed in PRINTED.iter() {
+        for piece in printed.list("pieces") {
+            let row = [
+                words(&piece["name"]).to_owned(),
+                format!("cut {}", piece["after_cut"]),
+                kerfwright::sheet::figure::area(number(&piece["area_mm2"])),
+            ];
+            holds_in_order(printed, "Pieces and weights", &row);
+        }
+    }
+}
+
+#[test]
+fn every_stop_is_on_page_1() {
+    for printed in PRINTED.iter() {
+        let first = squeezed_page(printed.first());
+        for stop in printed.list("stops") {
+            let title = squeezed(&sentence(words(&stop["title"])));
+            assert!(first.contains(&title), "{}: {title}", printed.name);
+        }
+        let count = printed.list("stops").len();
+        assert_eq!(first.contains("standagainst"), count > 1);
+        assert_eq!(first.contains("standsagainst"), count == 1);
+        assert_eq!(first.contains("foundnostop"), count == 0);
+        // Whoever takes a card to the bench sees that a stop stands.
+        for cut in printed.list("cuts") {
+            let name = format!("Cut {}: {}", cut["number"], words(&cut["kind"]));
+            let page = printed.squeezed(&name);
+            assert_eq!(page.contains("Donotcut."), count > 0, "{name}");
+        }
+    }
+}
+
+#[test]
+fn every_stop_and_caution_is_told_in_full_with_its_source() {
+    for printed in PRINTED.iter() {
+        for (list, page) in [("stops", "At a glance"), ("cautions", "Dust and safety")] {
+            for finding in printed.list(list) {
+                let told = [
+                    sentence(words(&finding["title"])),
+                    words(&finding["detail"]).to_owned(),
+                    format!("Source: {}", words(&finding["source"])),
+                ];
+                holds_in_order(printed, page, &told);
+            }
+        }
+    }
+}
+
+#[test]
+fn everything_assumed_is_on_the_last_pages() {
+    for printed in PRINTED.iter() {
+        for assumed in printed.list("assumed") {
+            let row = ["key", "value", "why"].map(|key| words(&assumed[key]).to_owned());
+            holds_in_order(printed, "Sources and assumptions", &row);
+        }
+    }
+}
+
+/// A source as the sheet prints it, from the plan's own data.
+fn cite(source: &Value) -> String {
+    let sure = match words(&source["sure"]) {
+        "read" => Sure::Read,
+        "quoted" => Sure::Quoted,
+        "computed" => Sure::Computed,
+        "memory" => Sure::Memory,
+        "practice" => Sure::Practice,
+        "judgement" => Sure::Judgement,
+        other => panic!("{other}"),
+    };
+    let leak = |key: &str| -> &'static str { words(&source[key]).to_owned().leak() };
+    let year = source["year"].as_u64().and_then(|y| u16::try_from(y).ok());
+    Source::new(
+        leak("what"),
+        leak("document"),
+        leak("clause"),
+        year.expect("a year"),
+        sure,
+    )
+    .cite()
+}
+
+#[test]
+fn every_source_is_on_the_last_pages() {
+    for printed in PRINTED.iter() {
+        assert!(!printed.list("sources").is_empty());
+        for source in printed.list("sources") {
+            let row = [sentence(words(&source["what"])), cite(source)];
+            holds_in_order(printed, "Sources and assumptions", &row);
+        }
+    }
+}
