@@ -1,10 +1,10 @@
 //! One position of the top, judged.
 
-use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg, rectangle};
-use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape, VeinWish};
+use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg};
+use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape};
 
 use super::order::{self, Trim};
-use super::{Miss, Objection, Placement, obstacle, room};
+use super::{Miss, Objection, Placement, obstacle, room, vein};
 
 /// What becomes of one edge of the top.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,10 +37,6 @@ impl EdgeUse {
         }
     }
 }
-
-/// The long direction may lie this far from the wished one, degrees (judgement: nearer to the wish
-/// than to the middle between along and across).
-const VEIN_SLACK_DEG: f64 = 30.0;
 
 /// A position that breaks no rule, its cuts not yet ordered.
 #[derive(Clone, Debug)]
@@ -78,7 +74,7 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
         }
         spares.push(spare);
     }
-    objections.extend(against_vein(job, pose));
+    objections.extend(vein::against(job, pose));
     spares.extend(spares_of_corners(job, &sawn, &sawn_parts));
     let least_spare_mm = spares.into_iter().fold(f64::INFINITY, f64::min);
     if objections.is_empty() {
@@ -401,27 +397,6 @@ fn beyond_pieces(pieces: &[Seg], p: Point, away: f64) -> Vec<(usize, f64)> {
         .collect()
 }
 
-fn against_vein(job: &Job, pose: Pose) -> Option<Objection> {
-    let vein = job.slab.vein_deg?.to_radians();
-    let long = long_direction(&job.top.shape) + pose.turn;
-    let off = (long - vein).rem_euclid(std::f64::consts::PI);
-    let angle = off.min(std::f64::consts::PI - off).to_degrees();
-    let amiss = match job.top.vein {
-        VeinWish::Along => angle > VEIN_SLACK_DEG,
-        VeinWish::Across => angle < 90.0 - VEIN_SLACK_DEG,
-        VeinWish::Any => false,
-    };
-    amiss.then_some(Objection::Vein { angle_deg: angle })
-}
-
-/// Direction of the top's longest edge, radians, in the top's frame.
-fn long_direction(top: &Shape) -> f64 {
-    let longest = (0..top.count())
-        .max_by(|a, b| top.edge_length(*a).total_cmp(&top.edge_length(*b)))
-        .unwrap_or(0);
-    top.edge_line(longest).along.angle()
-}
-
 /// Distances to spare at the edges: the strip beyond a sawn edge, and the gap at an edge whose
 /// opposite is flush as well.
 fn spares_of_edges(job: &Job, top: &Shape, uses: &[EdgeUse]) -> Vec<f64> {
@@ -449,22 +424,4 @@ fn spares_of_corners(job: &Job, sawn: &Outline, parts: &[Part]) -> Vec<f64> {
         .filter(|(_, part)| matches!(part, Part::Corner(_)))
         .map(|(seg, _)| slab.depth(seg.at(0.5)))
         .collect()
-}
-
-impl Placement {
-    /// Area of the largest rectangle in one offcut of the straight trims, mm²; kerfs not yet taken
-    /// off. For choosing between places that cost the same work.
-    #[must_use]
-    pub fn best_leftover_mm2(&self, slab: &Outline) -> f64 {
-        let mut stone = slab.clone();
-        let mut best = 0.0_f64;
-        for trim in &self.trims {
-            if let Some(chord) = stone.chord(&trim.face, trim.middle) {
-                let rectangle = rectangle::best_along_edges(&chord.right);
-                best = best.max(rectangle.map_or(0.0, |r| r.area()));
-                stone = chord.left;
-            }
-        }
-        best
-    }
 }

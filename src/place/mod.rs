@@ -5,17 +5,20 @@
 //! | [`mod@self`] | the [`Placement`] and the way to it |
 //! | [`candidate`] | one position judged: what each edge does, what stands against it |
 //! | [`objection`] | what stands against a position, and the words for it |
+//! | [`leftover`] | what a place leaves of the slab |
 //! | [`search`] | every position worth judging |
 //! | [`obstacle`] | the shifts at which the top would touch an edge or a flaw |
 //! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
 
 pub mod candidate;
+pub mod leftover;
 pub mod objection;
 pub mod obstacle;
 pub mod order;
 pub mod room;
 pub mod search;
+mod vein;
 
 pub use candidate::EdgeUse;
 pub use objection::{Miss, Objection};

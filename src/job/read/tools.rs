@@ -91,7 +91,7 @@ pub(super) fn passes(r: &mut Reader<'_>, kind: Option<StoneKind>) -> Passes {
         ),
         through_mm: r.length_or(
             "through",
-            from_to(0.0, 30.0),
+            from_to(0.5, 30.0),
             3.0,
             "judgement: the rim is round and the bench uneven",
         ),
