@@ -140,8 +140,8 @@ fn rich(job: &Job, notes: &mut Notes) {
             silica.high * 100.0
         ),
         format!(
-            "Silica {:.0} to {:.0} % of the stone, above {:.0} % counts as rich. Its dust scars \
-             the lungs for good: control and respirator from the first touch to the last of the \
+            "Silica {:.0} to {:.0} % of the stone, above {:.0} % counts as rich (California's \
+             figure, used everywhere here). Its dust scars the lungs for good: control and respirator from the first touch to the last of the \
              cleaning up, and nobody near without one.",
             silica.low * 100.0,
             silica.high * 100.0,

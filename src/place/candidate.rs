@@ -62,8 +62,12 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
         .collect();
     let corner_allowances: Vec<f64> = (0..top.count()).map(|c| corner_allowance(job, c)).collect();
     let edge_allowances: Vec<f64> = uses.iter().map(EdgeUse::allowance_mm).collect();
-    let (sawn, sawn_parts) = sawn_with(&top, &edge_allowances, &corner_allowances)
-        .unwrap_or_else(|| (top.outline().clone(), top.parts().to_vec()));
+    // Without a sawn outline the finished one stands in, so that all other objections are told too.
+    let (sawn, sawn_parts) =
+        sawn_with(&top, &edge_allowances, &corner_allowances).unwrap_or_else(|| {
+            objections.push(Objection::NoSawnOutline);
+            (top.outline().clone(), top.parts().to_vec())
+        });
     objections.extend(outside(job, &sawn));
     let mut spares = spares_of_edges(job, &top, &uses);
     for (flaw, f) in job.slab.flaws.iter().enumerate() {

@@ -34,6 +34,8 @@ pub enum Objection {
         /// The top's edge, counted from 0.
         edge: usize,
     },
+    /// The allowances cannot be carried round the top's outline.
+    NoSawnOutline,
     /// The long direction lies wrong to the vein.
     Vein {
         /// Angle between the two, degrees.
@@ -47,7 +49,7 @@ impl Objection {
         match self {
             Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
-            Self::NotOnFactoryEdge { .. } | Self::Vein { .. } => 1e4,
+            Self::NotOnFactoryEdge { .. } | Self::Vein { .. } | Self::NoSawnOutline => 1e4,
         }
     }
 }
@@ -111,6 +113,11 @@ fn words(objection: &Objection, job: &Job) -> String {
              on one, or give it another finish",
             edge_name(edge)
         ),
+        Objection::NoSawnOutline => {
+            "the allowances cannot be carried round the top's outline: an edge \
+             is too short or an arc too small for them; change the finish there, or the shape"
+                .to_owned()
+        }
         Objection::Vein { angle_deg } => format!(
             "the top's long direction lies {angle_deg:.0}° from the vein's; set top.vein = \
              \"any\" if that does not matter"

@@ -9,7 +9,7 @@ use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
-const DRAWING_MM: f64 = 64.0;
+const DRAWING_MM: f64 = 54.0;
 
 /// Adds the page.
 pub fn add(book: &mut Book<'_>) {

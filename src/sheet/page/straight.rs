@@ -11,7 +11,7 @@ use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
-const DRAWING_MM: f64 = 74.0;
+const DRAWING_MM: f64 = 64.0;
 
 /// Adds a card for each straight cut.
 pub fn add(book: &mut Book<'_>) {

@@ -1,0 +1,121 @@
+//! Stones and crews that the checks share.
+
+use std::f64::consts::{FRAC_PI_2, PI};
+
+use kerfwright::geom::{Arc, Outline, Point, Region, Seg};
+use kerfwright::handle::Load;
+use kerfwright::handle::axes::Axes;
+use kerfwright::handle::bend::Slice;
+use kerfwright::handle::guideline::guideline;
+use kerfwright::handle::lift::{self, Lift};
+use kerfwright::handle::plate::Spring;
+use kerfwright::handle::strip::Strip;
+use kerfwright::job::{self, Aid};
+use kerfwright::tables::region::RegionCode;
+use kerfwright::units::{Mass, MassRange};
+
+pub(crate) fn close(got: f64, want: f64, within: f64) {
+    assert!(
+        (got - want).abs() <= within,
+        "{got} is not {want} ± {within}"
+    );
+}
+
+pub(crate) fn p(x: f64, y: f64) -> Point {
+    Point::new(x, y)
+}
+
+pub(crate) fn plate(corners: &[(f64, f64)]) -> Region {
+    let corners: Vec<Point> = corners.iter().map(|c| p(c.0, c.1)).collect();
+    Region::solid(Outline::polygon(&corners).unwrap())
+}
+
+pub(crate) fn rectangle(length: f64, width: f64) -> Region {
+    plate(&[(0.0, 0.0), (length, 0.0), (length, width), (0.0, width)])
+}
+
+/// A counter top of 2150 × 640 with a semicircular right end and a round bowl hole.
+pub(crate) fn counter() -> Region {
+    let end = Arc {
+        centre: p(1830.0, 320.0),
+        radius: 320.0,
+        start: -FRAC_PI_2,
+        sweep: PI,
+    };
+    let outer = Outline::new(vec![
+        Seg::Line(p(0.0, 0.0), p(1830.0, 0.0)),
+        Seg::Arc(end),
+        Seg::Line(p(1830.0, 640.0), p(0.0, 640.0)),
+        Seg::Line(p(0.0, 640.0), p(0.0, 0.0)),
+    ]);
+    Region {
+        outer: outer.unwrap(),
+        holes: vec![Outline::circle(p(620.0, 330.0), 180.0).unwrap()],
+    }
+}
+
+pub(crate) fn load(region: Region, kg: f64) -> Load {
+    let mass = Mass::from_kg(kg);
+    Load {
+        name: "stone".to_owned(),
+        region,
+        mass: MassRange {
+            low: mass,
+            likely: mass,
+            high: mass,
+        },
+    }
+}
+
+pub(crate) fn strip(region: &Region) -> Strip {
+    Strip::new(region, Axes::of(region))
+}
+
+pub(crate) fn slice(weight_n_per_mm2: f64, thickness_mm: f64) -> Slice {
+    Slice {
+        weight_n_per_mm2,
+        thickness_mm,
+    }
+}
+
+pub(crate) fn springs(at: &[(f64, f64)]) -> Vec<Spring> {
+    let one = |a: &(f64, f64)| Spring {
+        at: p(a.0, a.1),
+        stiffness: 1.0,
+    };
+    at.iter().map(one).collect()
+}
+
+pub(crate) fn crew(people: usize, kg: f64) -> job::Lift {
+    job::Lift {
+        people,
+        each: vec![Mass::from_kg(kg); people],
+        each_is_guideline: true,
+        stand: vec![],
+        aid: Aid::None,
+    }
+}
+
+pub(crate) fn lifted(load: &Load, people: usize, kg: f64) -> Lift {
+    let rule = guideline(RegionCode::Eu);
+    let axes = Axes::of(&load.region);
+    lift::plan(load, &axes, &crew(people, kg), &[], &rule)
+}
+
+/// A repeatable spread of numbers in [0, 1): the "minimal standard" multiplier 48271 modulo
+/// 2³¹ − 1 (Park, Miller and Stockmeyer 1993).
+pub(crate) struct Spread(pub(crate) u64);
+
+impl Spread {
+    pub(crate) fn next(&mut self) -> f64 {
+        self.0 = self.0 * 48_271 % 2_147_483_647;
+        f64::from(u32::try_from(self.0).unwrap()) / 2_147_483_647.0
+    }
+
+    pub(crate) fn point(&mut self) -> Point {
+        p(2600.0 * self.next(), 900.0 * self.next())
+    }
+}
+
+// Gere, Mechanics of Materials, 7th ed., problem 5.6-18 (read): L 915, b 305, t 22, 7.5 MPa:
+// 10.28 kN/m with the supports at 0.2071 L.

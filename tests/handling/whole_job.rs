@@ -1,0 +1,209 @@
+//! Tilting, supports, and the findings of a whole job.
+
+use kerfwright::geom::{Pose, Vector};
+use kerfwright::handle::axes::Axes;
+use kerfwright::handle::lift::{self, Share};
+use kerfwright::handle::support::{BearingVerdict, Standing, setting};
+use kerfwright::job::{self, Aid, Support, SupportPlace};
+use kerfwright::tables::region::RegionCode;
+use kerfwright::units::Mass;
+
+#[allow(clippy::wildcard_imports)]
+use crate::fixtures::*;
+
+#[test]
+fn tilting_up_takes_the_lever_share_at_the_far_edge() {
+    let stone = load(plate(&[(0.0, 0.0), (3000.0, 0.0), (0.0, 900.0)]), 90.0);
+    let axes = Axes::of(&stone.region);
+    let tilts = lift::tilts(&stone, &axes);
+    close(tilts[0].share + tilts[1].share, 1.0, 1e-12);
+    let least = tilts[0].share.min(tilts[1].share);
+    close(least, 1.0 / 3.0, 1e-12);
+}
+
+fn rail(x: f64, limit: Option<f64>) -> Support {
+    Support {
+        what: format!("rail at {x}"),
+        place: SupportPlace::Line(p(x, 0.0), p(x, 600.0)),
+        limit: limit.map(Mass::from_kg),
+    }
+}
+
+#[test]
+fn supports_share_by_length_and_place() {
+    let top = load(rectangle(2000.0, 600.0), 100.0);
+    let pose = Pose::new(0.0, Vector::new(0.0, 0.0));
+    let rails = [rail(100.0, Some(40.0)), rail(1900.0, None)];
+    let set = setting(&top, &rails, pose).unwrap();
+    close(set.bearings[0].share.mass().kg(), 50.0, 1e-9);
+    assert!(matches!(
+        set.bearings[0].verdict,
+        BearingVerdict::Over { .. }
+    ));
+    assert_eq!(set.bearings[1].verdict, BearingVerdict::NoLimitGiven);
+    assert_eq!(set.stands, Standing::Balanced);
+    // A third rail far out to one side is left in the air by two on the other.
+    let far = [rail(900.0, None), rail(1100.0, None), rail(1990.0, None)];
+    let set = setting(&top, &far, pose).unwrap();
+    let total: f64 = set.bearings.iter().map(|b| b.share.mass().kg()).sum();
+    close(total, 100.0, 1e-9);
+    let outside = [rail(1200.0, None), rail(1900.0, None)];
+    assert_eq!(
+        setting(&top, &outside, pose).unwrap().stands,
+        Standing::Tips
+    );
+    assert_eq!(
+        setting(&top, &outside, pose).unwrap().bearings[1].share,
+        Share::LiftsOff
+    );
+    let beside = [rail(2500.0, None)];
+    assert_eq!(
+        setting(&top, &beside, pose).unwrap().stands,
+        Standing::NotSupported
+    );
+    assert_eq!(setting(&top, &[], pose), None);
+}
+
+/// A small job in the open with four people and a granite slab.
+fn whole_job(aid: Aid) -> job::Job {
+    let shape = |naming, l: f64, w: f64| {
+        let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
+        job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
+    };
+    let range = |likely| job::Range {
+        low: likely,
+        likely,
+        high: likely,
+    };
+    job::Job {
+        heading: job::Heading::default(),
+        region: RegionCode::Eu,
+        units: kerfwright::units::LengthUnit::Millimetre,
+        stone: job::Stone {
+            kind: kerfwright::tables::stone::StoneKind::Granite,
+            name: "granite".to_owned(),
+            thickness: job::Thickness {
+                least: 29.6,
+                mean: 30.0,
+                most: 30.4,
+            },
+            density: range(2900.0),
+            strength_mpa: 8.27,
+            strength_source: "ASTM C615".to_owned(),
+            safety_factor: 3.0,
+            silica: range(0.3),
+            weighed: None,
+            said: None,
+        },
+        slab: job::Slab {
+            shape: shape(job::Naming::Letters, 2640.0, 905.0),
+            edges: vec![job::EdgeState::Sawn; 4],
+            flaws: vec![],
+            tape_error_mm: 1.0,
+            vein_deg: None,
+        },
+        top: job::Top {
+            shape: shape(job::Naming::Numbers, 2150.0, 640.0),
+            finishes: vec![job::Finish::Saw; 4],
+            allowances: job::Allowances {
+                polish_mm: 1.0,
+                ease_mm: 0.5,
+                saw_mm: 0.0,
+            },
+            vein: job::VeinWish::Any,
+        },
+        supports: vec![rail(100.0, Some(20.0)), rail(2000.0, None)],
+        place: job::PlaceWish {
+            how: job::PlaceHow::Search,
+            least_strip_mm: 10.0,
+        },
+        machine: job::Machine {
+            kind: job::MachineKind::AngleGrinder,
+            rpm: 9800.0,
+            power: job::Power::Battery,
+            wet_rated: true,
+            protected: job::Protection::Battery,
+            plate_mm: 6.0,
+            vibration: job::Vibration { a: 6.5, k: 1.5 },
+            noise_db: 104.0,
+        },
+        discs: vec![],
+        guide: job::Guide {
+            length_mm: 1400.0,
+            offset_mm: 118.0,
+            overlap_mm: 150.0,
+        },
+        circle_jig: job::CircleJig {
+            offset_mm: 96.0,
+            reach_mm: (150.0, 900.0),
+        },
+        passes: job::Passes {
+            score_mm: 2.0,
+            step_mm: 6.0,
+            plunge_step_mm: 10.0,
+            through_mm: 3.0,
+            cusp_mm: 0.5,
+            rate_cm2_per_min: 25.0,
+            rate_is_guess: true,
+            far_end_mm: 60.0,
+            curve_factor: 3.0,
+            set_up_min: 10.0,
+        },
+        dust: job::Dust {
+            place: job::Place::Outdoors,
+            method: job::DustMethod::Water,
+            airflow_m3h: 0.0,
+            respirator: job::Respirator::Ffp3,
+            mask_fit_tested: true,
+            hours_today: 0.0,
+        },
+        lift: job::Lift {
+            aid,
+            ..crew(4, 25.0)
+        },
+        assumed: vec![],
+    }
+}
+
+#[test]
+fn the_findings_stop_a_hand_lift_that_is_none() {
+    let (slab, top) = (
+        load(rectangle(2640.0, 905.0), 206.0),
+        load(counter(), 110.0),
+    );
+    let pose = Pose::new(0.0, Vector::default());
+    let found = |aid| kerfwright::handle::assess(&whole_job(aid), &slab, &top, pose);
+    let ids = |list: &[kerfwright::diag::Finding]| list.iter().map(|f| f.id).collect::<Vec<_>>();
+    let (handling, bare) = found(Aid::None);
+    let stops = ids(&bare.stops);
+    assert_eq!(
+        stops.iter().filter(|id| **id == "not-a-hand-lift").count(),
+        2
+    );
+    assert!(stops.contains(&"support-over-limit"));
+    let (_, aided) = found(Aid::Trolley);
+    assert!(!ids(&aided.stops).contains(&"not-a-hand-lift"));
+    let cautions = ids(&aided.cautions);
+    for id in [
+        "not-a-hand-lift",
+        "carry-on-edge",
+        "crush-and-falls",
+        "guideline-is-not-a-limit",
+    ] {
+        assert!(cautions.contains(&id), "{id} is missing from {cautions:?}");
+    }
+    // 206 kg: a vacuum lifter for 412 kg, printed in full.
+    assert!(
+        bare.stops[0].detail.contains("412.0 kg"),
+        "{}",
+        bare.stops[0].detail
+    );
+    let edge = &handling.top.strength;
+    assert!(edge.ends_on_edge.worst.stress_mpa < edge.ends_only.worst.stress_mpa);
+    close(edge.integration.area_error, 0.0, 1e-9);
+    for given in handling.top.bendings() {
+        assert!(given.worst.stress_mpa.is_finite());
+    }
+    assert!(!handling.sources.is_empty());
+    serde_json::to_string(&handling).unwrap();
+}
