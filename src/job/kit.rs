@@ -98,6 +98,13 @@ pub struct Disc {
     pub usage: DiscUse,
 }
 
+/// A diamond hole saw.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct CoreBit {
+    /// Outer diameter: that of the hole, mm.
+    pub diameter: f64,
+}
+
 /// What a disc is kept for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]

@@ -25,8 +25,8 @@ mod words;
 pub use file::JobFile;
 
 pub use kit::{
-    Aid, CircleJig, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind, Passes,
-    Place, Power, Protection, Respirator, Vibration,
+    Aid, CircleJig, CoreBit, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
+    Passes, Place, Power, Protection, Respirator, Vibration,
 };
 pub use shape::{CornerCut, Naming, Part, Shape};
 
@@ -79,7 +79,9 @@ pub struct Job {
     pub slab: Slab,
     /// The finished worktop.
     pub top: Top,
-    /// What the top will stand on, in the top's frame.
+    /// The outline of what the top will stand on, in the top's frame, when it was given.
+    pub base: Option<Shape>,
+    /// The supports the top will stand on, in the top's frame.
     pub supports: Vec<Support>,
     /// Where the top should lie on the slab.
     pub place: PlaceWish,
@@ -87,6 +89,8 @@ pub struct Job {
     pub machine: Machine,
     /// The discs of the kit, at least one.
     pub discs: Vec<Disc>,
+    /// The core bits of the kit, in the order given.
+    pub core_bits: Vec<CoreBit>,
     /// The straight guide.
     pub guide: Guide,
     /// The circle jig.
@@ -253,12 +257,34 @@ pub enum FlawPlace {
 pub struct Top {
     /// Its outline with the names of its corners and edges (numbers).
     pub shape: Shape,
+    /// Its cutouts, in the order given.
+    pub cutouts: Vec<Cutout>,
     /// The finish of each edge, in the order 1-2, 2-3 ….
     pub finishes: Vec<Finish>,
     /// Stone left by the saw for each finish.
     pub allowances: Allowances,
     /// How the long direction should lie to the vein.
     pub vein: VeinWish,
+}
+
+impl Top {
+    /// Area of the finished top, its cutouts taken out, mm².
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        let holes = self.cutouts.iter().map(|c| c.shape.outline().area());
+        self.shape.outline().area() - holes.sum::<f64>()
+    }
+}
+
+/// An opening in the top. Openings lie inside the top and touch neither it nor each other.
+#[derive(Clone, Debug)]
+pub struct Cutout {
+    /// What it is for, in the user's words; `cutout 1` when nothing was said.
+    pub what: String,
+    /// The finished opening, in the top's frame; corners and edges named by numbers of its own.
+    pub shape: Shape,
+    /// What is done to its edge.
+    pub finish: Finish,
 }
 
 /// What is done to an edge after sawing.
