@@ -4,11 +4,12 @@ use super::bend::{BendVerdict, Bending};
 use super::guideline::{LARGEST_TEAM, LEVEL_PUSH};
 use super::lift::{Lift, OFF_EDGE_MM, PeopleNeeded, Stand, Verdict};
 use super::support::{BearingVerdict, Setting, Standing};
+use super::words::Words;
 use super::{Handling, Load, Piece};
 use crate::diag::{Finding, Findings};
 use crate::job::{Aid, Job};
 use crate::tables::{Source, Sure};
-use crate::units::{GRAVITY, LengthUnit, MM_PER_INCH, Mass};
+use crate::units::Mass;
 
 /// A vacuum lifter is to be rated for this many times the mass.
 const VACUUM_FACTOR: f64 = 2.0;
@@ -33,7 +34,6 @@ pub(super) fn findings(job: &Job, top: &Load, handling: &Handling) -> Findings {
         hand_lift(piece, job.lift.aid, words, &mut found);
         bending(piece, words, &mut found);
         found.cautions.push(on_edge(piece));
-        found.cautions.push(shadow(piece, words));
     }
     found
         .cautions
@@ -44,26 +44,6 @@ pub(super) fn findings(job: &Job, top: &Load, handling: &Handling) -> Findings {
     found.cautions.extend(flawed(job));
     found.cautions.push(not_a_limit(handling, words));
     found
-}
-
-/// How lengths and masses are worded.
-#[derive(Clone, Copy)]
-struct Words(LengthUnit);
-
-impl Words {
-    fn mass(self, mass: Mass) -> String {
-        match self.0 {
-            LengthUnit::Millimetre => format!("{:.1} kg", mass.kg()),
-            LengthUnit::Inch => format!("{:.0} lb ({:.1} kg)", mass.pounds(), mass.kg()),
-        }
-    }
-
-    fn length(self, mm: f64) -> String {
-        match self.0 {
-            LengthUnit::Millimetre => format!("{mm:.0} mm"),
-            LengthUnit::Inch => format!("{:.1} in ({mm:.0} mm)", mm / MM_PER_INCH),
-        }
-    }
 }
 
 fn finding(id: &'static str, title: String, detail: String, source: &str) -> Finding {
@@ -239,23 +219,6 @@ fn on_edge(piece: &Piece) -> Finding {
             s.ends_only.worst.stress_mpa, s.ends_on_edge.worst.stress_mpa, s.allowed_mpa,
         ),
         BEND_SOURCE,
-    )
-}
-
-fn shadow(piece: &Piece, words: Words) -> Finding {
-    let weight_kn = piece.mass.high.kg() * GRAVITY / 1000.0;
-    finding(
-        "crush-and-falls",
-        format!("{}: it crushes what it falls on", piece.name),
-        format!(
-            "{} presses with {weight_kn:.2} kN. On edge it falls over a strip {} wide on either \
-             side: nobody stands there, and nobody tries to catch it. Tie standing slabs back \
-             before letting go, one at a time; lean them the same way on a rack or wall that \
-             holds. Hands, feet and children out of the gap.",
-            words.mass(piece.mass.high),
-            words.length(piece.width_mm),
-        ),
-        "common practice; width computed",
     )
 }
 

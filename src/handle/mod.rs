@@ -12,22 +12,31 @@
 //! | [`bend`] | bending on two supports, flat and on edge |
 //! | [`trestles`] | where two supports stress a flat stone least |
 //! | [`support`] | what each support under the top carries |
+//! | [`moving`] | the three below together |
+//! | [`aid`] | what a trolley, a vacuum lifter, slings need |
+//! | [`fall`] | a stone standing on edge: what knocks it over, what holds it |
+//! | [`route`] | the way in: doors and corners |
 //!
 //! Lengths mm, masses kg, stresses `MPa`, points in the slab's frame.
 
+pub mod aid;
 pub mod axes;
 pub mod bend;
 mod course;
+pub mod fall;
 mod finding;
 pub mod guideline;
 pub mod lift;
+pub mod moving;
 pub mod niosh;
 pub mod plate;
 mod poses;
+pub mod route;
 pub mod stand;
 pub mod strip;
 pub mod support;
 pub mod trestles;
+mod words;
 
 pub use poses::{HANDLING_FACTOR, Strength};
 
@@ -42,6 +51,7 @@ use axes::Axes;
 use bend::Bending;
 use guideline::{Guideline, guideline};
 use lift::{Lift, Tilt};
+use moving::Moving;
 use support::Setting;
 
 /// One piece of stone at one moment of the job.
@@ -64,6 +74,9 @@ pub struct Handling {
     pub top: Piece,
     /// The top on its supports; nothing when the job file names none.
     pub setting: Option<Setting>,
+    /// Aids, standing on edge, and the way in.
+    #[serde(flatten)]
+    pub moving: Moving,
     /// The region's guideline weight.
     pub guideline: Guideline,
     /// Every document a figure above comes from.
@@ -117,14 +130,17 @@ impl Piece {
 pub fn assess(job: &Job, slab: &Load, top: &Load, pose: Pose) -> (Handling, Findings) {
     let rule = guideline(job.region);
     let given: Vec<Point> = job.lift.stand.iter().map(|p| pose.apply(*p)).collect();
+    let (moving, of_moving) = Moving::assess(job, slab, top);
     let handling = Handling {
         slab: piece(job, slab, &[], &rule),
         top: piece(job, top, &given, &rule),
         setting: support::setting(top, &job.supports, pose),
+        moving,
         sources: sources(job, &rule),
         guideline: rule,
     };
-    let findings = finding::findings(job, top, &handling);
+    let mut findings = finding::findings(job, top, &handling);
+    findings.append(of_moving);
     (handling, findings)
 }
 
@@ -151,6 +167,8 @@ fn sources(job: &Job, rule: &Guideline) -> Vec<Source> {
         guideline::L23_PUSH,
         poses::HANDLING_SOURCE,
         finding::AID_SOURCE,
+        aid::AID_PRACTICE,
+        fall::FALL_PRACTICE,
     ];
     if job.lift.each_is_guideline && !sources.contains(&rule.source) {
         sources.insert(0, rule.source.clone());

@@ -5,7 +5,8 @@ use crate::geom::Point;
 use crate::job::{
     Aid, Allowances, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod, EdgeState, Finish,
     Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place, PlaceHow, PlaceWish,
-    Power, Protection, Range, Respirator, Shape, Slab, Stone, Thickness, Top, VeinWish, Vibration,
+    Power, Protection, Range, Respirator, Route, Shape, Slab, Stone, Thickness, Top, Trolley,
+    VeinWish, Vibration,
 };
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
@@ -46,6 +47,17 @@ pub(super) fn job() -> Job {
             each_is_guideline: true,
             stand: Vec::new(),
             aid: Aid::None,
+            rated: None,
+            trolley: Trolley {
+                track_mm: 400.0,
+                deck_mm: 150.0,
+            },
+        },
+        route: Route {
+            obstacles: Vec::new(),
+            room_mm: 80.0,
+            raise_mm: 100.0,
+            spare_mm: 20.0,
         },
         assumed: Vec::new(),
     };

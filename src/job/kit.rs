@@ -238,6 +238,19 @@ pub struct Lift {
     pub stand: Vec<Point>,
     /// What helps.
     pub aid: Aid,
+    /// The load marked on the aid; nothing when it is not known.
+    pub rated: Option<Mass>,
+    /// The trolley's sizes.
+    pub trolley: Trolley,
+}
+
+/// A trolley that carries the stone on edge.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Trolley {
+    /// Between the lines that its outer wheels run on, mm.
+    pub track_mm: f64,
+    /// From the floor to what the stone stands on, mm.
+    pub deck_mm: f64,
 }
 
 /// A lifting aid.

@@ -7,6 +7,7 @@
 //! | file | what it does |
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
+//! | [`route`] | the way in |
 //! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
@@ -19,6 +20,7 @@ mod ledger;
 mod quantity;
 mod read;
 mod reader;
+pub mod route;
 pub mod shape;
 mod words;
 
@@ -26,8 +28,9 @@ pub use file::JobFile;
 
 pub use kit::{
     Aid, CircleJig, CoreBit, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
-    Passes, Place, Power, Protection, Respirator, Vibration,
+    Passes, Place, Power, Protection, Respirator, Trolley, Vibration,
 };
+pub use route::{Obstacle, Opening, Route};
 pub use shape::{CornerCut, Naming, Part, Shape};
 
 use serde::Serialize;
@@ -101,6 +104,8 @@ pub struct Job {
     pub dust: Dust,
     /// Lifting.
     pub lift: Lift,
+    /// The way in.
+    pub route: Route,
     /// Every value that the job file left open and what was taken for it.
     pub assumed: Vec<Assumption>,
 }

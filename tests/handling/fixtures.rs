@@ -93,6 +93,11 @@ pub(crate) fn crew(people: usize, kg: f64) -> job::Lift {
         each_is_guideline: true,
         stand: vec![],
         aid: Aid::None,
+        rated: None,
+        trolley: job::Trolley {
+            track_mm: 400.0,
+            deck_mm: 150.0,
+        },
     }
 }
 

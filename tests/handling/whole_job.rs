@@ -65,38 +65,52 @@ fn supports_share_by_length_and_place() {
 }
 
 /// A small job in the open with four people and a granite slab.
-fn whole_job(aid: Aid) -> job::Job {
-    let shape = |naming, l: f64, w: f64| {
-        let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
-        job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
-    };
+fn granite() -> job::Stone {
     let range = |likely| job::Range {
         low: likely,
         likely,
         high: likely,
     };
+    job::Stone {
+        kind: kerfwright::tables::stone::StoneKind::Granite,
+        name: "granite".to_owned(),
+        thickness: job::Thickness {
+            least: 29.6,
+            mean: 30.0,
+            most: 30.4,
+        },
+        density: range(2900.0),
+        strength_mpa: 8.27,
+        strength_source: "ASTM C615".to_owned(),
+        safety_factor: 3.0,
+        silica: range(0.3),
+        weighed: None,
+        said: None,
+    }
+}
+
+fn no_way() -> job::Route {
+    job::Route {
+        obstacles: Vec::new(),
+        room_mm: 80.0,
+        raise_mm: 100.0,
+        spare_mm: 20.0,
+    }
+}
+
+fn whole_job(aid: Aid) -> job::Job {
+    let shape = |naming, l: f64, w: f64| {
+        let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
+        job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
+    };
     job::Job {
         base: None,
         core_bits: Vec::new(),
+        route: no_way(),
         heading: job::Heading::default(),
         region: RegionCode::Eu,
         units: kerfwright::units::LengthUnit::Millimetre,
-        stone: job::Stone {
-            kind: kerfwright::tables::stone::StoneKind::Granite,
-            name: "granite".to_owned(),
-            thickness: job::Thickness {
-                least: 29.6,
-                mean: 30.0,
-                most: 30.4,
-            },
-            density: range(2900.0),
-            strength_mpa: 8.27,
-            strength_source: "ASTM C615".to_owned(),
-            safety_factor: 3.0,
-            silica: range(0.3),
-            weighed: None,
-            said: None,
-        },
+        stone: granite(),
         slab: job::Slab {
             shape: shape(job::Naming::Letters, 2640.0, 905.0),
             edges: vec![job::EdgeState::Sawn; 4],

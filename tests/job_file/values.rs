@@ -1,7 +1,5 @@
 //! Faults of single values, and of values that contradict each other.
 
-use kerfwright::diag::Severity;
-use kerfwright::job::read;
 use kerfwright::tables::stone::StoneKind;
 
 use super::{LEAST, expect_fault, expect_fault_in, expect_fault_with, findings, job};
@@ -267,16 +265,7 @@ fn stones_of_ones_own_need_their_figures() {
 }
 
 #[test]
-fn what_is_read_but_not_used_is_remarked() {
-    let text = format!("{LEAST}[[route.door]]\nwhat = \"gate\"\nwidth = 900\nheight = 2000\n");
-    let (_, remarks) = read(&text).expect("no fault");
-    let keys: Vec<&str> = remarks.iter().map(|f| f.key.as_str()).collect();
-    assert_eq!(keys, ["route.door"]);
-    assert!(
-        remarks
-            .iter()
-            .all(|r| r.severity == Severity::Remark && r.message.contains("not used"))
-    );
+fn a_corridor_is_wider_than_a_hand() {
     expect_fault_in(
         "[[route.corner]]\nfrom = 10\nto = 900\nheight = 2000\n",
         "route.corner[0].from",

@@ -5,7 +5,7 @@ use crate::job::given::Given;
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::short;
-use crate::job::{Aid, Lift};
+use crate::job::{Aid, Lift, Trolley};
 use crate::tables::region::RegionCode;
 use crate::units::Mass;
 
@@ -19,6 +19,18 @@ const AIDS: [(&str, Aid); 4] = [
 const MOST_PEOPLE: u8 = 20;
 /// What one person may be said to lift, kg (judgement).
 const EACH_KG: Limits = from_to(1.0, 80.0);
+/// What may be marked on a lifting aid, kg (judgement).
+const RATED_KG: Limits = from_to(10.0, 10_000.0);
+/// A trolley for slabs on edge, mm (judgement: two wheels astride the stone, low between them).
+const TROLLEY: Trolley = Trolley {
+    track_mm: 400.0,
+    deck_mm: 150.0,
+};
+/// Between the outer wheels, mm (judgement).
+const TRACK: Limits = from_to(100.0, 2000.0);
+/// Height of the deck, mm (judgement).
+const DECK: Limits = from_to(0.0, 1000.0);
+
 /// Reads the lifting.
 pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
     let people = people(r);
@@ -29,17 +41,42 @@ pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
         None => Some(vec![guideline(r, region); people]),
     };
     let stand = r.get("stand").and_then(|given| stand(&given, people));
+    let why = "no lifting aid was said to be at hand";
+    let aid = r.choice_or("aid", &AIDS, Aid::None, why);
     Lift {
         people,
         each: each.unwrap_or_default(),
         each_is_guideline,
         stand: stand.unwrap_or_default(),
-        aid: r.choice_or(
-            "aid",
-            &AIDS,
-            Aid::None,
-            "no lifting aid was said to be at hand",
-        ),
+        aid,
+        rated: rated(r, aid),
+        trolley: trolley(r, aid),
+    }
+}
+
+/// The load marked on the aid.
+fn rated(r: &mut Reader<'_>, aid: Aid) -> Option<Mass> {
+    let given = r.get("rated")?;
+    if aid == Aid::None {
+        let message = format!("{} is given, but lift.aid names no aid", given.key);
+        let hint = "name the aid, or leave it out";
+        r.ledger.remark(&given.key, given.span, message, hint);
+    }
+    given.mass(RATED_KG)
+}
+
+/// The trolley's sizes; they are assumed only when there is one.
+fn trolley(r: &mut Reader<'_>, aid: Aid) -> Trolley {
+    let mut size = |key, limits, default_mm| {
+        if aid == Aid::Trolley {
+            return r.length_or(key, limits, default_mm, "judgement: measure your trolley");
+        }
+        let given = r.get(key).and_then(|given| given.length(limits));
+        given.unwrap_or(default_mm)
+    };
+    Trolley {
+        track_mm: size("trolley_track", TRACK, TROLLEY.track_mm),
+        deck_mm: size("trolley_deck", DECK, TROLLEY.deck_mm),
     }
 }
 

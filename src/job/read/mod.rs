@@ -13,12 +13,12 @@ mod heading;
 mod lift;
 mod machine;
 mod place;
+mod route;
 mod slab;
 mod stone;
 mod support;
 mod tools;
 mod top;
-mod unused;
 
 use super::Job;
 use super::reader::Reader;
@@ -51,7 +51,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let passes = root.section("passes", |r| tools::passes(r, kind));
     let dust = root.section("dust", dust::read);
     let lift = root.section("lift", |r| lift::read(r, region));
-    root.section("route", unused::route);
+    let route = root.section("route", |r| route::read(r, &lift));
     let job = Job {
         heading,
         region,
@@ -70,6 +70,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         passes,
         dust,
         lift,
+        route,
         assumed: Vec::new(),
     };
     cross::check(root.ledger, &job);

@@ -1,0 +1,44 @@
+//! Moving the stone once it is off the trestles: aids, standing on edge, the way in.
+
+use serde::Serialize;
+
+use super::Load;
+use super::aid::{self, Aids};
+use super::fall::Fall;
+use super::route::{WayIn, way_in};
+use super::words::Words;
+use crate::diag::Findings;
+use crate::job::Job;
+
+/// Aids, standing on edge and the way in, for the slab as delivered and the finished top.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Moving {
+    /// What each aid needs: for the slab, for the top.
+    pub aids: [Aids; 2],
+    /// Standing on edge: the slab, the top.
+    pub falls: [Fall; 2],
+    /// The way in; nothing when the job file names no place on it.
+    pub route: Option<WayIn>,
+}
+
+impl Moving {
+    /// Works out both stones, and what must be read.
+    #[must_use]
+    pub fn assess(job: &Job, slab: &Load, top: &Load) -> (Self, Findings) {
+        let words = Words(job.units);
+        let moving = Self {
+            aids: [slab, top].map(|load| Aids::of(job, load)),
+            falls: [slab, top].map(|load| Fall::of(load, job.stone.thickness.least)),
+            route: way_in(job, slab, top),
+        };
+        let mut found = Findings::default();
+        if let Some(route) = &moving.route {
+            found.append(route.findings(words));
+        }
+        found.append(aid::findings(job, &moving.aids, words));
+        found
+            .cautions
+            .extend(moving.falls.iter().map(|f| f.finding(words)));
+        (moving, found)
+    }
+}

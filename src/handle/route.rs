@@ -1,0 +1,401 @@
+//! The way in: does the stone go through every door and round every corner, and in which pose.
+//!
+//! | file | what it works out |
+//! |---|---|
+//! | [`mod@self`] | each pose at each place: what it needs, what is there |
+//! | [`corner`] | a plank round a corner |
+//! | [`remedy`] | what must give where nothing goes through |
+//! | `finding` | what is told on the first page |
+//!
+//! A stone is taken as the box of least width around it. That box is exact for a stone with
+//! square ends; round ends have a little more room round a corner than is reckoned here.
+
+pub mod corner;
+mod finding;
+pub mod remedy;
+
+pub use corner::{Corner, How, Longest, Turning};
+pub use remedy::Remedy;
+
+use serde::Serialize;
+
+use super::Load;
+use super::axes::Axes;
+use crate::diag::Findings;
+use crate::job::{self, Aid, Job, Obstacle, Opening};
+
+/// The trolley's wheels stand out beyond the lines they run on by so much, both sides together, mm
+/// (judgement: half a tyre on each side).
+const TYRES_MM: f64 = 60.0;
+
+/// How a stone is carried.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Carried {
+    /// Standing on a long side.
+    OnEdge,
+    /// Standing on a short side.
+    Upright,
+    /// Lying flat: the last resort, and not advised.
+    Flat,
+}
+
+impl Carried {
+    /// Every pose, the best first.
+    pub const ALL: [Self; 3] = [Self::OnEdge, Self::Upright, Self::Flat];
+
+    /// The pose in words.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::OnEdge => "on edge",
+            Self::Upright => "upright",
+            Self::Flat => "flat",
+        }
+    }
+}
+
+/// What is measured at a place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Measure {
+    /// Clear width.
+    Width,
+    /// Clear height.
+    Height,
+    /// Length that turns in the corner.
+    Turn,
+}
+
+/// One measure of a pose at a place.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Need {
+    /// What is measured.
+    pub measure: Measure,
+    /// What the stone needs, mm.
+    pub needs_mm: f64,
+    /// What is there, mm.
+    pub has_mm: f64,
+}
+
+impl Need {
+    const fn new(measure: Measure, needs_mm: f64, has_mm: f64) -> Self {
+        Self {
+            measure,
+            needs_mm,
+            has_mm,
+        }
+    }
+
+    /// To spare, mm; negative when it is short.
+    #[must_use]
+    pub fn spare_mm(&self) -> f64 {
+        self.has_mm - self.needs_mm
+    }
+}
+
+/// Whether a pose goes through.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Fit {
+    /// With this much to spare, mm.
+    Clears(f64),
+    /// With this much to spare, mm: less than what counts as enough.
+    Tight(f64),
+    /// Short by this much, mm.
+    Short(f64),
+}
+
+impl Fit {
+    /// To spare, mm; negative when it is short.
+    #[must_use]
+    pub const fn spare_mm(self) -> f64 {
+        match self {
+            Self::Clears(mm) | Self::Tight(mm) => mm,
+            Self::Short(mm) => -mm,
+        }
+    }
+
+    /// Whether the stone goes through at all.
+    #[must_use]
+    pub const fn passes(self) -> bool {
+        matches!(self, Self::Clears(_) | Self::Tight(_))
+    }
+}
+
+/// One pose at one place.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Attempt {
+    /// The pose.
+    pub carried: Carried,
+    /// The longer side seen from above, mm.
+    pub length_mm: f64,
+    /// Every measure.
+    pub needs: Vec<Need>,
+    /// The measure with the least to spare.
+    pub binds: Need,
+    /// Whether it goes through.
+    pub fit: Fit,
+}
+
+/// One stone at one place.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Passage {
+    /// The place.
+    pub at: Obstacle,
+    /// On edge, upright, flat.
+    pub attempts: [Attempt; 3],
+    /// The best pose that goes through; nothing when none does.
+    pub best: Option<Carried>,
+    /// What must give so that a better pose goes through; empty when it goes through on edge.
+    pub remedies: Vec<Remedy>,
+    /// The plank on edge in this corner; nothing at a door.
+    pub plank: Option<Corner>,
+}
+
+impl Passage {
+    /// The best attempt that goes through.
+    #[must_use]
+    pub fn best_attempt(&self) -> Option<&Attempt> {
+        self.attempts.iter().find(|a| Some(a.carried) == self.best)
+    }
+
+    /// The attempt on edge.
+    #[must_use]
+    pub const fn on_edge(&self) -> &Attempt {
+        let [on_edge, _, _] = &self.attempts;
+        on_edge
+    }
+
+    /// The attempt upright.
+    #[must_use]
+    pub const fn upright(&self) -> &Attempt {
+        let [_, upright, _] = &self.attempts;
+        upright
+    }
+}
+
+/// How far one stone gets.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum GetsIn {
+    /// On edge all the way.
+    OnEdge,
+    /// On edge, upright at some places.
+    Upright,
+    /// Only by lying flat at some places.
+    Flat,
+    /// Nothing goes through at some places.
+    No,
+}
+
+/// One stone on its way in.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Walk {
+    /// Name of the stone.
+    pub name: String,
+    /// Length of the box around it, mm.
+    pub length_mm: f64,
+    /// Width of the box around it, mm.
+    pub width_mm: f64,
+    /// Thickest reading, mm.
+    pub thickness_mm: f64,
+    /// Height that it needs while it is stood up on its short side, mm: its diagonal.
+    pub stand_up_mm: f64,
+    /// Each place, in the order of the job file.
+    pub passages: Vec<Passage>,
+    /// How far it gets.
+    pub gets_in: GetsIn,
+}
+
+/// The way in for the slab as delivered and for the finished top.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct WayIn {
+    /// Room beside the stone's faces, both sides together, mm.
+    pub room_mm: f64,
+    /// Height of the stone's lower edge over the floor, mm.
+    pub raise_mm: f64,
+    /// Width of the trolley over its wheels, mm; nothing without a trolley.
+    pub trolley_mm: Option<f64>,
+    /// Less to spare than this is tight, mm.
+    pub enough_mm: f64,
+    /// The slab as delivered.
+    pub slab: Walk,
+    /// The finished top.
+    pub top: Walk,
+}
+
+/// Works out the way in; nothing when the job file names no place on it.
+#[must_use]
+pub fn way_in(job: &Job, slab: &Load, top: &Load) -> Option<WayIn> {
+    if job.route.obstacles.is_empty() {
+        return None;
+    }
+    let trolley_mm = match job.lift.aid {
+        Aid::Trolley => Some(job.lift.trolley.track_mm + TYRES_MM),
+        Aid::None | Aid::VacuumLifter | Aid::Gantry => None,
+    };
+    let bearer = Bearer {
+        route: &job.route,
+        trolley_mm: trolley_mm.unwrap_or(0.0),
+    };
+    let walk = |load: &Load| bearer.walk(load, job.stone.thickness.most);
+    Some(WayIn {
+        room_mm: job.route.room_mm,
+        raise_mm: job.route.raise_mm,
+        trolley_mm,
+        enough_mm: job.route.spare_mm,
+        slab: walk(slab),
+        top: walk(top),
+    })
+}
+
+impl WayIn {
+    /// What must be read before anything is bought or carried.
+    pub(super) fn findings(&self, words: super::words::Words) -> Findings {
+        finding::findings(self, words)
+    }
+}
+
+/// What carries the stone.
+struct Bearer<'a> {
+    route: &'a job::Route,
+    /// Width of the trolley, mm; 0 without one.
+    trolley_mm: f64,
+}
+
+/// A pose seen from above and from the side, with what carries it, mm.
+struct Plank {
+    carried: Carried,
+    /// The longer side seen from above.
+    length_mm: f64,
+    /// The shorter side seen from above.
+    thickness_mm: f64,
+    /// Width on the floor: of the plank, or of the trolley under it.
+    width_mm: f64,
+    /// Height above the floor; nothing for a stone carried flat, which goes under what a person
+    /// goes under.
+    height_mm: Option<f64>,
+}
+
+impl Bearer<'_> {
+    fn walk(&self, load: &Load, thickness_mm: f64) -> Walk {
+        let axes = Axes::of(&load.region);
+        let (length_mm, width_mm) = (axes.length_mm(), axes.width_mm());
+        let planks = Carried::ALL.map(|c| self.plank(c, [length_mm, width_mm, thickness_mm]));
+        let obstacles = self.route.obstacles.iter();
+        let passages: Vec<Passage> = obstacles.map(|at| self.passage(at, &planks)).collect();
+        Walk {
+            name: load.name.clone(),
+            length_mm,
+            width_mm,
+            thickness_mm,
+            stand_up_mm: length_mm.hypot(width_mm),
+            gets_in: gets_in(&passages),
+            passages,
+        }
+    }
+
+    fn plank(&self, carried: Carried, [length, width, thickness]: [f64; 3]) -> Plank {
+        let (room, raise) = (self.route.room_mm, self.route.raise_mm);
+        let (long, short, height) = match carried {
+            Carried::OnEdge => (length, thickness + room, Some(width + raise)),
+            Carried::Upright => (width, thickness + room, Some(length + raise)),
+            Carried::Flat => (length, width + room, None),
+        };
+        let on_wheels = match carried {
+            Carried::OnEdge | Carried::Upright => self.trolley_mm,
+            Carried::Flat => 0.0,
+        };
+        Plank {
+            carried,
+            length_mm: long.max(short),
+            thickness_mm: long.min(short),
+            width_mm: short.max(on_wheels),
+            height_mm: height,
+        }
+    }
+
+    fn passage(&self, at: &Obstacle, planks: &[Plank; 3]) -> Passage {
+        let attempts = planks.each_ref().map(|p| self.attempt(at.opening, p));
+        let best = attempts.iter().find(|a| a.fit.passes()).map(|a| a.carried);
+        let plank = match at.opening {
+            Opening::Door { .. } => None,
+            Opening::Corner { from_mm, to_mm, .. } => {
+                let [on_edge, _, _] = planks;
+                Some(on_edge.corner(from_mm, to_mm))
+            }
+        };
+        let [on_edge, upright, _] = &attempts;
+        Passage {
+            at: at.clone(),
+            best,
+            remedies: remedy::remedies(on_edge, upright, plank.as_ref()),
+            plank,
+            attempts,
+        }
+    }
+
+    fn attempt(&self, opening: Opening, plank: &Plank) -> Attempt {
+        let (width, turn) = match opening {
+            Opening::Door { width_mm, .. } => (width_mm, None),
+            Opening::Corner { from_mm, to_mm, .. } => {
+                let longest = plank.corner(from_mm, to_mm).longest_mm();
+                let turn = longest.map(|l| Need::new(Measure::Turn, plank.length_mm, l));
+                (from_mm.min(to_mm), turn)
+            }
+        };
+        let height = opening.height_mm();
+        let width = Need::new(Measure::Width, plank.width_mm, width);
+        let height = plank
+            .height_mm
+            .map(|h| Need::new(Measure::Height, h, height));
+        let mut binds = width;
+        for need in turn.iter().chain(&height) {
+            if need.spare_mm() < binds.spare_mm() {
+                binds = *need;
+            }
+        }
+        Attempt {
+            carried: plank.carried,
+            length_mm: plank.length_mm,
+            needs: std::iter::once(width).chain(turn).chain(height).collect(),
+            binds,
+            fit: self.fit(binds.spare_mm()),
+        }
+    }
+
+    fn fit(&self, spare_mm: f64) -> Fit {
+        if spare_mm < 0.0 {
+            Fit::Short(-spare_mm)
+        } else if spare_mm < self.route.spare_mm {
+            Fit::Tight(spare_mm)
+        } else {
+            Fit::Clears(spare_mm)
+        }
+    }
+}
+
+impl Plank {
+    fn corner(&self, from_mm: f64, to_mm: f64) -> Corner {
+        Corner {
+            from_mm,
+            to_mm,
+            thickness_mm: self.thickness_mm,
+        }
+    }
+}
+
+/// The worst of the best poses decides.
+fn gets_in(passages: &[Passage]) -> GetsIn {
+    let has = |best: Option<Carried>| passages.iter().any(|p| p.best == best);
+    if has(None) {
+        GetsIn::No
+    } else if has(Some(Carried::Flat)) {
+        GetsIn::Flat
+    } else if has(Some(Carried::Upright)) {
+        GetsIn::Upright
+    } else {
+        GetsIn::OnEdge
+    }
+}
