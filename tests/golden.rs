@@ -205,6 +205,11 @@ fn does_not_fit() {
 }
 
 #[test]
+fn tight_landing() {
+    check("tight-landing");
+}
+
+#[test]
 fn faulty() {
     check("faulty");
 }

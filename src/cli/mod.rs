@@ -6,6 +6,7 @@
 //! | [`plan`] | `kerfwright plan JOB` |
 //! | [`check`] | `kerfwright check JOB` |
 //! | [`draw`] | `kerfwright draw JOB` |
+//! | [`weigh`] | `kerfwright weigh JOB` |
 //! | [`report`] | faults and remarks as a person reads them |
 //! | [`files`] | job texts in, whole files out |
 //!
@@ -18,6 +19,7 @@ pub mod files;
 pub mod plan;
 pub mod report;
 pub mod sheet;
+pub mod weigh;
 
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -49,6 +51,9 @@ enum Action {
     Check(check::Options),
     /// Draw the slab with the top, the cuts and the waste as an SVG
     Draw(draw::Options),
+    /// Say what a stone weighs, who carries what, what each aid needs, and the way in
+    #[command(override_usage = weigh::USAGE)]
+    Weigh(weigh::Options),
 }
 
 /// The job file, which every command reads.
@@ -66,6 +71,8 @@ pub enum Ending {
     Done,
     /// The job is at fault or holds a stop; it has been said.
     JobAtFault,
+    /// The command line cannot be carried out; it has been said.
+    CommandAtFault,
     /// A file could not be read or written, or the program failed; it has been said.
     OwnFailure,
 }
@@ -87,7 +94,7 @@ impl From<Ending> for ExitCode {
         Self::from(match ending {
             Ending::Done => 0,
             Ending::JobAtFault => 1,
-            Ending::OwnFailure => 2,
+            Ending::CommandAtFault | Ending::OwnFailure => 2,
         })
     }
 }
@@ -100,6 +107,7 @@ pub fn run() -> ExitCode {
         Action::Plan(options) => plan::run(&options),
         Action::Check(options) => check::run(&options),
         Action::Draw(options) => draw::run(&options),
+        Action::Weigh(options) => weigh::run(&options),
     };
     ending.into()
 }

@@ -97,7 +97,7 @@ impl Fall {
         let ties: Vec<String> = self
             .ties
             .iter()
-            .map(|t| format!("{} at {:.0}°", words.mass(t.pull), t.lean_deg))
+            .map(|t| format!("{} at {:.0}°", words.mass_at_least(t.pull), t.lean_deg))
             .collect();
         Finding {
             id: "crush-and-falls",
@@ -112,7 +112,7 @@ impl Fall {
                 words.mass(self.mass),
                 self.weight_kn,
                 self.thickness_mm,
-                words.mass(self.push_tips),
+                words.mass_at_most(self.push_tips),
                 self.tips_at_deg,
                 words.at_least(self.shadow_mm),
                 ties.join(", "),

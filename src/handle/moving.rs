@@ -8,11 +8,13 @@ use super::fall::Fall;
 use super::route::{WayIn, way_in};
 use super::words::Words;
 use crate::diag::Findings;
-use crate::job::Job;
+use crate::job::{Aid, Job};
 
 /// Aids, standing on edge and the way in, for the slab as delivered and the finished top.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Moving {
+    /// The aid that the job file names.
+    pub aid: Aid,
     /// What each aid needs: for the slab, for the top.
     pub aids: [Aids; 2],
     /// Standing on edge: the slab, the top.
@@ -27,6 +29,7 @@ impl Moving {
     pub fn assess(job: &Job, slab: &Load, top: &Load) -> (Self, Findings) {
         let words = Words(job.units);
         let moving = Self {
+            aid: job.lift.aid,
             aids: [slab, top].map(|load| Aids::of(job, load)),
             falls: [slab, top].map(|load| Fall::of(load, job.stone.thickness.least)),
             route: way_in(job, slab, top),

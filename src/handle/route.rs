@@ -160,6 +160,13 @@ impl Passage {
         self.attempts.iter().find(|a| Some(a.carried) == self.best)
     }
 
+    /// The attempts in better poses than this one; none of them goes through when this is the best.
+    #[must_use]
+    pub fn better_than(&self, carried: Carried) -> Vec<&Attempt> {
+        let before = self.attempts.iter().take_while(|a| a.carried != carried);
+        before.collect()
+    }
+
     /// The attempt on edge.
     #[must_use]
     pub const fn on_edge(&self) -> &Attempt {

@@ -26,6 +26,20 @@ impl Words {
         }
     }
 
+    /// A mass that must be held or marked: never rounded down.
+    pub(super) fn mass_at_least(self, mass: Mass) -> String {
+        self.mass(Self::tenth(mass, f64::ceil))
+    }
+
+    /// A mass that is already too much: never rounded up.
+    pub(super) fn mass_at_most(self, mass: Mass) -> String {
+        self.mass(Self::tenth(mass, f64::floor))
+    }
+
+    fn tenth(mass: Mass, round: impl Fn(f64) -> f64) -> Mass {
+        Mass::from_kg(whole(mass.kg() * 10.0, round) / 10.0)
+    }
+
     /// A length that must be there: never rounded down.
     pub(super) fn at_least(self, mm: f64) -> String {
         self.rounded(mm, f64::ceil)
@@ -37,22 +51,23 @@ impl Words {
     }
 
     fn rounded(self, mm: f64, round: impl Fn(f64) -> f64) -> String {
-        // What lies a rounding of the sum beside a whole number is that number.
-        let whole = |value: f64| {
-            let near = value.round();
-            if (value - near).abs() < 1e-6 {
-                near
-            } else {
-                round(value)
-            }
-        };
-        let in_mm = format!("{:.0} mm", whole(mm));
+        let in_mm = format!("{:.0} mm", whole(mm, &round));
         match self.0 {
             LengthUnit::Millimetre => in_mm,
             LengthUnit::Inch => {
-                let inches = whole(mm * TENTHS_PER_MM) / 10.0;
+                let inches = whole(mm * TENTHS_PER_MM, &round) / 10.0;
                 format!("{inches:.1} in ({in_mm})")
             }
         }
+    }
+}
+
+/// Rounded up or down; what lies a rounding of the sum beside a whole number is that number.
+fn whole(value: f64, round: impl Fn(f64) -> f64) -> f64 {
+    let near = value.round();
+    if (value - near).abs() < 1e-6 {
+        near
+    } else {
+        round(value)
     }
 }

@@ -5,11 +5,13 @@
 
 mod fill;
 mod note;
+mod weigh;
 
 pub use note::{
     CoreHole, FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote,
     SupportNote, TopEdge, TopNote, Totals,
 };
+pub use weigh::{TopState, Weighing};
 
 use serde::Serialize;
 

@@ -5,6 +5,7 @@
 //! | [`mod@pdf`] | a PDF of the whole sheet; the only file that names `printpdf` |
 //! | [`svg`] | one page as a drawing of its own |
 //! | [`text`] | the plan for a terminal |
+//! | [`text_weigh`] | only what the stone weighs and how it is moved |
 //! | [`json`] | the plan as data |
 
 mod bezier;
@@ -13,7 +14,9 @@ pub mod pdf;
 mod pdf_finish;
 pub mod svg;
 pub mod text;
+mod text_moving;
 mod text_safety;
+pub mod text_weigh;
 
 pub use pdf::{RenderFault, pdf};
 pub use svg::svg_page;

@@ -27,6 +27,14 @@ pub fn plan(plan: &Plan) -> String {
     }
     text.pieces(plan);
     super::text_safety::write(&mut text.out, figures, plan);
+    let moving = &plan.handling.moving;
+    super::text_moving::way(&mut text.out, figures, moving);
+    super::text_moving::numbers(
+        &mut text.out,
+        figures,
+        moving,
+        super::text_moving::Shown::Both,
+    );
     text.assumed(plan);
     text.out
 }

@@ -7,3 +7,4 @@ mod fixtures;
 mod places;
 mod reading_it;
 mod sweep;
+mod weigh;

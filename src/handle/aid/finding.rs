@@ -48,7 +48,7 @@ fn too_weak(stone: &Aids, aid: Aid, words: Words) -> Option<Finding> {
             "It is marked for {}; this stone needs {}. Use one that is marked for it, or a lighter \
              stone: cut before it is moved.",
             words.mass(rated),
-            words.mass(needs)
+            words.mass_at_least(needs)
         ),
         source: PRACTICE.to_owned(),
     })
@@ -66,7 +66,7 @@ fn trolley(stones: &[Aids; 2], words: Words) -> Finding {
             "marked for {} or more, balance point {} above the floor, tips over on ground that falls \
              across by {:.1}° (standing still, hard tyres: sooner when it moves), takes a push of {} at least on the level, and on a ramp of \
              1 in {RAMP_RUN:.0} another {}, which also pulls it downhill",
-            words.mass(t.rated),
+            words.mass_at_least(t.rated),
             words.length(t.deck_mm + t.balance_mm),
             t.tips_at_deg,
             words.mass(t.level_push),
@@ -95,14 +95,17 @@ fn vacuum(job: &Job, stones: &[Aids; 2], words: Words) -> Finding {
                 let cups = at.len();
                 format!(
                     "{cups} cups in pairs about the balance point carry {} each",
-                    words.mass(*each)
+                    words.mass_at_least(*each)
                 )
             }
             super::vacuum::Cups::NoRoom => {
                 "there is no room for a pair of cups about the balance point".to_owned()
             }
         };
-        format!("marked for {} or more; {cups}", words.mass(s.vacuum.rated))
+        format!(
+            "marked for {} or more; {cups}",
+            words.mass_at_least(s.vacuum.rated)
+        )
     });
     let mut detail = format!(
         "{numbers} Only on a dry, clean, sound, polished or honed face: never on a rough or split one, \
@@ -147,10 +150,10 @@ fn gantry(stones: &[Aids; 2], words: Words) -> Finding {
              the legs each pulls {:.2} of the weight, {}, and the hook hangs {} or more above the stone",
             words.length(first),
             words.length(second),
-            words.mass(s.slings.each),
+            words.mass_at_least(s.slings.each),
             s.slings.legs_deg,
             s.slings.tension_factor,
-            words.mass(s.slings.tension),
+            words.mass_at_least(s.slings.tension),
             words.at_least(s.slings.hook_mm),
         )
     });

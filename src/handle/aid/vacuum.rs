@@ -58,8 +58,8 @@ impl Vacuum {
     }
 }
 
-/// Two pairs, each a cup and its opposite; one pair when two do not go on; the nearest to the
-/// wanted places.
+/// Two pairs, each a cup and its opposite, the nearest to the wanted places; one pair when two do
+/// not go on.
 fn cups(load: &Load, axes: &Axes, flaws: &[Flaw]) -> Cups {
     let face = Face {
         region: &load.region,
@@ -73,7 +73,10 @@ fn cups(load: &Load, axes: &Axes, flaws: &[Flaw]) -> Cups {
     let apart = |v: &Vector| 2.0 * v.dot(across).abs() >= CUP_MM + CLEAR_MM;
     let two = spots.iter().filter(|v| apart(v));
     let two = two.copied().find(|v| clear(v) && clear(&mirrored(*v)));
-    let one = spots.iter().copied().find(|v| clear(v));
+    // A single pair lies as nearly along the stone as it can.
+    let aside = |v: &Vector| v.dot(across).abs();
+    let one = spots.iter().copied().filter(|v| clear(v));
+    let one = one.min_by(|a, b| aside(a).total_cmp(&aside(b)));
     let off = match (two, one) {
         (Some(v), _) => vec![v, mirrored(v), -mirrored(v), -v],
         (None, Some(v)) => vec![v, -v],

@@ -125,17 +125,13 @@ impl Teller {
                 format!("{pose} it goes through with only {spare} to spare")
             }
             Fit::Short(short) => {
-                let (too, has) = match need.measure {
-                    Measure::Width => ("too wide", "clear width"),
-                    Measure::Height => ("too high", "clear height"),
-                    Measure::Turn => ("too long", "longest that turns"),
+                let (needs, has) = (words.at_least(need.needs_mm), words.at_most(need.has_mm));
+                let why = match need.measure {
+                    Measure::Width => format!("too wide (needs {needs}; {has} is there)"),
+                    Measure::Height => format!("too high (needs {needs}; {has} is there)"),
+                    Measure::Turn => format!("too long ({needs}; at most {has} turns)"),
                 };
-                format!(
-                    "{pose} it is {} {too} (needs {}, {has} {})",
-                    words.at_least(short),
-                    words.at_least(need.needs_mm),
-                    words.at_most(need.has_mm)
-                )
+                format!("{pose} it is {} {why}", words.at_least(short))
             }
         }
     }
@@ -155,17 +151,23 @@ impl Teller {
                 )
             }
             Remedy::WidenFrom(mm) => {
-                format!("make the way before the corner {} wide", words.at_least(mm))
+                format!(
+                    "make the way before the corner at least {} wide",
+                    words.at_least(mm)
+                )
             }
             Remedy::WidenTo(mm) => {
-                format!("make the way after the corner {} wide", words.at_least(mm))
+                format!(
+                    "make the way after the corner at least {} wide",
+                    words.at_least(mm)
+                )
             }
             Remedy::Widen(mm) => format!(
-                "make it {} wide: take off the leaf, the stops, a frame",
+                "make it at least {} wide: take off the leaf, the stops, a frame",
                 words.at_least(mm)
             ),
             Remedy::Raise { carried, needs_mm } => format!(
-                "make {} of clear height for it {}",
+                "make at least {} of clear height for it {}",
                 words.at_least(needs_mm),
                 carried.words()
             ),

@@ -9,3 +9,4 @@ pub mod safety;
 pub mod set_out;
 pub mod sources;
 pub mod straight;
+pub mod way_in;

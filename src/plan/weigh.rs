@@ -1,0 +1,156 @@
+//! Only what a stone weighs and how it is moved: nothing of it needs the cuts, or that the top fits.
+
+use serde::Serialize;
+
+use super::fill::{job_note, stone_note};
+use super::note::{JobNote, StoneNote};
+use crate::diag::{Finding, Findings};
+use crate::geom::{Pose, Region, Vector};
+use crate::handle::{self, Handling, Load};
+use crate::job::{Assumption, Job, Thickness};
+use crate::piece;
+use crate::place::{self, NoFit};
+
+/// How the keys begin that weighing, lifting and the way in rest on.
+const RESTS_ON: [&str; 6] = [
+    "job.",
+    "stone.density",
+    "stone.strength",
+    "stone.safety_factor",
+    "lift.",
+    "route.",
+];
+
+/// What a job's slab and top weigh, and how they are lifted, carried and got in.
+#[derive(Clone, Debug, Serialize)]
+pub struct Weighing {
+    /// Version of the planner.
+    pub kerfwright: &'static str,
+    /// What is printed in the title block.
+    pub job: JobNote,
+    /// The stone.
+    pub stone: StoneNote,
+    /// Thickness readings, mm.
+    pub thickness: Thickness,
+    /// Values that the job file left open and that this rests on.
+    pub assumed: Vec<Assumption>,
+    /// Nobody lifts while one of these stands.
+    pub stops: Vec<Finding>,
+    /// To be read and heeded.
+    pub cautions: Vec<Finding>,
+    /// Whether the top can be had from the slab.
+    pub top: TopState,
+    /// Lifting, carrying, the way in.
+    pub handling: Handling,
+    /// Area of the slab and of the top, mm².
+    pub area_mm2: [f64; 2],
+}
+
+/// Whether the top can be had from the slab.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum TopState {
+    /// It has a place on the slab; its points are in the slab's frame.
+    Placed,
+    /// It has none, for these reasons; it is weighed as wanted, its points are in its own frame.
+    DoesNotFit(Vec<String>),
+}
+
+impl Weighing {
+    /// Weighs the slab and the wanted top of a job; gives the miss as well when the top does not
+    /// fit.
+    #[must_use]
+    pub fn of(job: &Job) -> (Self, Option<NoFit>) {
+        let slab = load(
+            job,
+            "slab as delivered",
+            Region::solid(job.slab.shape.outline().clone()),
+        );
+        match place::place(job) {
+            Ok((placement, _)) => {
+                let top = load(job, "finished top", placement.finished());
+                (
+                    Self::with(job, [&slab, &top], placement.pose, TopState::Placed),
+                    None,
+                )
+            }
+            Err(miss) => {
+                let top = load(job, "top as wanted", wanted(job));
+                let state = TopState::DoesNotFit(miss.reasons.clone());
+                let pose = Pose::new(0.0, Vector::default());
+                (Self::with(job, [&slab, &top], pose, state), Some(miss))
+            }
+        }
+    }
+
+    /// Weighs one stone: the job's slab, whatever its top.
+    #[must_use]
+    pub fn of_one(job: &Job) -> Self {
+        let stone = load(
+            job,
+            "stone",
+            Region::solid(job.slab.shape.outline().clone()),
+        );
+        let pose = Pose::new(0.0, Vector::default());
+        let mut weighing = Self::with(job, [&stone, &stone], pose, TopState::Placed);
+        for found in [&mut weighing.stops, &mut weighing.cautions] {
+            once(found);
+        }
+        weighing
+    }
+
+    fn with(job: &Job, [slab, top]: [&Load; 2], pose: Pose, state: TopState) -> Self {
+        let (handling, found) = handle::assess(job, slab, top, pose);
+        let Findings { stops, cautions } = found;
+        Self {
+            kerfwright: env!("CARGO_PKG_VERSION"),
+            job: job_note(job),
+            stone: stone_note(job),
+            thickness: job.stone.thickness,
+            assumed: job
+                .assumed
+                .iter()
+                .filter(|a| rests_on(&a.key))
+                .cloned()
+                .collect(),
+            stops,
+            cautions,
+            top: state,
+            handling,
+            area_mm2: [slab.region.area(), top.region.area()],
+        }
+    }
+}
+
+fn load(job: &Job, name: &str, region: Region) -> Load {
+    Load {
+        name: name.into(),
+        mass: piece::mass_of(&job.stone, region.area()),
+        region,
+    }
+}
+
+/// The top as the job file wants it, in its own frame.
+fn wanted(job: &Job) -> Region {
+    let cutouts = job.top.cutouts.iter();
+    Region {
+        outer: job.top.shape.outline().clone(),
+        holes: cutouts.map(|c| c.shape.outline().clone()).collect(),
+    }
+}
+
+fn rests_on(key: &str) -> bool {
+    RESTS_ON.iter().any(|start| key.starts_with(start))
+}
+
+/// Each finding once.
+fn once(found: &mut Vec<Finding>) {
+    let mut seen: Vec<Finding> = Vec::new();
+    found.retain(|f| {
+        let new = !seen.contains(f);
+        if new {
+            seen.push(f.clone());
+        }
+        new
+    });
+}
