@@ -2,7 +2,7 @@
 
 use crate::geom::{Bounds, Outline, Point, Vector, seg::ring};
 use crate::handle::Piece;
-use crate::handle::route::{Corner, How, Longest, Passage, Turning, Walk};
+use crate::handle::route::{Corner, How, Longest, Measure, Passage, Turning, Walk};
 use crate::sheet::dimension::Run;
 use crate::sheet::drawing::{Drawing, FIGURE};
 use crate::sheet::figure::{Figures, angle};
@@ -102,9 +102,24 @@ impl Turn<'_> {
             &FIGURE,
             Prefer::Beside,
         );
+        let inside = Point::new(0.5 * (side + from), 0.5 * (foot - to));
+        drawing.word(inside, &self.verdict(figures));
         drawing.word(Point::new(from / 2.0, 0.5 * (foot - to)), "before");
         drawing.word(Point::new(0.5 * (side + from), -to / 2.0), "after");
         drawing.finish()
+    }
+
+    /// How it fares on edge, in few words.
+    fn verdict(&self, figures: Figures) -> String {
+        let spare = self.passage.on_edge().fit.spare_mm();
+        let size = figures.size_label(spare.floor().abs());
+        let measure = self.passage.on_edge().binds.measure;
+        match measure {
+            _ if spare >= 0.0 => format!("{size} to spare"),
+            Measure::Turn => format!("{size} too long"),
+            Measure::Width => format!("{size} too wide"),
+            Measure::Height => format!("{size} too high"),
+        }
     }
 
     /// How far the corridors are drawn to the right and down.
