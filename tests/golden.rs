@@ -205,6 +205,11 @@ fn does_not_fit() {
 }
 
 #[test]
+fn upstairs_vanity() {
+    check("upstairs-vanity");
+}
+
+#[test]
 fn tight_landing() {
     check("tight-landing");
 }

@@ -21,7 +21,7 @@ use super::Load;
 use super::axes::Axes;
 use super::words::Words;
 use crate::diag::Findings;
-use crate::job::{Aid, Job};
+use crate::job::{Aid, Flaw, Job};
 use crate::tables::{Source, Sure};
 use crate::units::Mass;
 use sling::Slings;
@@ -77,16 +77,16 @@ pub enum Rating {
 }
 
 impl Aids {
-    /// What each aid needs for a stone.
+    /// What each aid needs for a stone with these flaws, in its own frame.
     #[must_use]
-    pub fn of(job: &Job, load: &Load) -> Self {
+    pub fn of(job: &Job, load: &Load, flaws: &[Flaw]) -> Self {
         let axes = Axes::of(&load.region);
         let mass = load.mass.high;
         let mut aids = Self {
             name: load.name.clone(),
             mass,
             trolley: OnTrolley::of(load, &axes, job.lift.trolley),
-            vacuum: Vacuum::of(load, &axes, &job.slab.flaws),
+            vacuum: Vacuum::of(load, &axes, flaws),
             slings: Slings::of(load, &axes),
             rating: Rating::NotGiven,
         };

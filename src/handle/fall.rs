@@ -14,13 +14,13 @@ use crate::units::{GRAVITY, Mass};
 /// rack's usual lean and beyond).
 const LEANS_DEG: [f64; 3] = [5.0, 10.0, 15.0];
 
-/// Where the ways of keeping clear of standing stone come from.
-pub const FALL_PRACTICE: Source = Source {
-    what: "standing stone is tied, nobody in its fall shadow, set down on battens",
-    document: "common practice",
+/// Where the fall zone and the restraint of standing slabs come from.
+pub const FALL_ZONE: Source = Source {
+    what: "slabs on edge: nobody in the zone where one can fall, always restrained, foot kept from slipping",
+    document: "HSE safety alert OPSTD MS 3-2010, large sheet stone slabs",
     clause: "",
-    year: 0,
-    sure: Sure::Practice,
+    year: 2010,
+    sure: Sure::Read,
 };
 
 /// A stone standing on its long side on a level floor.
@@ -106,7 +106,8 @@ impl Fall {
                 "{} presses with {:.2} kN. On edge it stands on {:.1} mm: {} of push on its upper edge tips \
                  it, and leaning more than {:.1}° it falls by itself, over a strip {} wide on either side: \
                  nobody stands there, and nobody tries to catch it. Tie it to something that holds before \
-                 anybody lets go, one stone at a time. Leaning, its upper edge pulls on the tie with {}; \
+                 anybody lets go, one stone at a time; what it leans on must keep it from falling \
+                 forward and its foot from slipping out. Leaning, its upper edge pulls on the tie with {}; \
                  the tie and what it is fixed to must hold several times that. Set it down on two \
                  battens, never on the floor: fingers, toes and children out of the gap.",
                 words.mass(self.mass),
@@ -117,7 +118,7 @@ impl Fall {
                 words.at_least(self.shadow_mm),
                 ties.join(", "),
             ),
-            source: "statics of a standing plate; the rest common practice".to_owned(),
+            source: format!("statics of a standing plate; {}", FALL_ZONE.cite()),
         }
     }
 }

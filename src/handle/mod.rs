@@ -168,7 +168,7 @@ fn sources(job: &Job, rule: &Guideline) -> Vec<Source> {
         poses::HANDLING_SOURCE,
         finding::AID_SOURCE,
         aid::AID_PRACTICE,
-        fall::FALL_PRACTICE,
+        fall::FALL_ZONE,
     ];
     if job.lift.each_is_guideline && !sources.contains(&rule.source) {
         sources.insert(0, rule.source.clone());

@@ -30,7 +30,9 @@ impl Moving {
         let words = Words(job.units);
         let moving = Self {
             aid: job.lift.aid,
-            aids: [slab, top].map(|load| Aids::of(job, load)),
+            // The top is cut clear of every flaw.
+            aids: [(slab, &job.slab.flaws[..]), (top, &[])]
+                .map(|(load, flaws)| Aids::of(job, load, flaws)),
             falls: [slab, top].map(|load| Fall::of(load, job.stone.thickness.least)),
             route: way_in(job, slab, top),
         };

@@ -224,7 +224,7 @@ pub struct WayIn {
     pub raise_mm: f64,
     /// Width of the trolley over its wheels, mm; nothing without a trolley.
     pub trolley_mm: Option<f64>,
-    /// Less to spare than this is tight, mm.
+    /// Less to spare than this is tight, mm; never less than two tape errors.
     pub enough_mm: f64,
     /// The slab as delivered.
     pub slab: Walk,
@@ -245,13 +245,14 @@ pub fn way_in(job: &Job, slab: &Load, top: &Load) -> Option<WayIn> {
     let bearer = Bearer {
         route: &job.route,
         trolley_mm: trolley_mm.unwrap_or(0.0),
+        enough_mm: job.route.spare_mm.max(2.0 * job.slab.tape_error_mm),
     };
     let walk = |load: &Load| bearer.walk(load, job.stone.thickness.most);
     Some(WayIn {
         room_mm: job.route.room_mm,
         raise_mm: job.route.raise_mm,
         trolley_mm,
-        enough_mm: job.route.spare_mm,
+        enough_mm: bearer.enough_mm,
         slab: walk(slab),
         top: walk(top),
     })
@@ -269,6 +270,8 @@ struct Bearer<'a> {
     route: &'a job::Route,
     /// Width of the trolley, mm; 0 without one.
     trolley_mm: f64,
+    /// Less to spare is tight, mm: what the job file calls so, and never less than two tape errors.
+    enough_mm: f64,
 }
 
 /// A pose seen from above and from the side, with what carries it, mm.
@@ -375,7 +378,7 @@ impl Bearer<'_> {
     fn fit(&self, spare_mm: f64) -> Fit {
         if spare_mm < 0.0 {
             Fit::Short(-spare_mm)
-        } else if spare_mm < self.route.spare_mm {
+        } else if spare_mm < self.enough_mm {
             Fit::Tight(spare_mm)
         } else {
             Fit::Clears(spare_mm)

@@ -7,6 +7,8 @@ use crate::sheet::figure::Figures;
 use crate::sheet::page::way_in;
 use crate::sheet::page::way_in::numbers;
 
+/// Least and greatest width of the names of places, characters.
+const PLACE: (usize, usize) = (18, 32);
 /// Width of the first stone's column, characters.
 const COLUMN: usize = 26;
 
@@ -34,9 +36,12 @@ pub(super) fn way(out: &mut String, figures: Figures, moving: &Moving) {
     let Some(route) = &moving.route else {
         return;
     };
+    let rows = way_in::rows(route, figures);
+    let longest = rows.iter().map(|(place, _)| place.chars().count()).max();
+    let width = longest.unwrap_or(0).clamp(PLACE.0, PLACE.1);
     let _ = writeln!(out, "\nWAY IN");
-    for (place, told) in way_in::rows(route, figures) {
-        let _ = writeln!(out, "  {place:<18} {told}");
+    for (place, told) in rows {
+        let _ = writeln!(out, "  {place:<width$} {told}");
     }
 }
 

@@ -1,21 +1,27 @@
 //! What each aid needs.
 
 use kerfwright::geom::{Outline, Point, Pose, Region, Vector};
+use kerfwright::handle::Load;
 use kerfwright::handle::aid::sling::tension_factor;
 use kerfwright::handle::aid::vacuum::{CLEAR_MM, CUP_MM, Cups};
 use kerfwright::handle::aid::{Aids, Rating};
 use kerfwright::handle::plate::{Spring, settled};
-use kerfwright::job::Aid;
+use kerfwright::job::{Aid, Job};
 use kerfwright::units::Mass;
 
 use crate::fixtures::{close, ids, job, load, moved, posed, rectangle};
+
+/// What each aid needs for the slab of a job.
+fn of(job: &Job, stone: &Load) -> Aids {
+    Aids::of(job, stone, &job.slab.flaws)
+}
 
 // HSE L23 (read): pushing on the level takes at least 2 % of the load, 200 kg → 4 kg. The pound is
 // 0.45359237 kg by definition: 200 kg = 440.92 lb.
 #[test]
 fn a_trolley_with_200_kg() {
     let stone = load(rectangle(2000.0, 800.0), 200.0);
-    let aids = Aids::of(&job("[lift]\naid = \"trolley\"\n"), &stone);
+    let aids = of(&job("[lift]\naid = \"trolley\"\n"), &stone);
     let t = aids.trolley;
     close(t.level_push.kg(), 4.0, 1e-12);
     close(t.rated.pounds(), 440.92, 5e-3);
@@ -35,7 +41,7 @@ fn the_heavier_side_goes_down() {
     let wedge =
         crate::fixtures::region(&[(0.0, 0.0), (2000.0, 0.0), (1500.0, 700.0), (500.0, 700.0)]);
     let stone = load(wedge, 100.0);
-    let t = Aids::of(&job(""), &stone).trolley;
+    let t = of(&job(""), &stone).trolley;
     // A trapezium's balance point lies h·(a + 2b)/(3(a + b)) above its long side a.
     close(
         t.balance_mm,
@@ -48,7 +54,7 @@ fn the_heavier_side_goes_down() {
 #[test]
 fn slings_share_equally_and_pull_more_the_wider_they_spread() {
     let stone = load(rectangle(2000.0, 600.0), 100.0);
-    let s = Aids::of(&job(""), &stone).slings;
+    let s = of(&job(""), &stone).slings;
     // 0.2071 L from each end (Gere, 5.6-18).
     close(s.from_end_mm[0], 0.2071 * 2000.0, 0.1);
     close(s.from_end_mm[1], 2000.0 - 0.2071 * 2000.0, 0.1);
@@ -72,7 +78,7 @@ fn slings_share_equally_and_pull_more_the_wider_they_spread() {
     // Off centre: the nearer end decides, and the balance point stays in the middle.
     let lop = crate::fixtures::region(&[(0.0, 0.0), (3000.0, 0.0), (0.0, 900.0)]);
     let lop = load(lop, 90.0);
-    let s = Aids::of(&job(""), &lop).slings;
+    let s = of(&job(""), &lop).slings;
     let (balance, middle) = (lop.region.centroid(), s.at[0].midpoint(s.at[1]));
     close(
         (balance - middle).dot((s.at[1] - s.at[0]).unit()),
@@ -83,8 +89,8 @@ fn slings_share_equally_and_pull_more_the_wider_they_spread() {
 }
 
 /// The cups of a stone, and what each carries by the statics of a rigid plate.
-fn cups(stone: &kerfwright::handle::Load, text: &str) -> Vec<Point> {
-    let Cups::Placed { at, each, .. } = Aids::of(&job(text), stone).vacuum.cups else {
+fn cups(stone: &Load, text: &str) -> Vec<Point> {
+    let Cups::Placed { at, each, .. } = of(&job(text), stone).vacuum.cups else {
         panic!("no room");
     };
     let springs: Vec<Spring> = at
@@ -140,13 +146,13 @@ fn cups_keep_off_a_flaw_and_say_when_there_is_no_room() {
             .all(|p| (p.x - 560.0).abs() >= CUP_MM / 2.0 + CLEAR_MM)
     );
     let strip = load(rectangle(2000.0, 150.0), 20.0);
-    assert_eq!(Aids::of(&job(""), &strip).vacuum.cups, Cups::NoRoom);
+    assert_eq!(of(&job(""), &strip).vacuum.cups, Cups::NoRoom);
 }
 
 #[test]
 fn the_mark_on_the_aid_is_compared() {
     let stone = load(rectangle(2000.0, 600.0), 120.0);
-    let rating = |text: &str| Aids::of(&job(text), &stone).rating;
+    let rating = |text: &str| of(&job(text), &stone).rating;
     let kg = Mass::from_kg;
     assert_eq!(rating("[lift]\naid = \"trolley\"\n"), Rating::NotGiven);
     assert_eq!(
@@ -213,7 +219,7 @@ fn a_turned_stone_has_the_same_numbers() {
     let job = job("[lift]\naid = \"trolley\"\n");
     let stone = load(bowl(620.0, 330.0), 110.0);
     let turned = posed(&stone, Pose::new(0.4, Vector::new(90.0, -30.0)));
-    let (a, b) = (Aids::of(&job, &stone), Aids::of(&job, &turned));
+    let (a, b) = (of(&job, &stone), of(&job, &turned));
     close(a.trolley.tips_at_deg, b.trolley.tips_at_deg, 1e-9);
     close(a.slings.from_balance_mm, b.slings.from_balance_mm, 1e-6);
     assert_eq!(a.rating, Rating::NotGiven);

@@ -52,7 +52,9 @@ pub(super) fn remedies(
     }
     for need in on_edge.needs.iter().filter(|n| n.spare_mm() < 0.0) {
         match (need.measure, plank) {
-            (Measure::Turn, Some(corner)) => remedies.extend(turn(corner, need.needs_mm)),
+            (Measure::Turn, Some(corner)) => {
+                remedies.extend(turn(corner, need.needs_mm, upright.length_mm));
+            }
             (Measure::Turn, None) => {}
             (Measure::Width, Some(corner)) => remedies.extend(narrow(corner, on_edge, need)),
             (Measure::Width, None) => remedies.push(Remedy::Widen(need.needs_mm)),
@@ -66,9 +68,11 @@ pub(super) fn remedies(
     remedies
 }
 
-/// What lets a plank that is too long turn in a corner.
-fn turn(corner: &Corner, length_mm: f64) -> impl Iterator<Item = Remedy> {
-    let cut = corner.longest_mm().map(Remedy::CutTo);
+/// What lets a plank that is too long turn in a corner. Cut shorter than it is wide, its width would
+/// be its length: that is not told.
+fn turn(corner: &Corner, length_mm: f64, width_mm: f64) -> impl Iterator<Item = Remedy> {
+    let cut = corner.longest_mm().filter(|longest| *longest >= width_mm);
+    let cut = cut.map(Remedy::CutTo);
     let before = corner.least_from_mm(length_mm).map(Remedy::WidenFrom);
     let after = corner.least_to_mm(length_mm).map(Remedy::WidenTo);
     [cut, before, after].into_iter().flatten()

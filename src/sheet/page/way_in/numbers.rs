@@ -16,7 +16,7 @@ use crate::units::{LengthUnit, Mass};
 /// What stands under the table of falls.
 pub(super) const FALL_WORDS: &str = "It turns over its arris by itself beyond the lean given. The pull is at \
      the upper edge, level; the tie and what it is fixed to must hold several times that. Nobody within \
-     its height of it on either side, nobody catches it. Tie it before letting go; set it down on two battens.";
+     its height of it on either side, nobody catches it. Tie it before letting go; its foot must not slip out. Set it down on two battens.";
 
 /// What stands under the table of aids.
 pub(super) const AID_WORDS: &str = "Makers' instructions and competent people come first; lifting gear is \
