@@ -2,7 +2,7 @@
 
 use crate::geom::{Bounds, Outline, Point, Vector, seg::ring};
 use crate::handle::Piece;
-use crate::handle::route::{Corner, How, Longest, Measure, Passage, Turning, Walk};
+use crate::handle::route::{Corner, How, Longest, Passage, Turning, Walk};
 use crate::sheet::dimension::Run;
 use crate::sheet::drawing::{Drawing, FIGURE};
 use crate::sheet::figure::{Figures, angle};
@@ -21,16 +21,13 @@ const LABEL_SHARE: f64 = 0.25;
 /// From the drawing to a dimension line, mm of paper.
 const OFF_MM: f64 = 6.5;
 
-/// The corner of a walk with the least to spare on edge.
+/// The corner of a walk in which the stone on edge has the least length to spare.
 pub(super) fn tightest(walk: &Walk) -> Option<(&Passage, Corner)> {
-    walk.passages
-        .iter()
-        .filter_map(|p| Some((p, p.plank?)))
-        .filter(|(_, corner)| corner.longest_mm().is_some())
-        .min_by(|a, b| {
-            let spare = |p: &Passage| p.on_edge().fit.spare_mm();
-            spare(a.0).total_cmp(&spare(b.0))
-        })
+    let corners = walk.passages.iter().filter_map(|p| Some((p, p.plank?)));
+    corners
+        .filter_map(|(p, corner)| Some((p, corner, corner.longest_mm()?)))
+        .min_by(|a, b| a.2.total_cmp(&b.2))
+        .map(|(p, corner, _)| (p, corner))
 }
 
 /// A stone on edge in a corner.
@@ -55,7 +52,14 @@ impl Turn<'_> {
                     }
                     How::Sideways => "carried broadside, not turned".to_owned(),
                 };
-                format!("up to {} gets round, {at}", figures.size(length_mm.floor()))
+                let spare = length_mm - self.stone.length_mm;
+                let verdict = if spare < 0.0 {
+                    format!("it is {} too long", figures.size((-spare).ceil()))
+                } else {
+                    format!("{} to spare", figures.size(spare.floor()))
+                };
+                let longest = figures.size(length_mm.floor());
+                format!("up to {longest} gets round, {at}: {verdict}")
             }
             Turning::TooThick(_) => "too thick for it".to_owned(),
         };
@@ -102,24 +106,9 @@ impl Turn<'_> {
             &FIGURE,
             Prefer::Beside,
         );
-        let inside = Point::new(0.5 * (side + from), 0.5 * (foot - to));
-        drawing.word(inside, &self.verdict(figures));
         drawing.word(Point::new(from / 2.0, 0.5 * (foot - to)), "before");
         drawing.word(Point::new(0.5 * (side + from), -to / 2.0), "after");
         drawing.finish()
-    }
-
-    /// How it fares on edge, in few words.
-    fn verdict(&self, figures: Figures) -> String {
-        let spare = self.passage.on_edge().fit.spare_mm();
-        let size = figures.size_label(spare.floor().abs());
-        let measure = self.passage.on_edge().binds.measure;
-        match measure {
-            _ if spare >= 0.0 => format!("{size} to spare"),
-            Measure::Turn => format!("{size} too long"),
-            Measure::Width => format!("{size} too wide"),
-            Measure::Height => format!("{size} too high"),
-        }
     }
 
     /// How far the corridors are drawn to the right and down.
