@@ -1,5 +1,6 @@
 //! What is told of the aid that is used.
 
+use super::vacuum::Cups;
 use super::{Aids, Rating};
 use crate::diag::{Finding, Findings};
 use crate::handle::aid::trolley::RAMP_RUN;
@@ -90,55 +91,53 @@ fn trolley(stones: &[Aids; 2], words: Words) -> Finding {
 
 fn vacuum(job: &Job, stones: &[Aids; 2], words: Words) -> Finding {
     let numbers = each(stones, |s| {
-        let cups = match &s.vacuum.cups {
-            super::vacuum::Cups::Placed { at, each, .. } => {
-                let cups = at.len();
-                format!(
-                    "{cups} cups in pairs about the balance point carry {} each",
-                    words.mass_at_least(*each)
-                )
-            }
-            super::vacuum::Cups::NoRoom => {
-                "there is no room for a pair of cups about the balance point".to_owned()
-            }
-        };
+        let rated = words.mass_at_least(s.vacuum.rated);
         format!(
-            "marked for {} or more; {cups}",
-            words.mass_at_least(s.vacuum.rated)
+            "marked for {rated} or more; {}",
+            cups(&s.vacuum.cups, words)
         )
     });
-    let mut detail = format!(
-        "{numbers} Only on a dry, clean, sound, polished or honed face: never on a rough or split one, \
-         and nowhere across a flaw or a mend. On an upright face the cups hold by friction only: \
-         use the maker's figure for that. A second securing (strap, sling) under the stone at all \
-         times. Maker's instructions come first."
-    );
-    if job.dust.method == DustMethod::Water {
-        detail
-            .push_str(" This job cuts with water: wash the slurry off and let the face dry first.");
-    }
-    if let Some(why) = poor_face(job.stone.kind) {
-        detail.push(' ');
-        detail.push_str(why);
-    }
+    let wet = match job.dust.method {
+        DustMethod::Water => {
+            " This job cuts with water: wash the slurry off and let the face dry first."
+        }
+        DustMethod::Shroud | DustMethod::None => "",
+    };
+    let poor = poor_face(job.stone.kind);
     Finding {
         id: "under-a-vacuum-lifter",
         title: "the vacuum lifter: marked for twice the weight, and a second securing".to_owned(),
-        detail,
+        detail: format!(
+            "{numbers} Only on a dry, clean, sound, polished or honed face: never on a rough or split \
+             one, and nowhere across a flaw or a mend. On an upright face the cups hold by friction \
+             only: use the maker's figure for that. A second securing (strap, sling) under the stone \
+             at all times. Maker's instructions come first.{wet}{poor}"
+        ),
         source: PRACTICE.to_owned(),
     }
 }
 
-/// Stones whose faces hold a vacuum badly (judgement by what they are).
-const fn poor_face(kind: StoneKind) -> Option<&'static str> {
-    match kind {
-        StoneKind::Sandstone | StoneKind::Limestone | StoneKind::Travertine => Some(
-            "This stone is porous: air goes through it and the hold fails. Ask the maker, or use slings.",
+fn cups(cups: &Cups, words: Words) -> String {
+    match cups {
+        Cups::Placed { at, each, .. } => format!(
+            "{} cups in pairs about the balance point carry {} each",
+            at.len(),
+            words.mass_at_least(*each)
         ),
-        StoneKind::Slate | StoneKind::Quartzite => {
-            Some("This stone is often sold with a split face: no cup holds on that.")
+        Cups::NoRoom => "there is no room for a pair of cups about the balance point".to_owned(),
+    }
+}
+
+/// What is to be said of stones whose faces hold a vacuum badly (judgement by what they are).
+const fn poor_face(kind: StoneKind) -> &'static str {
+    match kind {
+        StoneKind::Sandstone | StoneKind::Limestone | StoneKind::Travertine => {
+            " This stone is porous: air goes through it and the hold fails. Ask the maker, or use slings."
         }
-        _ => None,
+        StoneKind::Slate | StoneKind::Quartzite => {
+            " This stone is often sold with a split face: no cup holds on that."
+        }
+        _ => "",
     }
 }
 

@@ -58,31 +58,15 @@ impl Vacuum {
     }
 }
 
-/// Two pairs, each a cup and its opposite, the nearest to the wanted places; one pair when two do
-/// not go on.
 fn cups(load: &Load, axes: &Axes, flaws: &[Flaw]) -> Cups {
-    let face = Face {
-        region: &load.region,
-        flaws,
-    };
     let balance = load.region.centroid();
-    let spots = spots(&load.region, axes);
-    let clear = |off: &Vector| face.takes(balance + *off) && face.takes(balance - *off);
-    let across = axes.direction().left();
-    let mirrored = |v: Vector| v - across * (2.0 * v.dot(across));
-    let apart = |v: &Vector| 2.0 * v.dot(across).abs() >= CUP_MM + CLEAR_MM;
-    let two = spots.iter().filter(|v| apart(v));
-    let two = two.copied().find(|v| clear(v) && clear(&mirrored(*v)));
-    // A single pair lies as nearly along the stone as it can.
-    let aside = |v: &Vector| v.dot(across).abs();
-    let one = spots.iter().copied().filter(|v| clear(v));
-    let one = one.min_by(|a, b| aside(a).total_cmp(&aside(b)));
-    let off = match (two, one) {
-        (Some(v), _) => vec![v, mirrored(v), -mirrored(v), -v],
-        (None, Some(v)) => vec![v, -v],
-        (None, None) => return Cups::NoRoom,
-    };
-    let at: Vec<Point> = off.into_iter().map(|v| balance + v).collect();
+    let at: Vec<Point> = offsets(&load.region, axes, flaws)
+        .into_iter()
+        .map(|v| balance + v)
+        .collect();
+    if at.is_empty() {
+        return Cups::NoRoom;
+    }
     let seen = |p: &Point| {
         let (u, v) = axes.seen(*p);
         [u, v]
@@ -93,6 +77,28 @@ fn cups(load: &Load, axes: &Axes, flaws: &[Flaw]) -> Cups {
         each: Mass::from_kg(load.mass.high.kg() / f64::from(count)),
         at,
     }
+}
+
+/// From the balance point to each cup. Two pairs, each a cup and its opposite, the nearest to the
+/// wanted places; one pair when two do not go on; none when that does not.
+fn offsets(region: &Region, axes: &Axes, flaws: &[Flaw]) -> Vec<Vector> {
+    let face = Face { region, flaws };
+    let balance = region.centroid();
+    let spots = spots(region, axes);
+    let clear = |off: &Vector| face.takes(balance + *off) && face.takes(balance - *off);
+    let across = axes.direction().left();
+    let aside = |v: &Vector| v.dot(across).abs();
+    let mirrored = |v: Vector| v - across * (2.0 * v.dot(across));
+    let far = |v: &Vector| 2.0 * aside(v) >= CUP_MM + CLEAR_MM;
+    let both = |v: &Vector| far(v) && clear(v) && clear(&mirrored(*v));
+    let two = spots.iter().copied().find(both);
+    if let Some(v) = two {
+        return vec![v, mirrored(v), -mirrored(v), -v];
+    }
+    // A single pair lies as nearly along the stone as it can.
+    let one = spots.into_iter().filter(clear);
+    let one = one.min_by(|a, b| aside(a).total_cmp(&aside(b)));
+    one.map_or_else(Vec::new, |v| vec![v, -v])
 }
 
 /// Where one cup of a pair may go, seen from the balance point: on the stone's right half, the

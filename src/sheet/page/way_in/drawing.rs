@@ -82,33 +82,24 @@ impl Turn<'_> {
         let mut drawing = Drawing::fit(subject, area, BORDER_MM);
         self.walls(&mut drawing, far);
         self.stone(&mut drawing);
+        self.sizes(&mut drawing, far, figures);
+        drawing.finish()
+    }
+
+    /// Widths of the two ways, length of the stone, and which way is which.
+    fn sizes(&self, drawing: &mut Drawing, far: Point, figures: Figures) {
         let (from, to) = (self.corner.from_mm, self.corner.to_mm);
         let (foot, side) = (-far.y, far.x);
         let label = |mm| figures.size_label(mm);
-        drawing.dimension(
-            Point::new(0.0, foot),
-            Point::new(from, foot),
-            Run::Level,
-            -OFF_MM,
-            label(from),
-        );
-        drawing.dimension(
-            Point::new(side, -to),
-            Point::new(side, 0.0),
-            Run::Upright,
-            OFF_MM,
-            label(to),
-        );
+        let before = [Point::new(0.0, foot), Point::new(from, foot)];
+        let after = [Point::new(side, -to), Point::new(side, 0.0)];
+        drawing.dimension(before[0], before[1], Run::Level, -OFF_MM, label(from));
+        drawing.dimension(after[0], after[1], Run::Upright, OFF_MM, label(to));
         let middle = self.end(LABEL_SHARE) + self.across() * (self.corner.thickness_mm / 2.0);
-        drawing.label(
-            middle,
-            &label(self.stone.length_mm),
-            &FIGURE,
-            Prefer::Beside,
-        );
+        let length = label(self.stone.length_mm);
+        drawing.label(middle, &length, &FIGURE, Prefer::Beside);
         drawing.word(Point::new(from / 2.0, 0.5 * (foot - to)), "before");
         drawing.word(Point::new(0.5 * (side + from), -to / 2.0), "after");
-        drawing.finish()
     }
 
     /// How far the corridors are drawn to the right and down.

@@ -1,7 +1,7 @@
 //! What each aid needs, and what knocks a standing stone over, as tables and as rows of text.
 
 use crate::handle::aid::sling::Slings;
-use crate::handle::aid::trolley::RAMP_RUN;
+use crate::handle::aid::trolley::{OnTrolley, RAMP_RUN};
 use crate::handle::aid::vacuum::Cups;
 use crate::handle::aid::{Aids, Rating};
 use crate::handle::fall::Fall;
@@ -89,48 +89,58 @@ pub fn falls(moving: &Moving, figures: Figures) -> Vec<Told> {
 /// What each aid needs: for the slab, for the top.
 #[must_use]
 pub fn aids(moving: &Moving, figures: Figures) -> Vec<Told> {
-    let of = |name: &str, tell: &dyn Fn(&Aids) -> String| of(&moving.aids, name, tell);
-    let mass = |m: Mass| no_less(figures, m);
-    let push = |m: Mass| figures.mass(m);
-    let [trolley, _] = moving.aids.each_ref().map(|a| a.trolley);
-    let (track, deck) = (
-        figures.size_bare(trolley.track_mm),
-        figures.size_label(trolley.deck_mm),
-    );
-    let legs = moving.aids[0].slings.legs_deg;
-    let mut rows = vec![
-        of("trolley: marked for", &|a| mass(a.trolley.rated)),
-        of("balance point above its deck", &|a| {
-            figures.size(a.trolley.balance_mm)
-        }),
-        of(&format!("tips across, track {track}, deck {deck}"), &|a| {
-            format!("{:.1}°", a.trolley.tips_at_deg)
-        }),
-        of("push on the level, at least", &|a| {
-            push(a.trolley.level_push)
-        }),
-        of(&format!("a ramp of 1 in {RAMP_RUN:.0} adds"), &|a| {
-            push(a.trolley.ramp_adds)
-        }),
-        of("vacuum lifter: marked for", &|a| mass(a.vacuum.rated)),
-        of("cups, each carrying", &|a| cups(a, figures)),
-        of("slings: from the left end", &|a| {
-            sling_places(&a.slings, figures)
-        }),
-        of("weight on each sling", &|a| mass(a.slings.each)),
-        of(&format!("pull in each leg at {legs:.0}°"), &|a| {
-            mass(a.slings.tension)
-        }),
-        of("hook above the stone, at least", &|a| {
-            figures.size(a.slings.hook_mm.ceil())
-        }),
-    ];
+    let mut rows = trolley(&moving.aids, figures);
+    rows.extend(vacuum(&moving.aids, figures));
+    rows.extend(slings(&moving.aids, figures));
     if moving.aids.iter().any(|a| a.rating != Rating::NotGiven) {
-        rows.push(of(&format!("the {} at hand", aid_name(moving.aid)), &|a| {
-            rating(a, figures)
-        }));
+        let name = format!("the {} at hand", aid_name(moving.aid));
+        rows.push(of(&moving.aids, &name, |a| rating(a, figures)));
     }
     rows
+}
+
+fn trolley(aids: &[Aids; 2], figures: Figures) -> Vec<Told> {
+    let of = |name: &str, tell: &dyn Fn(&OnTrolley) -> String| of(aids, name, |a| tell(&a.trolley));
+    let [first, _] = aids.each_ref().map(|a| a.trolley);
+    let track = figures.size_bare(first.track_mm);
+    let deck = figures.size_label(first.deck_mm);
+    let across = format!("tips across, track {track}, deck {deck}");
+    let ramp = format!("a ramp of 1 in {RAMP_RUN:.0} adds");
+    vec![
+        of("trolley: marked for", &|t| no_less(figures, t.rated)),
+        of("balance point above its deck", &|t| {
+            figures.size(t.balance_mm)
+        }),
+        of(&across, &|t| format!("{:.1}°", t.tips_at_deg)),
+        of("push on the level, at least", &|t| {
+            figures.mass(t.level_push)
+        }),
+        of(&ramp, &|t| figures.mass(t.ramp_adds)),
+    ]
+}
+
+fn vacuum(aids: &[Aids; 2], figures: Figures) -> [Told; 2] {
+    [
+        of(aids, "vacuum lifter: marked for", |a| {
+            no_less(figures, a.vacuum.rated)
+        }),
+        of(aids, "cups, each carrying", |a| {
+            cups(&a.vacuum.cups, figures)
+        }),
+    ]
+}
+
+fn slings(aids: &[Aids; 2], figures: Figures) -> [Told; 4] {
+    let of = |name: &str, tell: &dyn Fn(&Slings) -> String| of(aids, name, |a| tell(&a.slings));
+    let legs = format!("pull in each leg at {:.0}°", aids[0].slings.legs_deg);
+    [
+        of("slings: from the left end", &|s| sling_places(s, figures)),
+        of("weight on each sling", &|s| no_less(figures, s.each)),
+        of(&legs, &|s| no_less(figures, s.tension)),
+        of("hook above the stone, at least", &|s| {
+            figures.size(s.hook_mm.ceil())
+        }),
+    ]
 }
 
 /// An aid in words.
@@ -156,8 +166,8 @@ fn rating(aids: &Aids, figures: Figures) -> String {
     }
 }
 
-fn cups(aids: &Aids, figures: Figures) -> String {
-    match &aids.vacuum.cups {
+fn cups(cups: &Cups, figures: Figures) -> String {
+    match cups {
         Cups::NoRoom => "no room for a pair of cups".to_owned(),
         Cups::Placed {
             from_end_and_side_mm,
