@@ -1,17 +1,20 @@
 //! A person leaning on the top once it is set down.
 //!
-//! The rigid top's supports share its weight and the person's, none of them pulling; between them
-//! the stone bends along its length. The person stands in turn at both ends, half-way between
-//! neighbouring supports and beside each cutout, at the front and at the back.
+//! The rigid top's supports share its weight and the person's, none of them pulling: that tells what
+//! each carries and whether the top tips. How far the stone bends between them is told by an elastic
+//! beam on the same supports, which a rigid one would make far too much of. The person leans in turn
+//! at both ends, half-way between neighbouring supports and beside each cutout, at the front and at
+//! the back.
 
 use serde::Serialize;
 
 use super::Load;
 use super::axes::Axes;
-use super::bend::{Beam, Lie, Prop, Slice};
+use super::bend::{Beam, Lie, Prop, Slice, Worst};
+use super::continuous::{Continuous, FULL_N_PER_MM2, Post};
 use super::judged::BendVerdict;
 use super::overhang::PERSON_N;
-use super::plate::settled;
+use super::plate::{Spring, settled};
 use super::strip::Strip;
 use super::support::Rests;
 use crate::geom::{Point, SAME_MM};
@@ -49,14 +52,17 @@ pub fn worst(top: &Load, rests: &Rests, stone: &Stone) -> Option<Leaning> {
     };
     let beam = Beam::new(&strip, slice);
     let places = places(&strip, rests, top);
+    let posts = posts(&strip, rests);
+    let continuous = Continuous::new(&beam, &posts)?;
     let set = Set {
         beam: &beam,
+        continuous: &continuous,
         rests,
         balance: top.region.centroid(),
     };
     let allowed = stone.strength_mpa / stone.safety_factor;
     let mut carried = vec![Mass::default(); rests.count];
-    let (mut tips_at, mut found) = (None, None::<(Point, super::bend::Worst)>);
+    let (mut tips_at, mut found) = (None, None::<(Point, Worst)>);
     for at in places {
         let Some(held) = set.leant_on(at) else {
             tips_at = tips_at.or(Some(at));
@@ -65,7 +71,7 @@ pub fn worst(top: &Load, rests: &Rests, stone: &Stone) -> Option<Leaning> {
         for (most, here) in carried.iter_mut().zip(&held.carried) {
             *most = if here > most { *here } else { *most };
         }
-        let above = |f: &(Point, super::bend::Worst)| held.worst.stress_mpa > f.1.stress_mpa;
+        let above = |f: &(Point, Worst)| held.worst.stress_mpa > f.1.stress_mpa;
         if found.as_ref().is_none_or(above) {
             found = Some((at, held.worst));
         }
@@ -99,15 +105,40 @@ fn places(strip: &Strip, rests: &Rests, top: &Load) -> Vec<Point> {
     lines.into_iter().flat_map(|u| strip.chord_at(u)).collect()
 }
 
+/// The supports as posts along the stone; those closer together than a few centimetres are one.
+fn posts(strip: &Strip, rests: &Rests) -> Vec<Post> {
+    let near = strip.length_mm() / POSTS;
+    let place = |spring: &Spring| (strip.axes().seen(spring.at).0, spring.stiffness);
+    let mut springs: Vec<(f64, f64)> = rests.springs.iter().map(place).collect();
+    springs.sort_by(|a, b| a.0.total_cmp(&b.0));
+    // Counted from the middle, so that a mirrored top has mirrored posts.
+    let number = |u: f64| ((u - strip.length_mm() / 2.0) / near).round();
+    let groups = springs.chunk_by(|a, b| number(a.0) == number(b.0));
+    groups
+        .map(|group| {
+            let stiff: f64 = group.iter().map(|s| s.1).sum();
+            let middle: f64 = group.iter().map(|s| s.0 * s.1).sum();
+            Post {
+                at_mm: middle / stiff,
+                stiffness: stiff * FULL_N_PER_MM2,
+            }
+        })
+        .collect()
+}
+
+/// Most posts along the stone.
+const POSTS: f64 = 24.0;
+
 struct Set<'a> {
     beam: &'a Beam<'a>,
+    continuous: &'a Continuous<'a>,
     rests: &'a Rests,
     balance: Point,
 }
 
 /// The top held with the person at one place.
 struct Held {
-    worst: super::bend::Worst,
+    worst: Worst,
     carried: Vec<Mass>,
 }
 
@@ -121,13 +152,12 @@ impl Set<'_> {
         if rest.off_balance_mm > OFF_BALANCE_MM {
             return None;
         }
-        let axes = self.beam.strip().axes();
-        let mut props: Vec<Prop> = Vec::new();
-        let springs = self.rests.springs.iter().zip(&rest.forces);
-        for (spring, force) in springs {
-            push(&mut props, axes.seen(spring.at).0, force.unwrap_or(0.0));
-        }
-        push(&mut props, axes.seen(at).0, -PERSON_N);
+        let (u, _) = self.beam.strip().axes().seen(at);
+        let mut props = self.continuous.settled(PERSON_N, u)?;
+        props.push(Prop {
+            at_mm: u,
+            force_n: -PERSON_N,
+        });
         let carried = (0..self.rests.count).map(|i| {
             let forces = self.rests.of(i).filter_map(|k| rest.forces.get(k).copied());
             Mass::from_kg(forces.flatten().sum::<f64>() / GRAVITY)
@@ -136,16 +166,5 @@ impl Set<'_> {
             carried: carried.collect(),
             worst: self.beam.worst_held(Lie::Flat, &props),
         })
-    }
-}
-
-/// Adds a force to the others at the same place along the stone.
-fn push(props: &mut Vec<Prop>, at_mm: f64, force_n: f64) {
-    match props
-        .iter_mut()
-        .find(|p| (p.at_mm - at_mm).abs() <= SAME_MM)
-    {
-        Some(prop) => prop.force_n += force_n,
-        None => props.push(Prop { at_mm, force_n }),
     }
 }

@@ -16,6 +16,7 @@
 //! | [`bench`] | where they stand while the stone is cut |
 //! | [`rail`], [`neck`], [`splint`] | narrow stone beside cutouts and at inside corners, and its brace |
 //! | [`support`] | what each support under the top carries |
+//! | [`continuous`] | a stone bent over several supports |
 //! | [`overhang`], [`span`], [`lean`] | what reaches beyond them and between them, and a person on it |
 //!
 //! Lengths mm, masses kg, stresses `MPa`, points in the slab's frame.
@@ -23,6 +24,7 @@
 pub mod axes;
 pub mod bench;
 pub mod bend;
+pub mod continuous;
 mod course;
 mod finding;
 pub mod guideline;

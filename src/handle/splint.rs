@@ -9,7 +9,7 @@ use crate::tables::{Source, Sure};
 
 /// Young's modulus of stone, `MPa`: the stiffer the stone the more it takes (judgement: on the high
 /// side of granite and gabbro).
-const STONE_MPA: f64 = 70_000.0;
+pub(super) const STONE_MPA: f64 = 70_000.0;
 /// Young's modulus of softwood of class C24, mean, `MPa`.
 const TIMBER_MPA: f64 = 11_000.0;
 /// What timber may be stressed, `MPa`: half the bending strength of class C24 (judgement).

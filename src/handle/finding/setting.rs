@@ -167,7 +167,7 @@ fn leant_on(leaning: &Leaning, found: &mut Findings) {
             "bends-when-leant-on",
             "Somebody leaning on the top may break it".to_owned(),
             format!(
-                "With a person of 1 kN at the worst place it is stressed {:.2} MPa between its supports, {:.2} \
+                "With a person of 1 kN at the worst place it is stressed {:.2} MPa, {:.2} \
                  times what is allowed. Put supports closer together, and beside every cutout.",
                 leaning.stress_mpa,
                 leaning.verdict.utilisation()

@@ -179,7 +179,7 @@ fn between(plan: &Plan, setting: &Setting, both: Both) -> Vec<String> {
             ""
         };
         all.push(format!(
-            "{word}With a person of 1 kN at the worst place the stone between its supports is stressed {:.2} \
+            "{word}With a person of 1 kN at the worst place the stone is stressed {:.2} \
              MPa, {:.0} % of what is allowed.",
             leaning.stress_mpa,
             leaning.verdict.utilisation() * 100.0
