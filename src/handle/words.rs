@@ -1,4 +1,4 @@
-//! Lengths and masses in the words of a finding.
+//! How lengths and masses are worded in findings: both systems of units, the job's own first.
 
 use crate::units::{LengthUnit, MM_PER_INCH, Mass};
 
@@ -10,34 +10,55 @@ const TENTHS_PER_MM: f64 = 10.0 / MM_PER_INCH;
 pub(super) struct Words(pub(super) LengthUnit);
 
 impl Words {
-    /// A mass, pounds first in a job in inches.
+    /// A mass in both units, the job's own first.
     pub(super) fn mass(self, mass: Mass) -> String {
+        self.told(mass.kg(), mass.pounds())
+    }
+
+    fn told(self, kg: f64, pounds: f64) -> String {
         match self.0 {
-            LengthUnit::Millimetre => format!("{:.1} kg", mass.kg()),
-            LengthUnit::Inch => format!("{:.0} lb ({:.1} kg)", mass.pounds(), mass.kg()),
+            LengthUnit::Millimetre => format!("{kg:.1} kg ({pounds:.0} lb)"),
+            LengthUnit::Inch => format!("{pounds:.0} lb ({kg:.1} kg)"),
         }
     }
 
-    /// A length to the nearest millimetre.
+    /// A length in both units, the job's own first.
     pub(super) fn length(self, mm: f64) -> String {
+        let inches = mm / MM_PER_INCH;
         match self.0 {
-            LengthUnit::Millimetre => format!("{mm:.0} mm"),
-            LengthUnit::Inch => format!("{:.1} in ({mm:.0} mm)", mm / MM_PER_INCH),
+            LengthUnit::Millimetre => format!("{mm:.0} mm ({inches:.1} in)"),
+            LengthUnit::Inch => format!("{inches:.1} in ({mm:.0} mm)"),
         }
+    }
+
+    /// A way to go, in metres and feet.
+    pub(super) fn way(self, mm: f64) -> String {
+        let (metres, feet) = (mm / 1000.0, mm / MM_PER_INCH / 12.0);
+        match self.0 {
+            LengthUnit::Millimetre => format!("{metres:.0} m ({feet:.0} ft)"),
+            LengthUnit::Inch => format!("{feet:.0} ft ({metres:.0} m)"),
+        }
+    }
+
+    /// Several lengths: "at 412 mm (16.2 in) and 1655 mm (65.2 in)".
+    pub(super) fn lengths(self, mm: &[f64]) -> String {
+        let all: Vec<String> = mm.iter().map(|l| self.length(*l)).collect();
+        all.join(" and ")
     }
 
     /// A mass that must be held or marked: never rounded down.
     pub(super) fn mass_at_least(self, mass: Mass) -> String {
-        self.mass(Self::tenth(mass, f64::ceil))
+        self.mass_rounded(mass, f64::ceil)
     }
 
     /// A mass that is already too much: never rounded up.
     pub(super) fn mass_at_most(self, mass: Mass) -> String {
-        self.mass(Self::tenth(mass, f64::floor))
+        self.mass_rounded(mass, f64::floor)
     }
 
-    fn tenth(mass: Mass, round: impl Fn(f64) -> f64) -> Mass {
-        Mass::from_kg(whole(mass.kg() * 10.0, round) / 10.0)
+    fn mass_rounded(self, mass: Mass, round: impl Fn(f64) -> f64) -> String {
+        let kg = whole(mass.kg() * 10.0, &round) / 10.0;
+        self.told(kg, whole(mass.pounds(), &round))
     }
 
     /// A length that must be there: never rounded down.

@@ -46,6 +46,9 @@ pub(super) fn job() -> Job {
             each: Vec::new(),
             each_is_guideline: true,
             stand: Vec::new(),
+            hands_mm: 750.0,
+            carry_mm: 10_000.0,
+            trestles: Vec::new(),
             aid: Aid::None,
             rated: None,
             trolley: Trolley {

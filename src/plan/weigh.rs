@@ -6,7 +6,7 @@ use super::fill::{job_note, stone_note};
 use super::note::{JobNote, StoneNote};
 use crate::diag::{Finding, Findings};
 use crate::geom::{Pose, Region, Vector};
-use crate::handle::{self, Handling, Load};
+use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::job::{Assumption, Job, Thickness};
 use crate::piece;
 use crate::place::{self, NoFit};
@@ -61,24 +61,17 @@ impl Weighing {
     /// fit.
     #[must_use]
     pub fn of(job: &Job) -> (Self, Option<NoFit>) {
-        let slab = load(
-            job,
-            "slab as delivered",
-            Region::solid(job.slab.shape.outline().clone()),
-        );
         match place::place(job) {
             Ok((placement, _)) => {
-                let top = load(job, "finished top", placement.finished());
-                (
-                    Self::with(job, [&slab, &top], placement.pose, TopState::Placed),
-                    None,
-                )
+                let loads = super::loads(job, &placement, &[], &[]);
+                let weighing = Self::with(job, &loads, placement.pose, TopState::Placed);
+                (weighing, None)
             }
             Err(miss) => {
                 let top = load(job, "top as wanted", wanted(job));
+                let loads = pair(load(job, "slab as delivered", slab(job)), top);
                 let state = TopState::DoesNotFit(miss.reasons.clone());
-                let pose = Pose::new(0.0, Vector::default());
-                (Self::with(job, [&slab, &top], pose, state), Some(miss))
+                (Self::with(job, &loads, UNMOVED, state), Some(miss))
             }
         }
     }
@@ -86,21 +79,17 @@ impl Weighing {
     /// Weighs one stone: the job's slab, whatever its top.
     #[must_use]
     pub fn of_one(job: &Job) -> Self {
-        let stone = load(
-            job,
-            "stone",
-            Region::solid(job.slab.shape.outline().clone()),
-        );
-        let pose = Pose::new(0.0, Vector::default());
-        let mut weighing = Self::with(job, [&stone, &stone], pose, TopState::Placed);
+        let stone = load(job, "stone", slab(job));
+        let loads = pair(stone.clone(), stone);
+        let mut weighing = Self::with(job, &loads, UNMOVED, TopState::Placed);
         for found in [&mut weighing.stops, &mut weighing.cautions] {
             once(found);
         }
         weighing
     }
 
-    fn with(job: &Job, [slab, top]: [&Load; 2], pose: Pose, state: TopState) -> Self {
-        let (handling, found) = handle::assess(job, slab, top, pose);
+    fn with(job: &Job, loads: &Loads, pose: Pose, state: TopState) -> Self {
+        let (handling, found) = handle::assess(job, loads, pose);
         let Findings { stops, cautions } = found;
         Self {
             kerfwright: env!("CARGO_PKG_VERSION"),
@@ -117,9 +106,16 @@ impl Weighing {
             cautions,
             top: state,
             handling,
-            area_mm2: [slab.region.area(), top.region.area()],
+            area_mm2: [&loads.slab, &loads.top].map(|l| l.region.area()),
         }
     }
+}
+
+/// The top's own frame.
+const UNMOVED: Pose = Pose::new(0.0, Vector::new(0.0, 0.0));
+
+fn slab(job: &Job) -> Region {
+    Region::solid(job.slab.shape.outline().clone())
 }
 
 fn load(job: &Job, name: &str, region: Region) -> Load {
@@ -127,6 +123,16 @@ fn load(job: &Job, name: &str, region: Region) -> Load {
         name: name.into(),
         mass: piece::mass_of(&job.stone, region.area()),
         region,
+    }
+}
+
+/// Slab and top without cuts between them.
+fn pair(slab: Load, top: Load) -> Loads {
+    Loads {
+        slab,
+        states: Vec::new(),
+        top,
+        marks: Marks::default(),
     }
 }
 

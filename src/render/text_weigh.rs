@@ -6,9 +6,10 @@ use std::fmt::Write;
 use super::text_moving::Shown;
 use crate::diag::Finding;
 use crate::handle::Piece;
-use crate::handle::lift::{Share, Tilt};
+use crate::handle::lift::Tilt;
 use crate::plan::{TopState, Weighing};
 use crate::sheet::figure::{Figures, area};
+use crate::sheet::page::both::Both;
 use crate::sheet::page::lifting::verdict_words;
 use crate::units::{MM_PER_INCH, Mass, MassRange};
 
@@ -37,7 +38,13 @@ pub fn weighing(weighing: &Weighing, stones: Stones) -> String {
     };
     let pieces = [&handling.slab, &handling.top];
     for (piece, area_mm2) in pieces.iter().zip(weighing.area_mm2).take(shown.count()) {
-        stone(&mut out, figures, piece, area_mm2, weighing.thickness.most);
+        stone(
+            &mut out,
+            Both::of(figures),
+            piece,
+            area_mm2,
+            weighing.thickness.most,
+        );
     }
     super::text_moving::way(&mut out, figures, &handling.moving);
     super::text_moving::numbers(&mut out, figures, &handling.moving, shown);
@@ -92,7 +99,7 @@ fn findings(out: &mut String, word: &str, findings: &[Finding]) {
     }
 }
 
-fn stone(out: &mut String, figures: Figures, piece: &Piece, area_mm2: f64, thickest_mm: f64) {
+fn stone(out: &mut String, units: Both, piece: &Piece, area_mm2: f64, thickest_mm: f64) {
     let _ = writeln!(out, "\n{}", piece.name.to_uppercase());
     let [low, likely, high] = kg_and_lb(&piece.mass);
     row(out, "weighs", &format!("likely {likely}"));
@@ -118,31 +125,24 @@ fn stone(out: &mut String, figures: Figures, piece: &Piece, area_mm2: f64, thick
             tidy(first.y)
         ),
     );
-    people(out, figures, piece);
-    row(out, "by hand", &verdict_words(piece, figures));
+    people(out, units, piece);
+    row(out, "by hand", &verdict_words(piece, units));
     row(out, "tilting up", &tilting(&piece.tilts));
 }
 
 /// Who carries what.
-fn people(out: &mut String, figures: Figures, piece: &Piece) {
+fn people(out: &mut String, units: Both, piece: &Piece) {
     for lifter in &piece.lift.lifters {
-        let share = match lifter.share {
-            Share::Carries(mass) => figures.mass(mass),
-            Share::LiftsOff => "nothing".into(),
-        };
         let limit = lifter.limit.map_or_else(String::new, |m| {
-            format!("; guideline in this team {}", figures.mass(m))
+            format!("; guideline in this team {}", units.mass(m))
         });
-        let place = format!(
-            "{} from the end, {} from the side",
+        let told = format!(
+            "{} at {} from the end, {} from the side{limit}",
+            units.share(lifter.share),
             both(lifter.from_end_mm),
             both(lifter.from_side_mm)
         );
-        row(
-            out,
-            &format!("person {}", lifter.number),
-            &format!("{share} at {place}{limit}"),
-        );
+        row(out, &format!("person {}", lifter.number), &told);
     }
 }
 

@@ -98,9 +98,14 @@ fn the_pages_come_in_the_order_of_the_work() {
         let mut expected = vec!["At a glance".to_owned(), "Set-out".to_owned()];
         expected.extend(cuts("straight"));
         expected.extend(cuts("curve"));
-        expected.extend(["Pieces and weights", "Lift and carry"].map(str::to_owned));
-        if is_moved_with_care(&printed.json["handling"]) {
+        expected
+            .extend(["Pieces and weights", "Lift and carry", "Lie and stand"].map(str::to_owned));
+        let handling = &printed.json["handling"];
+        if is_moved_with_care(handling) {
             expected.push("Way in and standing on edge".to_owned());
+        }
+        if !handling["setting"].is_null() {
+            expected.push("Set down".to_owned());
         }
         let last = [
             "Dust and safety",

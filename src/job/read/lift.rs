@@ -30,6 +30,12 @@ const TROLLEY: Trolley = Trolley {
 const TRACK: Limits = from_to(100.0, 2000.0);
 /// Height of the deck, mm (judgement).
 const DECK: Limits = from_to(0.0, 1000.0);
+/// Height of the hands, mm: a person's reach (judgement).
+const HANDS_MM: Limits = from_to(0.0, 1750.0);
+/// How far the stone may be said to be carried, mm (judgement: a kilometre).
+const CARRY_MM: Limits = from_to(0.0, 1e6);
+/// Where a trestle may stand, mm from the slab's end (judgement).
+const TRESTLE_MM: Limits = from_to(0.0, 10_000.0);
 
 /// Reads the lifting.
 pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
@@ -43,11 +49,25 @@ pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
     let stand = r.get("stand").and_then(|given| stand(&given, people));
     let why = "no lifting aid was said to be at hand";
     let aid = r.choice_or("aid", &AIDS, Aid::None, why);
+    let trestles = r.get("trestles").and_then(|given| trestles(&given));
     Lift {
         people,
         each: each.unwrap_or_default(),
         each_is_guideline,
         stand: stand.unwrap_or_default(),
+        trestles: trestles.unwrap_or_default(),
+        hands_mm: r.length_or(
+            "hands",
+            HANDS_MM,
+            750.0,
+            "hands at the height that the lifting equation takes as the best",
+        ),
+        carry_mm: r.length_or(
+            "carry",
+            CARRY_MM,
+            10_000.0,
+            "the farthest that is carried without a rest, HSE L23",
+        ),
         aid,
         rated: rated(r, aid),
         trolley: trolley(r, aid),
@@ -115,6 +135,24 @@ fn guideline(r: &Reader<'_>, region: RegionCode) -> Mass {
     r.ledger.assume(r.key("each"), value, why);
     Mass::from_kg(lift.one_person_kg)
 }
+
+/// Two places along the slab, the nearer first.
+fn trestles(given: &Given<'_>) -> Option<Vec<f64>> {
+    let places = given.list(2, 2)?;
+    let places: Vec<Option<f64>> = places.iter().map(|p| p.length(TRESTLE_MM)).collect();
+    let mut places: Vec<f64> = places.into_iter().collect::<Option<_>>()?;
+    places.sort_by(f64::total_cmp);
+    if places.windows(2).any(|w| w[1] - w[0] < APART_MM) {
+        return given.fault(
+            "puts both trestles in one place",
+            "give two distances from the end of the slab along its length",
+        );
+    }
+    Some(places)
+}
+
+/// Trestles nearer than this to each other are one, mm (judgement: the width of a trestle).
+const APART_MM: f64 = 50.0;
 
 fn stand(given: &Given<'_>, people: usize) -> Option<Vec<Point>> {
     let points = given.points(1, MOST_PEOPLE.into())?;

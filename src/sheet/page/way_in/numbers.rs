@@ -10,6 +10,7 @@ use crate::job::Aid;
 use crate::plan::Plan;
 use crate::sheet::figure::Figures;
 use crate::sheet::flow::Scale;
+use crate::sheet::page::both::Both;
 use crate::sheet::table::{Heading, Table, Width};
 use crate::units::{LengthUnit, Mass};
 
@@ -28,26 +29,23 @@ pub(super) const AID_WORDS: &str = "Makers' instructions and competent people co
 
 /// A mass that must be marked or held: never rounded down.
 fn no_less(figures: Figures, mass: Mass) -> String {
+    let (kg, pounds) = (mass.kg().ceil(), mass.pounds().ceil());
     match figures.units {
-        LengthUnit::Millimetre => format!("{:.0} kg", mass.kg().ceil()),
-        LengthUnit::Inch => format!(
-            "{:.0} lb ({:.0} kg)",
-            mass.pounds().ceil(),
-            mass.kg().ceil()
-        ),
+        LengthUnit::Millimetre => format!("{kg:.0} kg ({pounds:.0} lb)"),
+        LengthUnit::Inch => format!("{pounds:.0} lb ({kg:.0} kg)"),
     }
+}
+
+fn both(figures: Figures, mass: Mass) -> String {
+    Both::of(figures).mass(mass)
 }
 
 /// A mass that is already too much: never rounded up.
 fn no_more(figures: Figures, mass: Mass) -> String {
-    let tenths = |value: f64| (value * 10.0).floor() / 10.0;
+    let [kg, pounds] = [mass.kg(), mass.pounds()].map(|m| (m * 10.0).floor() / 10.0);
     match figures.units {
-        LengthUnit::Millimetre => format!("{:.1} kg", tenths(mass.kg())),
-        LengthUnit::Inch => format!(
-            "{:.1} lb ({:.1} kg)",
-            tenths(mass.pounds()),
-            tenths(mass.kg())
-        ),
+        LengthUnit::Millimetre => format!("{kg:.1} kg ({pounds:.1} lb)"),
+        LengthUnit::Inch => format!("{pounds:.1} lb ({kg:.1} kg)"),
     }
 }
 
@@ -113,9 +111,9 @@ fn trolley(aids: &[Aids; 2], figures: Figures) -> Vec<Told> {
         }),
         of(&across, &|t| format!("{:.1}°", t.tips_at_deg)),
         of("push on the level, at least", &|t| {
-            figures.mass(t.level_push)
+            both(figures, t.level_push)
         }),
-        of(&ramp, &|t| figures.mass(t.ramp_adds)),
+        of(&ramp, &|t| both(figures, t.ramp_adds)),
     ]
 }
 
@@ -157,10 +155,10 @@ pub const fn aid_name(aid: Aid) -> &'static str {
 fn rating(aids: &Aids, figures: Figures) -> String {
     match aids.rating {
         Rating::NotGiven => "mark not given".to_owned(),
-        Rating::Enough { rated, .. } => format!("marked for {}", figures.mass(rated)),
+        Rating::Enough { rated, .. } => format!("marked for {}", both(figures, rated)),
         Rating::TooWeak { rated, needs } => format!(
             "TOO WEAK: marked for {}, needs {}",
-            figures.mass(rated),
+            both(figures, rated),
             no_less(figures, needs)
         ),
     }
