@@ -202,6 +202,7 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
     {
         if let (Seg::Arc(arc), Part::Corner(corner)) = (seg, part)
             && arc.sweep > 0.0
+            && job.top.ready_mm(Part::Corner(*corner)).is_none()
         {
             let choice = disc::choose(job, CutKind::Curve);
             findings.stops.extend(disc::too_small(&choice));

@@ -47,6 +47,7 @@ pub(super) fn job() -> Job {
             stand: Vec::new(),
             aid: Aid::None,
         },
+        as_cut: None,
         assumed: Vec::new(),
     };
     set_stone(&mut job, StoneKind::Granite);
@@ -138,6 +139,7 @@ fn top() -> Top {
             saw_mm: 0.0,
         },
         vein: VeinWish::Any,
+        ready: Vec::new(),
     }
 }
 

@@ -23,6 +23,7 @@ use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job};
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, NoFit, Placement};
+use crate::repair::{self, Repair, Repaired};
 use crate::tables::Source;
 
 /// The plan of a whole job.
@@ -60,6 +61,10 @@ pub struct Plan {
     pub totals: Totals,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
+    /// What happened and what it costs, when the cutting did not go as planned: the rest of this plan
+    /// is then of the stone as it is now.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub repair: Option<Repair>,
     /// What the top stands on.
     pub supports: Vec<SupportNote>,
     /// Lifting, carrying, bending.
@@ -76,6 +81,19 @@ impl Plan {
     /// # Errors
     /// [`NoFit`] when the top cannot be had from the slab.
     pub fn of(job: &Job) -> Result<Self, NoFit> {
+        match repair::after(job)? {
+            None => Self::planned(job),
+            Some(Repaired { job, note }) => {
+                let plan = Self::planned(&job)?;
+                Ok(Self {
+                    repair: Some(note),
+                    ..plan
+                })
+            }
+        }
+    }
+
+    fn planned(job: &Job) -> Result<Self, NoFit> {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
@@ -105,6 +123,7 @@ impl Plan {
             remaining: stones.remaining,
             balance_sheet: stones.balance_sheet,
             kit: kit(job),
+            repair: None,
             supports: supports(job, &placement),
             sources: sources(&handling, &hazards),
             handling,

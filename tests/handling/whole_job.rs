@@ -114,6 +114,7 @@ fn whole_job(aid: Aid) -> job::Job {
                 saw_mm: 0.0,
             },
             vein: job::VeinWish::Any,
+            ready: Vec::new(),
         },
         supports: vec![rail(100.0, Some(20.0)), rail(2000.0, None)],
         place: job::PlaceWish {

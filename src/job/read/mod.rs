@@ -1,6 +1,7 @@
 //! Reading the job file section by section. Each function asks for the keys of one section, in the
 //! order of the format, and says the limits, the defaults and why.
 
+mod as_cut;
 mod base;
 mod cross;
 mod cutout;
@@ -51,6 +52,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let passes = root.section("passes", |r| tools::passes(r, kind));
     let dust = root.section("dust", dust::read);
     let lift = root.section("lift", |r| lift::read(r, region));
+    let as_cut = as_cut::read(root, top.as_ref().map(|t| &t.top.shape));
     root.section("route", unused::route);
     let job = Job {
         heading,
@@ -70,6 +72,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         passes,
         dust,
         lift,
+        as_cut,
         assumed: Vec::new(),
     };
     cross::check(root.ledger, &job);
