@@ -2,7 +2,8 @@
 
 use serde::Serialize;
 
-use crate::cut::Cut;
+use crate::cut::kept::Kept;
+use crate::cut::{Cut, Remains};
 use crate::diag::{Finding, Findings};
 use crate::geom::rectangle::{Rectangle, best_along_edges};
 use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
@@ -21,6 +22,8 @@ pub struct Piece {
     pub name: String,
     /// The cut that frees it.
     pub after_cut: usize,
+    /// Whether the tools alone free it, or a hand that takes out the tails.
+    pub freed: Freed,
     /// Its boundaries at the face: the outer one counter-clockwise, then any holes clockwise. Parts
     /// that are separate at the face but hang together lower down are one piece with several outer
     /// boundaries.
@@ -33,6 +36,16 @@ pub struct Piece {
     pub balance: Point,
     /// A large rectangle that can still be had from it.
     pub best_rectangle: Option<BestRectangle>,
+}
+
+/// What frees a piece.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Freed {
+    /// The cut itself.
+    Saw,
+    /// A hand that takes out the tails after the cut.
+    Hand,
 }
 
 /// A rectangle inside an offcut.
@@ -68,7 +81,8 @@ pub struct BalanceSheet {
     pub top_mm2: f64,
     /// Left on the sawn edges to be taken off, cusps included.
     pub allowance_mm2: f64,
-    /// Taken by the disc, crumbs included.
+    /// Taken by the discs and core bits, crumbs included; a core hole counts whole, its core is too
+    /// small to use.
     pub kerf_mm2: f64,
     /// Waste pieces.
     pub offcuts_mm2: f64,
@@ -83,6 +97,8 @@ pub struct Stones {
     pub remaining: Vec<Remaining>,
     /// The kept stone after the last cut, allowances and cusps still on it.
     pub kept: Region,
+    /// Waste that no cut frees: it hangs on to the kept stone at the face or lower down.
+    pub unfreed: Vec<Region>,
     /// Where the area went.
     pub balance_sheet: BalanceSheet,
 }
@@ -106,54 +122,131 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
     }
 }
 
-/// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in.
+/// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in. Where the tails
+/// of some cuts are taken out by hand after a cut, that is done as one more step of it.
 #[must_use]
 pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let slab = job.slab.shape.outline();
     let inside = inner_point(placement);
-    let mut kept = Region::solid(slab.clone());
-    let mut under = Underside::new(job, slab);
-    let (mut pieces, mut remaining, mut kerf_mm2) = (Vec::new(), Vec::new(), 0.0);
-    // Cut off at the face, but still hanging on to the kept stone lower down.
-    let mut hanging: Vec<Region> = Vec::new();
-    for cut in cuts.iter_mut() {
-        let slots = cut.slots();
-        let mut whole = std::mem::take(&mut hanging);
-        whole.insert(0, kept.clone());
-        kerf_mm2 += total(&boolean::intersection(&whole, &slots));
-        under.make(cut, inside);
+    let mut yard = Yard {
+        job,
+        inside,
+        kept: Region::solid(slab.clone()),
+        under: Underside::new(job, slab),
+        hanging: Vec::new(),
+        kerf_mm2: 0.0,
+        pieces: Vec::new(),
+    };
+    let mut remaining = Vec::new();
+    for i in 0..cuts.len() {
+        let number = cuts[i].number;
+        let under = cuts[i].slots_at(yard.under.below_mm);
+        let mut freed = yard.make(number, &cuts[i].slots(), &under, Freed::Saw);
+        let by_hand: Vec<Outline> = cuts
+            .iter()
+            .filter(|c| cuts[i].tails_out.contains(&c.number))
+            .flat_map(Cut::tails)
+            .collect();
+        if !by_hand.is_empty() {
+            freed.extend(yard.make(number, &by_hand, &by_hand, Freed::Hand));
+        }
+        cuts[i].frees = freed;
+        remaining.push(left(job, number, &yard.kept, &yard.hanging));
+    }
+    let top_mm2 = placement.finished().area();
+    let balance_sheet = BalanceSheet {
+        slab_mm2: slab.area(),
+        top_mm2,
+        allowance_mm2: yard.kept.area() + total(&yard.hanging) - top_mm2,
+        kerf_mm2: yard.kerf_mm2,
+        offcuts_mm2: yard.pieces.iter().map(|p| p.area_mm2).sum(),
+    };
+    let mut unfreed = yard.hanging;
+    unfreed.extend(lumps(placement, &yard.kept, cuts));
+    Stones {
+        pieces: yard.pieces,
+        remaining,
+        kept: yard.kept,
+        unfreed,
+        balance_sheet,
+    }
+}
+
+/// Stone on the kept part that stands out farther over the sawn outline than anything the cuts are said to
+/// leave, or than the doubt of the tape on a flush edge: waste that was never parted from it.
+fn lumps(placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
+    let sawn = Kept::of(placement);
+    let region = sawn.region();
+    let whole = std::slice::from_ref(kept);
+    let mut parts = boolean::difference(whole, std::slice::from_ref(&region.outer));
+    parts.extend(boolean::intersection(whole, &region.holes));
+    let left = cuts.iter().flat_map(|c| &c.left_to_remove);
+    let left = left.filter(|l| l.why != Remains::Tail).map(|l| l.length);
+    let slits = cuts.iter().filter_map(|c| c.tool.disc().map(|d| d.kerf));
+    let most = left.chain(slits).fold(0.0, f64::max);
+    parts.retain(|part| {
+        let corners = part.outer.flattened();
+        let out = |p: &Point| {
+            region
+                .boundaries()
+                .map(|b| b.distance(*p))
+                .fold(f64::INFINITY, f64::min)
+        };
+        part.area() > CRUMB_MM2
+            && corners.iter().map(out).fold(0.0, f64::max) > most + STANDS_OUT_MM
+    });
+    parts
+}
+
+/// Stone standing out by this much more than was said is more than doubt of the tape, mm (judgement).
+const STANDS_OUT_MM: f64 = 6.0;
+
+/// The stone in the course of the cuts.
+struct Yard<'a> {
+    job: &'a Job,
+    /// A point of the kept stone.
+    inside: Point,
+    kept: Region,
+    under: Underside,
+    /// Cut off at the face, but still hanging on to the kept stone lower down.
+    hanging: Vec<Region>,
+    kerf_mm2: f64,
+    pieces: Vec<Piece>,
+}
+
+impl Yard<'_> {
+    /// Takes slots out of the face and of the underside, and gives the names of what comes free.
+    fn make(
+        &mut self,
+        number: usize,
+        slots: &[Outline],
+        under: &[Outline],
+        freed: Freed,
+    ) -> Vec<String> {
+        let mut whole = std::mem::take(&mut self.hanging);
+        whole.insert(0, self.kept.clone());
+        self.kerf_mm2 += total(&boolean::intersection(&whole, slots));
+        self.under.make(under, self.inside);
         let mut free = Vec::new();
-        for part in boolean::difference(&whole, &slots) {
-            if part.side(inside) == Side::Inside {
-                kept = part;
+        for part in boolean::difference(&whole, slots) {
+            if part.side(self.inside) == Side::Inside {
+                self.kept = part;
             } else if part.area() < CRUMB_MM2 {
-                kerf_mm2 += part.area();
-            } else if under.holds(&part) {
-                hanging.push(part);
+                self.kerf_mm2 += part.area();
+            } else if self.under.holds(&part) {
+                self.hanging.push(part);
             } else {
                 free.push(part);
             }
         }
-        for parts in under.together(free) {
-            let piece = piece(&job.stone, &parts, pieces.len() + 1, cut.number);
-            cut.frees.push(piece.name.clone());
-            pieces.push(piece);
+        let mut names = Vec::new();
+        for parts in self.under.together(free) {
+            let count = self.pieces.len() + 1;
+            let piece = piece(&self.job.stone, &parts, count, number, freed);
+            names.push(piece.name.clone());
+            self.pieces.push(piece);
         }
-        remaining.push(left(job, cut.number, &kept, &hanging));
-    }
-    let top_mm2 = placement.top.outline().area();
-    let balance_sheet = BalanceSheet {
-        slab_mm2: slab.area(),
-        top_mm2,
-        allowance_mm2: kept.area() + total(&hanging) - top_mm2,
-        kerf_mm2,
-        offcuts_mm2: pieces.iter().map(|p| p.area_mm2).sum(),
-    };
-    Stones {
-        pieces,
-        remaining,
-        kept,
-        balance_sheet,
+        names
     }
 }
 
@@ -175,9 +268,9 @@ impl Underside {
         }
     }
 
-    fn make(&mut self, cut: &Cut, inside: Point) {
+    fn make(&mut self, slots: &[Outline], inside: Point) {
         let whole = [self.kept.clone()];
-        let parts = boolean::difference(&whole, &cut.slots_at(self.below_mm));
+        let parts = boolean::difference(&whole, slots);
         let (kept, parted): (Vec<Region>, Vec<Region>) = parts
             .into_iter()
             .partition(|p| p.side(inside) == Side::Inside);
@@ -236,9 +329,33 @@ const HELD_BY_HAND_KG: f64 = 5.0;
 #[must_use]
 pub fn findings(job: &Job, stones: &Stones) -> Findings {
     let mut findings = Findings::default();
+    findings.stops.extend(not_freed(&stones.unfreed));
     findings.cautions.extend(against_said(job));
     findings.cautions.extend(heavy_waste(&stones.pieces));
     findings
+}
+
+/// The stop for waste that the planned cuts leave on the kept stone.
+fn not_freed(unfreed: &[Region]) -> Option<Finding> {
+    let largest = unfreed
+        .iter()
+        .max_by(|a, b| a.area().total_cmp(&b.area()))?;
+    let at = largest.centroid();
+    Some(Finding {
+        id: "waste-not-freed",
+        title: "The planned cuts do not free all the waste".into(),
+        detail: format!(
+            "{} part{} of the waste still hang on to the top after the last cut, the largest of {:.0} cm² \
+             about {:.0} mm along AB and {:.0} mm up from corner A. The other stops say which cut is \
+             missing; without it the job cannot be finished from this sheet.",
+            unfreed.len(),
+            if unfreed.len() == 1 { "" } else { "s" },
+            largest.area() / 100.0,
+            at.x,
+            at.y
+        ),
+        source: "geometry: what is left of the slab after the last cut".into(),
+    })
 }
 
 fn against_said(job: &Job) -> Option<Finding> {
@@ -285,22 +402,23 @@ fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
     })
 }
 
-/// A point well inside the top: its centroid, or failing that a point just inside its boundary.
+/// A point well inside the kept stone: the top's centroid where there is stone, else just inside the
+/// boundary.
 fn inner_point(placement: &Placement) -> Point {
-    let top = placement.top.outline();
+    let top = placement.finished();
     let centroid = top.centroid();
     if top.side(centroid) == Side::Inside {
         return centroid;
     }
-    let edge = top.segs()[0];
-    edge.at(0.5) + edge.heading(0.5).left() * 1.0
+    let inner = Kept::of(placement).inner_point();
+    inner.unwrap_or_else(|| top.outer.segs()[0].at(0.5))
 }
 
 fn total(regions: &[Region]) -> f64 {
     regions.iter().map(Region::area).sum()
 }
 
-fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize) -> Piece {
+fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
     let (area_mm2, balance) = together(parts);
     let whole = parts.iter().filter(|p| p.holes.is_empty());
     let best = whole.filter_map(|p| best_along_edges(&p.outer));
@@ -312,6 +430,7 @@ fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize) -> Pi
     Piece {
         name: format!("W{number}"),
         after_cut,
+        freed,
         outline: parts.iter().flat_map(boundaries).collect(),
         area_mm2,
         mass: mass_of(stone, area_mm2),

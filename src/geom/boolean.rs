@@ -111,6 +111,8 @@ fn flat_region(region: &Region) -> Polygon {
 struct Run {
     source: usize,
     from: Point,
+    /// The end of its first chord: tells which way round an arc it goes.
+    next: Point,
     to: Point,
 }
 
@@ -118,6 +120,11 @@ struct Run {
 fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     let points = clean_points(ring);
     let runs = runs_of(&points, sources);
+    if let [whole] = runs.as_slice()
+        && let Seg::Arc(arc) = sources[whole.source]
+    {
+        return whole_circle(&arc, &points);
+    }
     if runs.len() < 2 {
         return None;
     }
@@ -140,6 +147,14 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     }
     let outline = Outline::new(segs.clone()).unwrap_or_else(|_| touching(segs, &points));
     (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// The circle behind a ring that lies on one circle alone; nothing when the ring is only a sliver
+/// between two boundaries that share the circle.
+fn whole_circle(arc: &Arc, points: &[Point]) -> Option<Outline> {
+    let circle = Outline::circle(arc.centre, arc.radius).ok()?;
+    let flat = Outline::trusted(super::seg::ring(points)).area().abs();
+    ((circle.area() - flat).abs() <= FLATTEN_MM * circle.perimeter()).then_some(circle)
 }
 
 /// A boundary that touches itself in a point, which an [`Outline`] may not: two slots that just
@@ -178,13 +193,19 @@ fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
         let source = source_of(from, to, sources);
         match runs.last_mut() {
             Some(last) if same_carrier(last.source, source, sources) => last.to = to,
-            _ => runs.push(Run { source, from, to }),
+            _ => runs.push(Run {
+                source,
+                from,
+                next: to,
+                to,
+            }),
         }
     }
     let wraps =
         runs.len() > 1 && same_carrier(runs[0].source, runs[runs.len() - 1].source, sources);
     if wraps && let Some(last) = runs.pop() {
         runs[0].from = last.from;
+        runs[0].next = last.next;
     }
     runs
 }
@@ -267,16 +288,6 @@ fn crossing_search_mm(a: &Seg, b: &Seg) -> f64 {
 }
 
 fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {
-    // A run of less than half a circle tells its own direction; a longer one keeps the source's
-    // or its opposite, whichever leads past the run's first chord.
-    let along = Arc::between(arc.centre, from, to, 1.0);
-    let back = Arc::between(arc.centre, from, to, -1.0);
-    let forward = arc.share_at((run.from - arc.centre).angle(), 1e-6);
-    let onward = arc.share_at((run.to - arc.centre).angle(), 1e-6);
-    let with_source = match (forward, onward) {
-        (Some(f), Some(o)) => o >= f,
-        _ => along.sweep.abs() <= back.sweep.abs(),
-    };
-    let sign = if with_source { arc.sweep } else { -arc.sweep };
-    Seg::Arc(if sign > 0.0 { along } else { back })
+    let turn = (run.from - arc.centre).cross(run.next - arc.centre);
+    Seg::Arc(Arc::between(arc.centre, from, to, turn))
 }

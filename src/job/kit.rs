@@ -103,6 +103,8 @@ pub struct Disc {
 pub struct CoreBit {
     /// Outer diameter: that of the hole, mm.
     pub diameter: f64,
+    /// Time for one hole, minutes.
+    pub minutes: f64,
 }
 
 /// What a disc is kept for.

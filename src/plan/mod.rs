@@ -47,7 +47,7 @@ pub struct Plan {
     pub placement: PlacementNote,
     /// The finished top.
     pub top: TopNote,
-    /// Core holes; none in a plan of run-off cuts.
+    /// Core holes, in the order they are drilled.
     pub core_holes: Vec<CoreHole>,
     /// The cuts in order.
     pub cuts: Vec<Cut>,
@@ -116,7 +116,7 @@ impl Plan {
             slab: slab_note(job, slab_load.mass),
             placement: placement_note(&placement),
             top: top_note(job, &placement, top_load.mass),
-            core_holes: Vec::new(),
+            core_holes: core_holes(&cuts),
             totals: totals(job, &cuts, &work),
             cuts,
             pieces: stones.pieces,
@@ -135,8 +135,10 @@ impl Plan {
 fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
     let mut discs = Vec::new();
     for cut in cuts {
-        if !discs.contains(&cut.disc) {
-            discs.push(cut.disc.clone());
+        if let Some(disc) = cut.tool.disc()
+            && !discs.contains(disc)
+        {
+            discs.push(disc.clone());
         }
     }
     Work {
@@ -145,6 +147,19 @@ fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
         trigger_minutes: cuts.iter().map(|c| c.minutes).sum(),
         discs,
     }
+}
+
+fn core_holes(cuts: &[Cut]) -> Vec<CoreHole> {
+    let each = |cut: &Cut| {
+        let number = cut.number;
+        let holes = cut.holes.iter().map(move |hole| CoreHole {
+            cut: number,
+            at: hole.at,
+            diameter: hole.diameter,
+        });
+        holes.collect::<Vec<_>>()
+    };
+    cuts.iter().flat_map(each).collect()
 }
 
 fn loads(job: &Job, placement: &Placement) -> (Load, Load) {

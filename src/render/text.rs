@@ -2,7 +2,9 @@
 
 use std::fmt::Write;
 
-use crate::cut::{CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut};
+use crate::cut::{
+    CentreMark, CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut,
+};
 use crate::diag::Finding;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, angle, area, face, time};
@@ -140,9 +142,10 @@ impl Text {
             CutKind::Straight if cut.edge.contains('-') => ("straight along edge", &cut.edge),
             CutKind::Straight => ("straight, flat at corner", &cut.edge),
             CutKind::Curve => ("curve at corner", &cut.edge),
+            CutKind::Core => ("core holes at", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
-        self.row("disc", &cut.disc.name);
+        self.row("tool", &cut.tool.name());
         self.row("length", &figures.size(cut.length));
         self.row("depth", &figures.small(cut.full_depth));
         self.row("allowance", &figures.small(cut.allowance));
@@ -156,6 +159,7 @@ impl Text {
         match &cut.set_out {
             SetOut::Guide(set_out) => self.guide(set_out),
             SetOut::Pivot(set_out) => self.pivot(set_out, cut.cusp),
+            SetOut::Centres(marks) => self.centres(marks),
         }
         self.row("frees", &cut.frees.join(", "));
     }
@@ -263,6 +267,23 @@ impl Text {
                     "  already cut: no plunge"
                 }
             );
+        }
+    }
+
+    fn centres(&mut self, marks: &[CentreMark]) {
+        let figures = self.figures;
+        for mark in marks {
+            let ties: Vec<String> = mark
+                .ties
+                .iter()
+                .map(|t| format!("{} from {}", figures.tape(t.distance), t.corner))
+                .collect();
+            let words = format!(
+                "{} across: {}",
+                figures.small(mark.diameter),
+                ties.join(", ")
+            );
+            self.row("hole", &words);
         }
     }
 

@@ -118,7 +118,7 @@ impl Search<'_> {
         };
         let mut cuts_now = cuts;
         for corner in widened {
-            cuts_now = self.widened(*corner, &settled, cuts_now)?;
+            cuts_now = self.widened(*corner, &settled, &cuts_now)?;
         }
         let holds = |more: f64| {
             let (shape, _) = shape(more, cuts_now.clone())?;
@@ -200,14 +200,14 @@ impl Search<'_> {
         &self,
         corner: usize,
         settled: &[Settled],
-        cuts: Vec<CornerCut>,
+        cuts: &[CornerCut],
     ) -> Option<Vec<CornerCut>> {
         let CornerCut::Round(wanted) = cuts[corner] else {
             return None;
         };
         let moved: Vec<f64> = settled.iter().map(|s| s.moved_mm).collect();
         let with = |radius: f64| {
-            let mut cuts = cuts.clone();
+            let mut cuts = cuts.to_vec();
             cuts[corner] = CornerCut::Round(radius);
             cuts
         };

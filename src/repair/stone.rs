@@ -301,7 +301,6 @@ fn state(job: &Job, piece: &Seg) -> EdgeState {
             .copied()
             .unwrap_or(EdgeState::Rough),
         Some((_, Part::Corner(_))) => EdgeState::Rough,
-        None if piece.length() > SAME_MM => EdgeState::Sawn,
-        None => EdgeState::Rough,
+        None => EdgeState::Sawn,
     }
 }

@@ -186,10 +186,11 @@ impl Drawing {
         }
     }
 
-    /// The kept stone: plain, its edge wide.
-    pub fn kept(&mut self, outline: &Outline) {
-        self.keep_labels_off(outline.segs());
-        let rings = [outline.segs().to_vec()];
+    /// The kept stone: plain, its edge wide. `openings` are its holes, run clockwise.
+    pub fn kept(&mut self, outline: &Outline, openings: &[Vec<Seg>]) {
+        let mut rings = vec![outline.segs().to_vec()];
+        rings.extend_from_slice(openings);
+        self.keep_labels_off(&rings.concat());
         self.shape(
             &rings,
             Fill::Ink(Ink::White),

@@ -99,6 +99,11 @@ pub(crate) fn on_circle(centre: Place, radius: f64, angle: f64) -> Place {
     moved(centre, [angle.cos(), angle.sin()], radius)
 }
 
+/// The corners of the chords round a circle.
+pub(crate) fn circle(centre: Place, radius: f64) -> Vec<Place> {
+    chords(&Piece::Arc(centre, radius, 0.0, std::f64::consts::TAU))
+}
+
 /// The corners of the chords along a piece, its last point left out.
 pub(crate) fn chords(piece: &Piece) -> Vec<Place> {
     match *piece {

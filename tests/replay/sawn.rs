@@ -9,11 +9,132 @@ use super::plane::{
 /// Larger than any slab, mm.
 const FAR: f64 = 1e4;
 
+/// What the saw should leave: the sawn outline and the openings as they are sawn.
+pub(crate) fn kept(plan: &Value) -> Stone {
+    let outline = if is_convex(plan) {
+        outline(plan)
+    } else {
+        Stone::outline(&plan["top"]["sawn_outline"])
+    };
+    let openings = list(&plan["top"], "cutouts").iter().enumerate();
+    openings.fold(outline, |stone, (i, opening)| {
+        stone.minus(&opened(opening).shrunk(left_in_opening(plan, i + 1)))
+    })
+}
+
+/// The finished top.
+pub(crate) fn finished(plan: &Value) -> Stone {
+    let openings = list(&plan["top"], "cutouts").iter();
+    openings.fold(Stone::outline(&plan["top"]["outline"]), |stone, opening| {
+        stone.minus(&opened(opening))
+    })
+}
+
+/// An opening, written clockwise, as an area.
+fn opened(opening: &Value) -> Stone {
+    Stone::outline(opening)
+}
+
+/// The stone left in an opening by the cuts that make it; nothing when none does.
+fn left_in_opening(plan: &Value, number_of: usize) -> f64 {
+    let cuts = list(plan, "cuts").iter();
+    let mut own = cuts.filter(|c| c["cutout"] == Value::from(number_of));
+    own.next().map_or(0.0, |c| number(c, "allowance"))
+}
+
+/// No inside corner and no hollow arc.
+fn is_convex(plan: &Value) -> bool {
+    let pieces = pieces(&plan["top"]["outline"]);
+    let hollow = |p: &Piece| matches!(p, Piece::Arc(_, _, _, sweep) if *sweep < 0.0);
+    let turns_right = |i: usize| {
+        let (a, b) = (&pieces[i], &pieces[(i + 1) % pieces.len()]);
+        let (u, v) = (heading(a, 1.0), heading(b, 0.0));
+        u[0] * v[1] - u[1] * v[0] < -1e-6
+    };
+    !pieces.iter().any(hollow) && !(0..pieces.len()).any(turns_right)
+}
+
+/// Direction of travel at a share of the way.
+fn heading(piece: &Piece, share: f64) -> Place {
+    match *piece {
+        Piece::Line(a, b) => {
+            let long = apart(a, b);
+            [(b[0] - a[0]) / long, (b[1] - a[1]) / long]
+        }
+        Piece::Arc(_, _, start, sweep) => {
+            let angle = start + sweep * share;
+            [-angle.sin() * sweep.signum(), angle.cos() * sweep.signum()]
+        }
+    }
+}
+
+fn at(piece: &Piece, share: f64) -> Place {
+    match *piece {
+        Piece::Line(a, b) => [0, 1].map(|k| a[k] + (b[k] - a[k]) * share),
+        Piece::Arc(centre, radius, start, sweep) => {
+            on_circle(centre, radius, start + sweep * share)
+        }
+    }
+}
+
+/// What is wrong with the planner's sawn outline. A top without inside corners is grown here; any other
+/// is probed: the outline holds the top, and opposite every piece it runs at its allowance.
+pub(crate) fn faults(plan: &Value) -> Vec<String> {
+    let said = Stone::outline(&plan["top"]["sawn_outline"]);
+    if is_convex(plan) {
+        let grown = outline(plan);
+        let off = said.unlike(&grown).area();
+        let wrong = off > 2.0 * super::plane::CHORD_MM * grown.perimeter();
+        let words =
+            format!("the sawn outline is not the top and its allowances: {off:.3} mm² differ");
+        return wrong.then_some(words).into_iter().collect();
+    }
+    let top = Stone::outline(&plan["top"]["outline"]);
+    let mut faults = Vec::new();
+    let lost = top.minus(&said).area();
+    if lost > super::NEAR_MM * top.perimeter() {
+        faults.push(format!(
+            "the sawn outline leaves out {lost:.3} mm² of the top"
+        ));
+    }
+    let mut most = top.area();
+    for piece in pieces(&plan["top"]["outline"]) {
+        let by = allowance(plan, &piece);
+        for i in 1..8 {
+            let share = f64::from(i) / 8.0;
+            let along = heading(&piece, share);
+            let p = moved(at(&piece, share), [along[1], -along[0]], by);
+            // Near a corner the neighbour's allowance may cover it.
+            let on = said.to_boundary(p) <= super::NEAR_MM || said.holds(p);
+            if !on {
+                faults.push(format!("the sawn outline is not {by} mm from {piece:?}"));
+                break;
+            }
+        }
+        let length: f64 = super::plane::chords(&piece).len() as f64;
+        most += (by + super::NEAR_MM) * length_of(&piece) + 4.0 * by * by + length * 1e-6;
+    }
+    if said.area() > most {
+        faults.push(format!(
+            "the sawn outline has {:.2} mm² too many",
+            said.area() - most
+        ));
+    }
+    faults
+}
+
+fn length_of(piece: &Piece) -> f64 {
+    match *piece {
+        Piece::Line(a, b) => apart(a, b),
+        Piece::Arc(_, radius, _, sweep) => radius * sweep.abs(),
+    }
+}
+
 /// The finished top with every piece's allowance added, for a top without inside corners: the
 /// stone on the kept side of every straight face and not beyond any sawn arc.
-pub(crate) fn outline(plan: &Value) -> Stone {
+fn outline(plan: &Value) -> Stone {
     let top = &plan["top"];
-    let middle = place(&top["balance"]);
+    let middle = Stone::outline(&top["outline"]).balance();
     let big: Vec<Place> = (0..4)
         .map(|i| {
             on_circle(
@@ -88,7 +209,9 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
         .min_by(|i, j| apart(corners[*i], middle).total_cmp(&apart(corners[*j], middle)))
         .expect("a top has corners");
     let name = word(&top["corners"][corner], "name");
-    let cut = list(plan, "cuts").iter().find(|c| word(c, "edge") == name);
+    let mut cuts = list(plan, "cuts").iter();
+    let cut = cuts
+        .find(|c| c["cutout"].is_null() && word(c, "kind") != "core" && word(c, "edge") == name);
     let of = |edge: usize| number(&edges[edge % n], "allowance");
     cut.map_or_else(
         || of(corner).max(of(corner + n - 1)),

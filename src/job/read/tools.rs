@@ -70,12 +70,17 @@ fn reach(given: &Given<'_>) -> Option<(f64, f64)> {
 /// The diameters of core bits, mm (judgement: from a pilot hole to the widest that is held by hand).
 const BIT: Limits = from_to(3.0, 300.0);
 
+/// Time for one core hole, minutes (judgement; nothing is published for hand drilling).
+const HOLE_MINUTES: f64 = 6.0;
+
 /// Reads the core bits.
 pub(super) fn core_bits(root: &mut Reader<'_>) -> Vec<CoreBit> {
     root.each("core_bit", 32, |r| {
         let given = r.need("diameter", "across the bit")?;
         let diameter = given.length(BIT)?;
-        Some(CoreBit { diameter })
+        let why = "judgement: drilled wet by hand, lifted often to clear the core";
+        let minutes = r.quantity_or("minutes", &MINUTES, from_to(0.1, 240.0), HOLE_MINUTES, why);
+        Some(CoreBit { diameter, minutes })
     })
 }
 

@@ -95,7 +95,11 @@ fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, Stri
     vec![
         row(
             "Disc",
-            format!("{}, kerf {}", cut.disc.name, figures.small(cut.disc.kerf)),
+            format!(
+                "{}, kerf {}",
+                cut.tool.name(),
+                figures.small(cut.tool.width_mm())
+            ),
         ),
         row(
             "Arm, pivot to jig mark",

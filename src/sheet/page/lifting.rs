@@ -25,7 +25,7 @@ pub fn add(book: &mut Book<'_>) {
     column.place(&Block::Heading("Lift and carry the finished top".into()));
     let paper = column.reserve(DRAWING_MM);
     let mut drawing = Drawing::fit(plan.top.outline.bounds(), paper, scene::DIMENSIONED_MM);
-    drawing.kept(&plan.top.outline);
+    drawing.kept(&plan.top.outline, &plan.top.cutouts);
     let bearer = Stroke::solid(MIDDLE_MM, Ink::Accent).dashed(Dash::Dashed);
     for line in &plan.handling.top.strength.best.support_lines {
         drawing.line_apart(line[0], line[1], bearer);

@@ -23,7 +23,7 @@ pub fn add(book: &mut Book<'_>) {
     let area = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
-    drawing.kept(&plan.top.outline);
+    drawing.kept(&plan.top.outline, &plan.top.cutouts);
     scene::slab_names(&mut drawing, plan);
     for cut in &plan.cuts {
         draw_marks(&mut drawing, cut);
@@ -58,7 +58,18 @@ fn draw_marks(drawing: &mut Drawing, cut: &Cut) {
             drawing.cross(set_out.pivot);
             drawing.name(set_out.pivot, &format!("{}p", cut.number));
         }
+        SetOut::Centres(marks) => {
+            for (i, mark) in marks.iter().enumerate() {
+                drawing.cross(mark.at);
+                drawing.name(mark.at, &hole_name(cut, i));
+            }
+        }
     }
+}
+
+/// The name of a core hole's mark: `3h1`.
+pub(super) fn hole_name(cut: &Cut, hole: usize) -> String {
+    format!("{}h{}", cut.number, hole + 1)
 }
 
 fn parts(book: &Book<'_>) -> Vec<Part> {

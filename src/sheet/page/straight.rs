@@ -86,7 +86,11 @@ fn rows(figures: Figures, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, S
     let mut rows = vec![
         row(
             "Disc",
-            format!("{}, kerf {}", cut.disc.name, figures.small(cut.disc.kerf)),
+            format!(
+                "{}, kerf {}",
+                cut.tool.name(),
+                figures.small(cut.tool.width_mm())
+            ),
         ),
         row("Length of cut", figures.size(cut.length)),
         row(
