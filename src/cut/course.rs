@@ -15,7 +15,9 @@ use crate::place::{Placement, Trim};
 use super::disc::{self, Sunk, Task};
 use super::inside::{self, Place, Way};
 use super::kept::{Joint, Kept, Ring, Whose};
-use super::{Because, Cut, Hole, core, curve, cutout, hollow, rail, stopped, straight};
+use super::{
+    Because, Cut, CutKind, Hole, core, curve, cutout, hollow, rail, relief, stopped, straight,
+};
 
 /// The cuts being planned.
 pub(super) struct Course<'a> {
@@ -217,7 +219,7 @@ impl Course<'_> {
     }
 
     /// Whether a trim's disc leaves the stone at both ends before it would reach kept stone.
-    fn runs_off(&self, trim: &Trim) -> bool {
+    pub(super) fn runs_off(&self, trim: &Trim) -> bool {
         let Some(chord) = self.stone.chord(&trim.face, trim.middle) else {
             return false;
         };
@@ -275,10 +277,13 @@ impl Course<'_> {
         }
     }
 
-    /// One outside arc.
+    /// One outside arc, and before it the relief cuts that its waste needs.
     pub(super) fn outside(&mut self, ring: &Ring, piece: usize, because: Because) {
         let wanted = &ring.pieces[piece];
         let Seg::Arc(arc) = &wanted.seg else { return };
+        if self.job.top.ready_mm(wanted.part).is_some() {
+            return;
+        }
         let choice = disc::choose(self.job, Task::Outside);
         self.findings.stops.extend(disc::too_small(&choice));
         let asked = curve::Wanted {
@@ -289,8 +294,10 @@ impl Course<'_> {
             finish: self.finish(ring.whose, wanted.part),
             because,
         };
-        let cut = curve::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
-        match cut {
+        if ring.whose == Whose::Top {
+            relief::before(self, &asked, wanted.part, choice.disc);
+        }
+        match curve::plan(self.job, &asked, &self.kept, &self.stone, choice.disc) {
             Some(cut) if !cut.strokes.is_empty() => {
                 self.findings.append(curve::against_jig(self.job, &cut));
                 self.push(cut);
@@ -468,7 +475,7 @@ impl Course<'_> {
         let trims: Vec<(usize, Line, Point)> = self
             .cuts
             .iter()
-            .filter(|c| c.run_off && c.cutout.is_none())
+            .filter(|c| c.kind == CutKind::Straight && c.run_off && c.cutout.is_none())
             .filter_map(|c| {
                 let super::SetOut::Guide(set_out) = &c.set_out else {
                     return None;

@@ -12,6 +12,7 @@ use crate::job::{Disc, Finish, Job};
 use super::disc::{Sunk, full_depth};
 use super::hollow::Hollow;
 use super::kept::{Kept, Whose};
+use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
 use super::{
     Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
@@ -42,6 +43,8 @@ pub struct Station {
 pub enum PivotPlace {
     /// On the stone that is kept.
     Top,
+    /// On stone that falls out of a cutout, still in place because openings are cut last.
+    Cutout,
     /// On waste.
     Waste,
     /// Beside the slab: something of the same height must be fixed there.
@@ -86,9 +89,8 @@ pub struct CurveSetOut {
     pub slot_half: f64,
     /// Half the length of the slot at the underside, mm.
     pub slot_half_under: f64,
-    /// For comparison: how far the corners of a polygon made by four straight cuts to the quarter
-    /// circle would stand out over the arc, mm.
-    pub four_cut_corner: f64,
+    /// For comparison: straight cuts tangent to the arc.
+    pub tangents: Tangents,
     /// Inside a hollow arc: where the disc's outer face stands and what is left. The stations' marks
     /// then lie on that face.
     pub inside: Option<Hollow>,
@@ -107,6 +109,34 @@ pub fn widest_step(radius: f64, cusp: f64, half_under: f64) -> f64 {
 #[must_use]
 pub fn cusp_height(radius: f64, step: f64) -> f64 {
     radius * (1.0 / (step / 2.0).cos() - 1.0)
+}
+
+/// Straight cuts tangent to an arc, run off at both ends, in place of plunges.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Tangents {
+    /// How many leave corners no higher than the highest ridge that plunges may leave.
+    pub cuts: usize,
+    /// How far their corners stand out over the arc, mm.
+    pub corner: f64,
+    /// How far the corners of only four to the quarter circle would, mm.
+    pub four_to_quarter: f64,
+}
+
+impl Tangents {
+    /// For an arc and the highest ridge allowed, mm. The first and last cut lie half a step from the
+    /// arc's ends, so that n cuts share the sweep evenly.
+    #[must_use]
+    pub fn round(arc: &Arc, cusp: f64) -> Self {
+        let widest = 2.0 * (arc.radius / (arc.radius + cusp)).acos();
+        let count = (arc.sweep.abs() / widest - 1e-9).ceil().clamp(1.0, 1000.0);
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let cuts = count as usize;
+        Self {
+            cuts,
+            corner: cusp_height(arc.radius, arc.sweep.abs() / count),
+            four_to_quarter: polygon_corner(arc.radius, 16),
+        }
+    }
 }
 
 /// How far the corners of a regular polygon of `sides` round a circle stand out over it, mm.
@@ -183,7 +213,7 @@ pub fn plan(
         step,
         slot_half: sunk.face_mm,
         slot_half_under: sunk.under_mm,
-        four_cut_corner: polygon_corner(sawn.radius, 16),
+        tangents: Tangents::round(sawn, job.passes.cusp_mm),
         inside: None,
         stations: stations.clone(),
     };
@@ -204,7 +234,7 @@ pub fn plan(
             CutKind::Curve,
             wanted.name.clone(),
             Tool::Disc(disc.clone()),
-            SetOut::Pivot(Box::new(set_out)),
+            arm_or_chord(job, sawn, set_out),
         )
     })
 }
@@ -364,6 +394,8 @@ fn strokes(passes: &[Pass], sawn: &Arc, stations: &[Station], kerf: f64) -> Vec<
 pub(super) fn pivot_place(job: &Job, kept: &Kept, pivot: Point) -> PivotPlace {
     if kept.region().side(pivot) == Side::Inside {
         PivotPlace::Top
+    } else if kept.region().outer.side(pivot) == Side::Inside {
+        PivotPlace::Cutout
     } else if job.slab.shape.outline().side(pivot) == Side::Inside {
         PivotPlace::Waste
     } else {
@@ -381,29 +413,45 @@ pub(super) fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
     }
 }
 
-/// The stop for an arm that the jig cannot be set to.
+/// What to say of an arm that the jig cannot be set to: the curve is set out from its chord; a whole circle
+/// has none and cannot be made.
 #[must_use]
 pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
     let mut findings = Findings::default();
-    let SetOut::Pivot(set_out) = &cut.set_out else {
+    let Some(curve) = cut.set_out.curve() else {
         return findings;
     };
     let (shortest, longest) = job.circle_jig.reach_mm;
-    let (by, which) = match set_out.reach {
+    let (by, which) = match curve.reach {
         Reach::Within => return findings,
         Reach::TooShortBy(by) => (by, "shorter"),
         Reach::TooLongBy(by) => (by, "longer"),
     };
-    findings.stops.push(Finding {
-        id: "arm-out-of-reach",
-        title: format!("The circle jig cannot be set for the curve at corner {}", cut.edge),
-        detail: format!(
-            "The arm must be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm \
-             {which} than it can be. Make an arm that fits, or choose another radius.",
-            set_out.arm
-        ),
-        source: "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into(),
-    });
+    let out_of_reach = format!(
+        "The arm would be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm {which} \
+         than it can be.",
+        curve.arm
+    );
+    let source = "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into();
+    let name = &cut.edge;
+    if matches!(cut.set_out, SetOut::Ordinates(_)) {
+        findings.cautions.push(Finding {
+            id: "curve-without-arm",
+            title: format!("The curve at {name} is set out from its chord, without the circle jig"),
+            detail: format!(
+                "{out_of_reach} Strike the chord and lay the straight guide on the two marks of each \
+                 station; or make an arm that fits."
+            ),
+            source,
+        });
+    } else {
+        findings.stops.push(Finding {
+            id: "arm-out-of-reach",
+            title: format!("The circle jig cannot be set for the curve at corner {name}"),
+            detail: format!("{out_of_reach} Make an arm that fits, or choose another radius."),
+            source,
+        });
+    }
     findings
 }
 

@@ -11,13 +11,13 @@ use serde::Serialize;
 use crate::geom::{Arc, Line, Outline, Point, Vector};
 use crate::job::{Disc, Finish, Job};
 
-use super::curve::{self, CurveSetOut, Station};
+use super::curve::{self, CurveSetOut, Station, Tangents};
 use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
+use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
-    passes,
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
 };
 
 /// What plunges leave inside a hollow arc.
@@ -129,7 +129,7 @@ pub fn plan(
         step,
         slot_half: sunk.face_mm,
         slot_half_under: sunk.under_mm,
-        four_cut_corner: 0.0,
+        tangents: Tangents::round(arc, job.passes.cusp_mm),
         inside: Some(hollow),
         stations: stations.clone(),
     };
@@ -159,7 +159,7 @@ pub fn plan(
             CutKind::Curve,
             wanted.name.clone(),
             Tool::Disc(disc.clone()),
-            SetOut::Pivot(Box::new(set_out)),
+            arm_or_chord(job, arc, set_out),
         )
     })
 }

@@ -12,6 +12,9 @@
 //! | [`stopped`] | straight cuts that stop inside the stone |
 //! | [`curve`] | outside arcs as plunges |
 //! | [`hollow`] | hollow arcs as plunges |
+//! | [`ordinates`] | curves set out from their chord where no arm reaches |
+//! | [`relief`] | straight cuts that part a curve's waste into pieces a person can hold |
+//! | [`practice`] | a practice cut and practice plunges in the waste |
 //! | [`inside`] | what each inside corner and hollow arc is made with |
 //! | [`corner`] | inside corners and small arcs: which bit, where each hole lies |
 //! | [`core`] | core holes as a cut |
@@ -29,8 +32,11 @@ pub mod disc;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
+pub mod ordinates;
 pub mod passes;
+pub mod practice;
 pub mod rail;
+pub mod relief;
 pub mod set_out;
 pub mod stopped;
 pub mod straight;
@@ -45,6 +51,8 @@ pub use core::CentreMark;
 pub use course::plan;
 pub use curve::{CurveSetOut, PivotPlace, Reach, Station};
 pub use hollow::Hollow;
+pub use ordinates::{ChordEnd, Ordinate, OrdinateSetOut, StationMarks};
+pub use practice::{Clearance, MarkedEnd, Practice, PracticeMark};
 pub use set_out::{EdgeMark, Tie};
 pub use stopped::Stop;
 pub use straight::{GuideSide, MarkedLine, RunEnd, SetUp, StraightSetOut};
@@ -57,6 +65,8 @@ pub enum CutKind {
     Straight,
     /// An arc made of straight plunges.
     Curve,
+    /// One straight line through waste, so that a curve's waste falls in pieces a person can hold.
+    Relief,
     /// Holes drilled with a core bit.
     Core,
 }
@@ -160,6 +170,8 @@ pub enum SetOut {
     Guide(Box<StraightSetOut>),
     /// About a pivot.
     Pivot(Box<CurveSetOut>),
+    /// From the chord of a curve.
+    Ordinates(Box<OrdinateSetOut>),
     /// By the middles of holes.
     Centres(Vec<CentreMark>),
 }
@@ -183,6 +195,8 @@ pub enum Because {
     AfterRunOff,
     /// A curve comes after the straight trims beside it.
     AfterTrims,
+    /// The curve's waste would fall in one piece too heavy to hold.
+    WasteInHand,
     /// An opening weakens the top: nothing else is sawn after it.
     OpeningLast,
     /// In an opening: holes, then long cuts, then short ones.
@@ -300,6 +314,18 @@ impl Stroke {
 
 /// So far a tail's outline reaches back into the cut it belongs to, mm, lest rounding part the two.
 const INTO_CUT_MM: f64 = 0.5;
+
+impl SetOut {
+    /// The stations of a curve, however they are set out.
+    #[must_use]
+    pub fn curve(&self) -> Option<&CurveSetOut> {
+        match self {
+            Self::Pivot(curve) => Some(curve),
+            Self::Ordinates(ordinates) => Some(&ordinates.curve),
+            Self::Guide(_) | Self::Centres(_) => None,
+        }
+    }
+}
 
 impl Cut {
     /// A cut of which no more is known yet: everything else is nothing or 0.

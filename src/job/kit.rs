@@ -162,6 +162,8 @@ pub struct Passes {
     pub curve_factor: f64,
     /// Setting-up time for each cut, minutes.
     pub set_up_min: f64,
+    /// The heaviest piece of waste that a curve may free at once.
+    pub waste_piece: Mass,
 }
 
 /// Dust control.

@@ -146,6 +146,7 @@ pub(super) fn kit(job: &Job) -> Kit {
         rate_is_guess: job.passes.rate_is_guess,
         through: job.passes.through_mm,
         curve_factor: job.passes.curve_factor,
+        waste_piece: job.passes.waste_piece,
         dust_method: job.dust.method,
     }
 }

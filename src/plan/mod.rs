@@ -15,7 +15,8 @@ use serde::Serialize;
 
 use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_note};
 
-use crate::cut::{self, Cut, CutKind};
+use crate::cut::practice::Offcut;
+use crate::cut::{self, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
 use crate::geom::Region;
 use crate::handle::{self, Handling, Load};
@@ -61,6 +62,8 @@ pub struct Plan {
     pub totals: Totals,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
+    /// The practice before the first cut.
+    pub practice: Practice,
     /// What happened and what it costs, when the cutting did not go as planned: the rest of this plan
     /// is then of the stone as it is now.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -97,6 +100,7 @@ impl Plan {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
+        let practice = cut::practice::plan(job, &placement.sawn, &offcuts(&stones));
         let work = work(job, &cuts, &stones);
         let (slab_load, top_load) = loads(job, &placement);
         let (handling, of_handling) = handle::assess(job, &slab_load, &top_load, placement.pose);
@@ -123,6 +127,7 @@ impl Plan {
             remaining: stones.remaining,
             balance_sheet: stones.balance_sheet,
             kit: kit(job),
+            practice,
             repair: None,
             supports: supports(job, &placement),
             sources: sources(&handling, &hazards),
@@ -130,6 +135,18 @@ impl Plan {
             hazards,
         })
     }
+}
+
+/// The waste pieces to practise in.
+fn offcuts(stones: &Stones) -> Vec<Offcut<'_>> {
+    let pieces = stones.pieces.iter();
+    pieces
+        .map(|piece| Offcut {
+            name: &piece.name,
+            rings: &piece.outline,
+            worth_mm2: piece.best_rectangle.as_ref().map_or(0.0, |b| b.area_mm2),
+        })
+        .collect()
 }
 
 fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {

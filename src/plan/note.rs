@@ -212,6 +212,8 @@ pub struct Kit {
     pub through: f64,
     /// Curves take this many times longer.
     pub curve_factor: f64,
+    /// The heaviest piece that a curve may free at once.
+    pub waste_piece: Mass,
     /// How the dust is held down.
     pub dust_method: DustMethod,
 }

@@ -24,6 +24,8 @@ pub fn plan(plan: &Plan) -> String {
     text.findings("Caution", &plan.cautions);
     text.stone(plan);
     text.placement(plan);
+    super::text_curve::repair(&mut text.out, figures, plan);
+    super::text_curve::practice(&mut text.out, figures, plan);
     for cut in &plan.cuts {
         text.cut(cut);
     }
@@ -141,7 +143,9 @@ impl Text {
         let (kind, what) = match cut.kind {
             CutKind::Straight if cut.edge.contains('-') => ("straight along edge", &cut.edge),
             CutKind::Straight => ("straight, flat at corner", &cut.edge),
+            CutKind::Curve if cut.edge.contains('-') => ("curve along edge", &cut.edge),
             CutKind::Curve => ("curve at corner", &cut.edge),
+            CutKind::Relief => ("relief in the waste of curve", &cut.edge),
             CutKind::Core => ("core holes at", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
@@ -159,6 +163,9 @@ impl Text {
         match &cut.set_out {
             SetOut::Guide(set_out) => self.guide(set_out),
             SetOut::Pivot(set_out) => self.pivot(set_out, cut.cusp),
+            SetOut::Ordinates(set_out) => {
+                super::text_curve::ordinates(&mut self.out, figures, set_out, cut.cusp);
+            }
             SetOut::Centres(marks) => self.centres(marks),
         }
         self.row("frees", &cut.frees.join(", "));
@@ -235,6 +242,7 @@ impl Text {
         self.row("pivot", &ties.join(", "));
         let on = match set_out.pivot_on {
             PivotPlace::Top => "the kept stone: tape or suction, never drilled",
+            PivotPlace::Cutout => "the piece that falls out of a cutout, still in place",
             PivotPlace::Waste => "waste",
             PivotPlace::Off => "something fixed beside the slab at the same height",
         };

@@ -1,7 +1,7 @@
 //! The stone as it is now: its outline, and the slab it makes.
 
 use crate::cut::disc;
-use crate::geom::{Arc, Line, Outline, Point, Pose, Region, SAME_MM, Seg, Side, Vector, boolean};
+use crate::geom::{Arc, Line, Outline, Point, Pose, Region, Seg, Side, Vector, boolean};
 use crate::job::{AsCut, CornerCut, EdgeState, Flaw, FlawPlace, Job, Naming, Part, Shape, Slab};
 use crate::place::Placement;
 

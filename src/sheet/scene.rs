@@ -43,16 +43,28 @@ pub fn kerf(drawing: &mut Drawing, cut: &Cut) {
     }
 }
 
+/// The practice slots in the waste, solid, with their word.
+pub fn practice(drawing: &mut Drawing, plan: &Plan) {
+    let practice = &plan.practice;
+    for mark in practice.cut.iter().chain(&practice.plunges) {
+        let last = mark.passes.last().map_or(0, |p| p.number);
+        for stroke in mark.strokes.iter().filter(|s| s.pass == last) {
+            drawing.kerf(&stroke.slot(&mark.disc, 0.0));
+        }
+    }
+}
+
 /// The middle of a cut, for its number.
 #[must_use]
 pub fn middle(cut: &Cut) -> Point {
     match &cut.set_out {
         SetOut::Guide(set_out) => set_out.sawn[0].midpoint(set_out.sawn[1]),
         SetOut::Centres(marks) => marks.first().map_or(Point::ORIGIN, |m| m.at),
-        SetOut::Pivot(set_out) => set_out
-            .stations
-            .get(set_out.stations.len() / 2)
-            .map_or(set_out.pivot, |s| s.touch),
+        SetOut::Pivot(_) | SetOut::Ordinates(_) => cut
+            .set_out
+            .curve()
+            .and_then(|c| c.stations.get(c.stations.len() / 2))
+            .map_or(Point::ORIGIN, |s| s.touch),
     }
 }
 
@@ -162,6 +174,7 @@ pub fn overview(plan: &Plan, area: Bounds) -> Drawing {
     for cut in &plan.cuts {
         kerf(&mut drawing, cut);
     }
+    practice(&mut drawing, plan);
     slab_dimensions(&mut drawing, plan, figures);
     cut_numbers(&mut drawing, plan);
     slab_names(&mut drawing, plan);

@@ -152,6 +152,7 @@ fn whole_job(aid: Aid) -> job::Job {
             far_end_mm: 60.0,
             curve_factor: 3.0,
             set_up_min: 10.0,
+            waste_piece: Mass::from_kg(5.0),
         },
         dust: job::Dust {
             place: job::Place::Outdoors,

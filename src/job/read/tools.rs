@@ -5,6 +5,7 @@ use crate::job::quantity::{FACE_RATE, Limits, MINUTES, NUMBER, from_to};
 use crate::job::reader::Reader;
 use crate::job::{CircleJig, CoreBit, Guide, Passes};
 use crate::tables::stone::StoneKind;
+use crate::units::Mass;
 
 /// Sawn face a minute in granite and other hard stone, cm² (judgement; nothing is published).
 const HARD_RATE: f64 = 25.0;
@@ -146,7 +147,22 @@ pub(super) fn passes(r: &mut Reader<'_>, kind: Option<StoneKind>) -> Passes {
             15.0,
             "judgement: measuring, clamping and checking one cut",
         ),
+        waste_piece: waste_piece(r),
     }
+}
+
+/// The heaviest piece of waste that a curve may free at once, kg (judgement: what one person holds while it
+/// drops).
+const WASTE_PIECE_KG: f64 = 5.0;
+
+fn waste_piece(r: &mut Reader<'_>) -> Mass {
+    let usual = Mass::from_kg(WASTE_PIECE_KG);
+    let Some(given) = r.get("waste_piece") else {
+        let why = "judgement: what one person holds while it drops";
+        r.ledger.assume(r.key("waste_piece"), "5 kg", why);
+        return usual;
+    };
+    given.mass(from_to(0.5, 50.0)).unwrap_or(usual)
 }
 
 /// The guess for a kind of stone.

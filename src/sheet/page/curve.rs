@@ -1,7 +1,9 @@
-//! A page for each curve: stations, arm, pivot.
+//! A page for each curve: its stations, set out about a pivot or from the chord.
 
-use crate::cut::{CurveSetOut, Cut, CutKind, PivotPlace, Reach, SetOut};
-use crate::geom::{Bounds, Vector};
+use crate::cut::{
+    ChordEnd, CurveSetOut, Cut, CutKind, Ordinate, OrdinateSetOut, PivotPlace, SetOut, Tie,
+};
+use crate::geom::{Bounds, Point, Vector};
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::{Drawing, FIGURE};
 use crate::sheet::figure::{Figures, angle, time};
@@ -14,6 +16,8 @@ use crate::sheet::table::{Heading, Table, Width};
 
 /// Height of the drawing, mm.
 const DRAWING_MM: f64 = 92.0;
+/// Stations closer than this on paper are not all named, mm.
+const NAMED_APART_MM: f64 = 7.0;
 
 const RINGS: &str = "Rings: every station to one depth, then every station to the next";
 
@@ -21,118 +25,274 @@ const RINGS: &str = "Rings: every station to one depth, then every station to th
 pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
     for cut in &plan.cuts {
-        if let (CutKind::Curve, SetOut::Pivot(set_out)) = (cut.kind, &cut.set_out) {
-            page(book, cut, set_out);
+        if let (CutKind::Curve, Some(curve)) = (cut.kind, cut.set_out.curve()) {
+            page(book, cut, curve);
         }
     }
 }
 
-fn page(book: &mut Book<'_>, cut: &Cut, set_out: &CurveSetOut) {
+fn page(book: &mut Book<'_>, cut: &Cut, curve: &CurveSetOut) {
     let name = format!("Cut {}: curve", cut.number);
     let mut column = book.column(Scale::BENCH);
-    let heading = format!(
-        "Cut {}: curve at corner {} of the top",
-        cut.number, cut.edge
-    );
+    let heading = format!("Cut {}: curve at {}", cut.number, place(cut));
     column.place(&Block::Heading(heading));
     if !book.plan.stops.is_empty() {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
     let area = column.reserve(DRAWING_MM);
-    column.items.extend(draw(book, cut, set_out, area));
+    column.items.extend(draw(book, cut, curve, area));
+    let figures = book.figures;
+    let mut rows = rows(figures, cut, curve);
+    let (how, marks) = match &cut.set_out {
+        SetOut::Ordinates(set_out) => {
+            rows.extend(chord_rows(figures, cut, set_out));
+            (
+                by_chord(figures, cut, set_out),
+                vec![(
+                    "Stations: along the chord, and square to it".to_owned(),
+                    ordinate_table(figures, set_out),
+                )],
+            )
+        }
+        _ => {
+            rows.extend(arm_rows(figures, curve));
+            (
+                by_arm(figures, cut, curve),
+                vec![(
+                    "Stations: marks on the line to keep".to_owned(),
+                    station_table(figures, curve),
+                )],
+            )
+        }
+    };
     let mut parts: Vec<Part> = vec![
-        Block::Rows(rows(book.figures, cut, set_out)).into(),
+        Block::Rows(rows).into(),
         Block::Subheading(RINGS.into()).into(),
     ];
     parts.extend(super::straight::pass_tables(cut));
     parts.push(Block::Subheading("How".into()).into());
-    parts.push(Block::List(Mark::From(1), steps(book, cut, set_out)).into());
-    parts.push(Block::Subheading("Stations: marks on the line to keep".into()).into());
-    parts.push(station_table(book.figures, set_out).into());
+    let steps = how.into_iter().chain(steps(book, cut, curve)).collect();
+    parts.push(Block::List(Mark::From(1), steps).into());
+    for (title, table) in marks {
+        parts.push(Block::Subheading(title).into());
+        parts.push(table.into());
+    }
     book.fill(&name, column, &parts);
 }
 
-fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<Item> {
+/// Where the curve is, in words.
+fn place(cut: &Cut) -> String {
+    let what = if cut.edge.contains('-') {
+        "edge"
+    } else {
+        "corner"
+    };
+    let whose = cut
+        .cutout
+        .map_or_else(|| "the top".to_owned(), |n| format!("cutout {n}"));
+    format!("{what} {} of {whose}", cut.edge)
+}
+
+fn draw(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut, area: Bounds) -> Vec<Item> {
     let plan = book.plan;
-    let reach = set_out.slot_half + 20.0;
-    let touches = set_out.stations.iter().map(|s| s.touch);
-    let around = Bounds::around(touches.chain([set_out.pivot]));
+    let reach = curve.slot_half + 20.0;
+    let touches = curve.stations.iter().map(|s| s.touch);
+    let around = match &cut.set_out {
+        // The centre may lie metres away.
+        SetOut::Ordinates(set_out) => {
+            Bounds::around(touches.chain([set_out.from.at, set_out.to.at]))
+        }
+        _ => Bounds::around(touches.chain([curve.pivot])),
+    };
     let subject = crate::sheet::pen::grown(around, reach);
     let mut drawing = Drawing::window(subject, area);
     scene::stage(&mut drawing, plan, cut.number);
     scene::kerf(&mut drawing, cut);
-    drawing.cross(set_out.pivot);
-    for station in &set_out.stations {
-        drawing.dot(station.touch);
-        let out = Vector::at_angle(station.angle);
-        drawing.name_towards(station.touch, -out * 1.3, &station.number.to_string());
+    match &cut.set_out {
+        SetOut::Ordinates(set_out) => draw_chord(&mut drawing, cut, set_out),
+        _ => draw_arm(&mut drawing, book.figures, cut, curve),
     }
-    drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
-    let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
-    if let Some(station) = set_out.stations.get(set_out.stations.len() / 2) {
-        drawing.line_apart(set_out.pivot, station.touch, arm);
-        let text = format!("sawn radius {}", book.figures.tape(set_out.sawn_radius));
-        let part = set_out.pivot + (station.touch - set_out.pivot) * 0.3;
-        drawing.label(part, &text, &FIGURE, Prefer::Beside);
-    }
+    name_stations(&mut drawing, curve);
     drawing.finish()
 }
 
-fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, String)> {
-    let row = |name: &str, value: String| (name.to_owned(), value);
-    let on = match set_out.pivot_on {
-        PivotPlace::Top => "the top: tape or suction, never drilled",
-        PivotPlace::Waste => "waste: make sure it is still there",
-        PivotPlace::Off => "something fixed beside the slab, level with its face",
-    };
-    let reach = match set_out.reach {
-        Reach::Within => "",
-        Reach::TooShortBy(_) => " (too short for the jig)",
-        Reach::TooLongBy(_) => " (too long for the jig)",
-    };
-    let plunges = set_out.stations.iter().filter(|s| s.in_stone).count();
+/// Numbers at the stations; every second or fifth only where they stand too close.
+fn name_stations(drawing: &mut Drawing, curve: &CurveSetOut) {
+    let apart = curve
+        .stations
+        .windows(2)
+        .map(|w| drawing.at(w[0].touch).distance(drawing.at(w[1].touch)))
+        .fold(f64::INFINITY, f64::min);
+    let every = [1, 2, 5, 10, 20, 50]
+        .into_iter()
+        .find(|n| {
+            #[allow(clippy::cast_precision_loss)]
+            let n = *n as f64;
+            n * apart >= NAMED_APART_MM
+        })
+        .unwrap_or(100);
+    for (i, station) in curve.stations.iter().enumerate() {
+        drawing.dot(station.touch);
+        if i % every == 0 || i + 1 == curve.stations.len() {
+            let out = Vector::at_angle(station.angle);
+            drawing.name_towards(station.touch, -out * 1.3, &station.number.to_string());
+        }
+    }
+}
+
+fn draw_arm(drawing: &mut Drawing, figures: Figures, cut: &Cut, curve: &CurveSetOut) {
+    drawing.cross(curve.pivot);
+    drawing.name(curve.pivot, &format!("pivot {}p", cut.number));
+    let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
+    if let Some(station) = curve.stations.get(curve.stations.len() / 2) {
+        drawing.line_apart(curve.pivot, station.touch, arm);
+        let text = format!("sawn radius {}", figures.tape(curve.sawn_radius));
+        let part = curve.pivot + (station.touch - curve.pivot) * 0.3;
+        drawing.label(part, &text, &FIGURE, Prefer::Beside);
+    }
+}
+
+fn draw_chord(drawing: &mut Drawing, cut: &Cut, set_out: &OrdinateSetOut) {
+    let (from, to) = (set_out.from.at, set_out.to.at);
+    let chord = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
+    drawing.line_apart(from, to, chord);
+    let guide = Line::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
+    if let Some(marks) = set_out.marks.get(set_out.marks.len() / 2) {
+        let [a, b] = marks.guide.map(|g| g.at);
+        drawing.line_apart(a, b, guide);
+        drawing.dot(a);
+        drawing.dot(b);
+        let text = format!("guide at {}", marks.number);
+        drawing.label(a.midpoint(b), &text, &FIGURE, Prefer::Beside);
+    }
+    for (end, name) in [(from, 'e'), (to, 'f')] {
+        drawing.cross(end);
+        drawing.name(end, &format!("{}{name}", cut.number));
+    }
+    let quarter: Point = from + (to - from) * 0.25;
+    drawing.label(quarter, "chord", &FIGURE, Prefer::Beside);
+}
+
+fn row(name: &str, value: String) -> (String, String) {
+    (name.to_owned(), value)
+}
+
+fn rows(figures: Figures, cut: &Cut, curve: &CurveSetOut) -> Vec<(String, String)> {
+    let plunges = curve.stations.iter().filter(|s| s.in_stone).count();
+    let kerf = figures.small(cut.tool.width_mm());
     vec![
-        row(
-            "Disc",
-            format!(
-                "{}, kerf {}",
-                cut.tool.name(),
-                figures.small(cut.tool.width_mm())
-            ),
-        ),
-        row(
-            "Arm, pivot to jig mark",
-            format!("{}{reach}", figures.tape(set_out.arm)),
-        ),
-        row("Pivot stands on", on.into()),
-        row("Finished radius", figures.tape(set_out.radius)),
+        row("Disc", format!("{}, kerf {kerf}", cut.tool.name())),
+        row("Finished radius", figures.tape(curve.radius)),
         row("Left on the arc", figures.small(cut.allowance)),
         row(
             "Plunges",
-            format!("{plunges} stations, {} apart", angle(set_out.step)),
+            format!("{plunges} stations, {} apart", angle(curve.step)),
         ),
         row("Ridges to grind off", figures.small(cut.cusp)),
         row("Disc in stone", time(cut.minutes)),
     ]
 }
 
-fn steps(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<String> {
-    let figures = book.figures;
-    let chord = set_out.stations.get(1).map_or(0.0, |s| s.chord);
-    let mut steps = vec![
+fn arm_rows(figures: Figures, curve: &CurveSetOut) -> Vec<(String, String)> {
+    let on = match curve.pivot_on {
+        PivotPlace::Top => "the top: tape or suction, never drilled",
+        PivotPlace::Cutout => {
+            "the piece that falls out of a cutout, still in place: it may be drilled"
+        }
+        PivotPlace::Waste => "waste: make sure it is still there; it may be drilled",
+        PivotPlace::Off => "a block fixed to the bench beside the slab, level with its face",
+    };
+    vec![
+        row("Arm, pivot to jig mark", figures.tape(curve.arm)),
+        row("Pivot stands on", on.into()),
+    ]
+}
+
+fn chord_rows(figures: Figures, cut: &Cut, set_out: &OrdinateSetOut) -> Vec<(String, String)> {
+    let ties = |end: &ChordEnd| {
+        let ties: Vec<String> = end.ties.iter().map(|t| tie(figures, t)).collect();
+        ties.join(", ")
+    };
+    let n = cut.number;
+    vec![
+        row(
+            "Chord",
+            format!(
+                "{n}e to {n}f, {}; the arc rises {}",
+                figures.tape(set_out.chord_length),
+                figures.tape(set_out.rise)
+            ),
+        ),
+        row(&format!("Mark {n}e from"), ties(&set_out.from)),
+        row(&format!("Mark {n}f from"), ties(&set_out.to)),
+        row(
+            "Guide to line to keep",
+            figures.small(set_out.guide_to_face),
+        ),
+    ]
+}
+
+fn tie(figures: Figures, tie: &Tie) -> String {
+    format!("{} {}", tie.corner, figures.tape(tie.distance))
+}
+
+fn by_arm(figures: Figures, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
+    let chord = curve.stations.get(1).map_or(0.0, |s| s.chord);
+    vec![
         format!(
             "Strike the line to keep with a radius of {} about {}p. Tape each station from station 1; \
              neighbours must then be {} apart.",
-            figures.tape(set_out.sawn_radius),
+            figures.tape(curve.sawn_radius),
             cut.number,
             figures.small(chord)
         ),
         "At each station set the disc square to the arm, its near face on the mark, the kerf \
          outside. Lower it straight down and lift it straight out."
             .into(),
-        "Never steer the disc round the curve: side load bends and breaks it.".into(),
-    ];
+    ]
+}
+
+fn by_chord(figures: Figures, cut: &Cut, set_out: &OrdinateSetOut) -> Vec<String> {
+    let n = cut.number;
+    let chord = set_out.curve.stations.get(1).map_or(0.0, |s| s.chord);
+    vec![
+        format!(
+            "No arm reaches this curve. Mark {n}e and {n}f by their ties and strike the chord through \
+             them. Hook the tape at {n}e; measure along the chord, then square to it: plus to the side \
+             of the arc, minus to the other."
+        ),
+        format!(
+            "Mark every station on the arc; neighbours must then be {} apart. Spring a thin batten \
+             through the marks: it shows a mark that is wrong.",
+            figures.small(chord)
+        ),
+        "At each station mark the two points of the guide's edge and clamp the guide on them: the disc \
+         then lies along the arc, its near face on the station's mark, the kerf outside. Lower it \
+         straight down and lift it straight out."
+            .into(),
+    ]
+}
+
+fn steps(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
+    let figures = book.figures;
+    let mut steps =
+        vec!["Never steer the disc round the curve: side load bends and breaks it.".into()];
+    let relief: Vec<String> = book
+        .plan
+        .cuts
+        .iter()
+        .filter(|c| c.kind == CutKind::Relief && c.edge == cut.edge)
+        .map(|c| c.number.to_string())
+        .collect();
+    if !relief.is_empty() {
+        steps.push(format!(
+            "Relief: cut {} before the first ring, so that no piece heavier than {} drops from this \
+             curve.",
+            relief.join(", "),
+            figures.mass(book.plan.kit.waste_piece)
+        ));
+    }
     let freed: Vec<String> = book
         .plan
         .pieces
@@ -146,16 +306,23 @@ fn steps(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<String> {
             freed.join(", ")
         ));
     }
+    let t = curve.tangents;
+    let words = if t.cuts == 1 {
+        "For comparison: one straight cut".to_owned()
+    } else {
+        format!("For comparison: {} straight cuts", t.cuts)
+    };
     steps.push(format!(
-        "For comparison: four straight cuts to the quarter circle would leave corners of {} to grind.",
-        figures.small(set_out.four_cut_corner)
+        "{words} tangent to the arc would leave corners of {} to grind; four to the quarter circle, {}.",
+        figures.small(t.corner),
+        figures.small(t.four_to_quarter)
     ));
     steps
 }
 
-fn station_table(figures: Figures, set_out: &CurveSetOut) -> Table {
+fn station_table(figures: Figures, curve: &CurveSetOut) -> Table {
     let unit = figures.unit();
-    let rows = set_out.stations.iter().map(|s| {
+    let rows = curve.stations.iter().map(|s| {
         vec![
             s.number.to_string(),
             angle(s.angle),
@@ -178,6 +345,40 @@ fn station_table(figures: Figures, set_out: &CurveSetOut) -> Table {
             Heading::numbers(format!("y from A, {unit}"), Width::Mm(32.0)),
             Heading::words("", Width::Part(1.0)),
         ],
+        rows: rows.collect(),
+        style: Scale::BENCH.strong,
+    }
+}
+
+/// Each station's mark on the arc and the two marks of the guide's edge, as along / off.
+fn ordinate_table(figures: Figures, set_out: &OrdinateSetOut) -> Table {
+    let unit = figures.unit();
+    let stations = set_out.curve.stations.iter().zip(&set_out.marks);
+    let rows = stations.map(|(station, marks)| {
+        let mut row = vec![if station.in_stone {
+            station.number.to_string()
+        } else {
+            format!("({})", station.number)
+        }];
+        let pair = |o: &Ordinate| [figures.tape_bare(o.along), figures.tape_bare(o.off)];
+        row.extend(pair(&marks.touch));
+        row.extend(marks.guide.iter().flat_map(pair));
+        row
+    });
+    let heads = ["On the arc", "Guide mark 1", "Guide mark 2"];
+    let mut headings = vec![Heading::numbers("Station", Width::Mm(22.0))];
+    for head in heads {
+        headings.push(Heading::numbers(
+            format!("{head}\nalong, {unit}"),
+            Width::Part(1.15),
+        ));
+        headings.push(Heading::numbers(
+            format!("\noff, {unit}"),
+            Width::Part(0.85),
+        ));
+    }
+    Table {
+        headings,
         rows: rows.collect(),
         style: Scale::BENCH.strong,
     }

@@ -5,6 +5,8 @@ pub mod glance;
 pub mod helper;
 pub mod lifting;
 pub mod pieces;
+pub mod practice;
+pub mod repair;
 pub mod safety;
 pub mod set_out;
 pub mod sources;

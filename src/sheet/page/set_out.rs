@@ -1,6 +1,7 @@
 //! Page 2: set-out. Every mark is made with a tape before the first cut.
 
-use crate::cut::{Cut, EdgeMark, MarkedLine, SetOut};
+use crate::cut::{Cut, CutKind, EdgeMark, MarkedLine, SetOut, Tie};
+use crate::geom::Point;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::Figures;
@@ -58,6 +59,14 @@ fn draw_marks(drawing: &mut Drawing, cut: &Cut) {
             drawing.cross(set_out.pivot);
             drawing.name(set_out.pivot, &format!("{}p", cut.number));
         }
+        SetOut::Ordinates(set_out) => {
+            let chord = Stroke::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
+            drawing.line_apart(set_out.from.at, set_out.to.at, chord);
+            for (end, letter) in [(&set_out.from, 'e'), (&set_out.to, 'f')] {
+                drawing.cross(end.at);
+                drawing.name(end.at, &format!("{}{letter}", cut.number));
+            }
+        }
         SetOut::Centres(marks) => {
             for (i, mark) in marks.iter().enumerate() {
                 drawing.cross(mark.at);
@@ -79,7 +88,10 @@ fn parts(book: &Book<'_>) -> Vec<Part> {
     parts.push(edge_table(book.figures, &plan.cuts).into());
     let pivots = pivot_table(book.figures, &plan.cuts);
     if !pivots.rows.is_empty() {
-        parts.push(Block::Subheading("Pivots, by tapes from the slab's corners".into()).into());
+        parts.push(
+            Block::Subheading("Pivots and ends of chords, by tapes from the slab's corners".into())
+                .into(),
+        );
         parts.push(pivots.into());
     }
     let corners = corner_table(book);
@@ -113,7 +125,7 @@ fn edge_table(figures: Figures, cuts: &[Cut]) -> Table {
     for cut in cuts {
         if let SetOut::Guide(set_out) = &cut.set_out {
             for (line, what, names) in [
-                (&set_out.face, "line to keep", ["a", "b"]),
+                (&set_out.face, face_word(cut), ["a", "b"]),
                 (&set_out.guide, "guide edge", ["c", "d"]),
             ] {
                 rows.extend(line_rows(figures, cut, line, what, names));
@@ -131,6 +143,14 @@ fn edge_table(figures: Figures, cuts: &[Cut]) -> Table {
         ],
         rows,
         style: Scale::BENCH.strong,
+    }
+}
+
+/// What the near face of a straight cut is.
+fn face_word(cut: &Cut) -> &'static str {
+    match cut.kind {
+        CutKind::Relief => "relief line",
+        _ => "line to keep",
     }
 }
 
@@ -162,19 +182,28 @@ fn line_rows(
     ]
 }
 
+/// The points of a curve that are taped from the slab's corners: its pivot, or the ends of its chord.
+fn points(set_out: &SetOut) -> Vec<(char, Point, &[Tie])> {
+    match set_out {
+        SetOut::Pivot(curve) => vec![('p', curve.pivot, &curve.pivot_ties)],
+        SetOut::Ordinates(o) => vec![('e', o.from.at, &o.from.ties), ('f', o.to.at, &o.to.ties)],
+        SetOut::Guide(_) | SetOut::Centres(_) => Vec::new(),
+    }
+}
+
 fn pivot_table(figures: Figures, cuts: &[Cut]) -> Table {
     let mut rows = Vec::new();
     for cut in cuts {
-        if let SetOut::Pivot(set_out) = &cut.set_out {
+        for (letter, at, ties) in points(&cut.set_out) {
             let tie = |i: usize| {
-                set_out.pivot_ties.get(i).map_or_else(String::new, |t| {
+                ties.get(i).map_or_else(String::new, |t| {
                     format!("{}: {}", t.corner, figures.tape(t.distance))
                 })
             };
             rows.push(vec![
-                format!("{}p", cut.number),
-                figures.tape_bare(set_out.pivot.x),
-                figures.tape_bare(set_out.pivot.y),
+                format!("{}{letter}", cut.number),
+                figures.tape_bare(at.x),
+                figures.tape_bare(at.y),
                 tie(0),
                 tie(1),
                 tie(2),

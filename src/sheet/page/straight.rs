@@ -17,7 +17,7 @@ const DRAWING_MM: f64 = 64.0;
 pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
     for cut in &plan.cuts {
-        if let (CutKind::Straight, SetOut::Guide(set_out)) = (cut.kind, &cut.set_out) {
+        if let SetOut::Guide(set_out) = &cut.set_out {
             card(book, cut, set_out);
         }
     }
@@ -145,7 +145,9 @@ pub(super) fn pass_tables(cut: &Cut) -> Vec<Part> {
 
 /// What the cut makes of the top, in words.
 fn made(cut: &Cut) -> String {
-    if cut.edge.contains('-') {
+    if cut.kind == CutKind::Relief {
+        format!("relief in the waste of curve {}", cut.edge)
+    } else if cut.edge.contains('-') {
         format!("edge {}", cut.edge)
     } else {
         format!("flat at corner {}", cut.edge)
