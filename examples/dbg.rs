@@ -1,4 +1,8 @@
-use kerfwright::{cut, geom::{boolean, Region, Outline}, job, place};
+use kerfwright::{
+    cut,
+    geom::{Outline, Region, boolean},
+    job, place,
+};
 fn main() {
     let text = std::fs::read_to_string(std::env::args().nth(1).unwrap()).unwrap();
     let (job, _) = job::read(&text).unwrap();
@@ -9,12 +13,23 @@ fn main() {
         for c in &cuts {
             let mut slots: Vec<Outline> = c.slots_at(below);
             kept = boolean::difference(&kept, &slots);
-            println!("{below} cut {} {:?}", c.number, kept.iter().map(|r| (r.area() as i64, r.holes.len())).collect::<Vec<_>>());
+            println!(
+                "{below} cut {} {:?}",
+                c.number,
+                kept.iter()
+                    .map(|r| (r.area() as i64, r.holes.len()))
+                    .collect::<Vec<_>>()
+            );
             slots.clear();
         }
         let tails: Vec<Outline> = cuts.iter().flat_map(|c| c.tails()).collect();
         println!("tails {}", tails.len());
         kept = boolean::difference(&kept, &tails);
-        println!("{below} hand {:?}", kept.iter().map(|r| (r.area() as i64, r.holes.len())).collect::<Vec<_>>());
+        println!(
+            "{below} hand {:?}",
+            kept.iter()
+                .map(|r| (r.area() as i64, r.holes.len()))
+                .collect::<Vec<_>>()
+        );
     }
 }

@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use crate::cut::{Cut, Remains};
 use crate::cut::kept::Kept;
+use crate::cut::{Cut, Remains};
 use crate::diag::{Finding, Findings};
 use crate::geom::rectangle::{Rectangle, best_along_edges};
 use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
@@ -172,7 +172,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     }
 }
 
-/// Stone on the kept part that stands out farther over the sawn outline than anything the cuts are said to
+/// Stone on the kept part that on the mean stands out farther over the sawn outline than anything the cuts are said to
 /// leave, or than the doubt of the tape on a flush edge: waste that was never parted from it.
 fn lumps(placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
     let sawn = Kept::of(placement);
@@ -185,9 +185,8 @@ fn lumps(placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
     let slits = cuts.iter().filter_map(|c| c.tool.disc().map(|d| d.kerf));
     let most = left.chain(slits).fold(0.0, f64::max);
     parts.retain(|part| {
-        let corners = part.outer.flattened();
-        let out = |p: &Point| region.boundaries().map(|b| b.distance(*p)).fold(f64::INFINITY, f64::min);
-        part.area() > CRUMB_MM2 && corners.iter().map(out).fold(0.0, f64::max) > most + STANDS_OUT_MM
+        let thick = 2.0 * part.area() / part.outer.perimeter();
+        part.area() > CRUMB_MM2 && thick > most + STANDS_OUT_MM
     });
     parts
 }
@@ -331,7 +330,9 @@ pub fn findings(job: &Job, stones: &Stones) -> Findings {
 
 /// The stop for waste that the planned cuts leave on the kept stone.
 fn not_freed(unfreed: &[Region]) -> Option<Finding> {
-    let largest = unfreed.iter().max_by(|a, b| a.area().total_cmp(&b.area()))?;
+    let largest = unfreed
+        .iter()
+        .max_by(|a, b| a.area().total_cmp(&b.area()))?;
     let at = largest.centroid();
     Some(Finding {
         id: "waste-not-freed",
@@ -410,13 +411,7 @@ fn total(regions: &[Region]) -> f64 {
     regions.iter().map(Region::area).sum()
 }
 
-fn piece(
-    stone: &Stone,
-    parts: &[Region],
-    number: usize,
-    after_cut: usize,
-    freed: Freed,
-) -> Piece {
+fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
     let (area_mm2, balance) = together(parts);
     let whole = parts.iter().filter(|p| p.holes.is_empty());
     let best = whole.filter_map(|p| best_along_edges(&p.outer));

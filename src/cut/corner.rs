@@ -47,7 +47,7 @@ pub struct Sides {
 /// One hole that touches both sides of an inside corner, from the smallest bit whose radius is at
 /// least the one asked for. A corner asked for sharper than [`LEAST_RADIUS_MM`] gets that radius or
 /// the next larger, failing that the largest that fits. Nothing when no bit fits, or when one would
-/// leave more than [`GROUND_MM`] of a radius that was asked for.
+/// leave more than `ground_mm` in the corner of a radius that was asked for.
 #[must_use]
 pub fn one_hole(
     bits: &[CoreBit],
@@ -55,8 +55,9 @@ pub fn one_hole(
     ring: &Ring,
     sides: Sides,
     asked_mm: f64,
+    ground_mm: f64,
 ) -> Option<Bored> {
-    let sharp = asked_mm < LEAST_RADIUS_MM;
+    let sharp = asked_mm < LEAST_RADIUS_MM - SAME_MM;
     let wanted = asked_mm.max(LEAST_RADIUS_MM);
     let mut fitting: Vec<Bored> = bits
         .iter()
@@ -65,7 +66,7 @@ pub fn one_hole(
     fitting.sort_by(|a, b| a.radius_mm.total_cmp(&b.radius_mm));
     let enough = fitting.iter().position(|b| b.radius_mm >= wanted - SAME_MM);
     match enough {
-        Some(i) if sharp || fitting[i].ground_mm <= GROUND_MM => Some(fitting.swap_remove(i)),
+        Some(i) if sharp || fitting[i].ground_mm <= ground_mm => Some(fitting.swap_remove(i)),
         Some(_) => None,
         None if sharp => fitting.pop(),
         None => None,
@@ -74,15 +75,12 @@ pub fn one_hole(
 
 /// The hole of a bit that touches both sides of a corner from the waste; nothing when it does not
 /// fit there.
-fn touching(
-    bit: CoreBit,
-    kept: &Kept,
-    ring: &Ring,
-    sides: Sides,
-    asked_mm: f64,
-) -> Option<Bored> {
+fn touching(bit: CoreBit, kept: &Kept, ring: &Ring, sides: Sides, asked_mm: f64) -> Option<Bored> {
     let radius = bit.diameter / 2.0;
-    let (a, b) = (&ring.pieces[sides.before].seg, &ring.pieces[sides.after].seg);
+    let (a, b) = (
+        &ring.pieces[sides.before].seg,
+        &ring.pieces[sides.after].seg,
+    );
     let (near, far) = (beside(a, radius)?, beside(b, radius)?);
     let corner = a.end().midpoint(b.start());
     let on_both = |centre: &Point| {
@@ -207,10 +205,7 @@ fn of_bit(bit: CoreBit, kept: &Kept, arc: &Arc) -> Option<Bored> {
         radius_mm: arc.radius,
         asked_mm: arc.radius,
         ground_mm,
-        stops: [
-            arc.at_angle(arc.start),
-            arc.at_angle(arc.start + arc.sweep),
-        ],
+        stops: [arc.at_angle(arc.start), arc.at_angle(arc.start + arc.sweep)],
     })
 }
 
@@ -235,7 +230,9 @@ fn holes_needed(arc: &Arc, bit: f64) -> usize {
             wide = middle;
         }
     }
-    let steps = (arc.sweep.abs() / fine.max(1e-3) - 1e-9).ceil().clamp(1.0, 2000.0);
+    let steps = (arc.sweep.abs() / fine.max(1e-3) - 1e-9)
+        .ceil()
+        .clamp(1.0, 2000.0);
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let steps = steps as usize;
     if arc.sweep.abs() >= TAU - 1e-9 {

@@ -14,7 +14,8 @@ use super::hollow::Hollow;
 use super::kept::{Kept, Whose};
 use super::set_out::{Tie, point_ties};
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool, passes,
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
+    passes,
 };
 
 /// Where the disc is lowered.
@@ -158,7 +159,14 @@ pub fn plan(
         ..*sawn
     };
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let stations = stations(&reached, step, count as usize, stone, sunk.face_mm, disc.kerf);
+    let stations = stations(
+        &reached,
+        step,
+        count as usize,
+        stone,
+        sunk.face_mm,
+        disc.kerf,
+    );
     let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth);
     let cusp = cusp_height(sawn.radius, step);
     let length = sawn.radius * sawn.sweep;
@@ -267,8 +275,16 @@ pub(super) fn clear_span(
         }
         in_it
     };
-    let low_end = if from == 0 { low } else { edge(angle(from), angle(from - 1)) };
-    let high_end = if to == TRIED { high } else { edge(angle(to), angle(to + 1)) };
+    let low_end = if from == 0 {
+        low
+    } else {
+        edge(angle(from), angle(from - 1))
+    };
+    let high_end = if to == TRIED {
+        high
+    } else {
+        edge(angle(to), angle(to + 1))
+    };
     Some((low_end, high_end))
 }
 

@@ -33,7 +33,11 @@ pub(super) fn bored(job: &Job, mut kept: Kept, placement: &Placement) -> (Kept, 
         let leaves = |bit: &CoreBit| radius - bit.diameter / 2.0;
         let most = GROUND_MM.max(opening.allowance_mm);
         let fits = |bit: &&CoreBit| leaves(bit) >= -SAME_MM && leaves(bit) <= most + SAME_MM;
-        let bit = job.core_bits.iter().filter(fits).max_by(|a, b| a.diameter.total_cmp(&b.diameter));
+        let bit = job
+            .core_bits
+            .iter()
+            .filter(fits)
+            .max_by(|a, b| a.diameter.total_cmp(&b.diameter));
         let Some(bit) = bit else { continue };
         if let Ok(outline) = Outline::circle(centre, bit.diameter / 2.0) {
             kept = kept.bored(cutout, outline);

@@ -194,7 +194,11 @@ pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> String {
     // 2·√(D·h − h²) ≤ room.
     let most = (room_mm * room_mm / 4.0 + h * h) / h;
     if most >= least {
-        format!("A disc of {:.0} to {:.0} mm across with the same flange would do.", least.ceil(), most.floor())
+        format!(
+            "A disc of {:.0} to {:.0} mm across with the same flange would do.",
+            least.ceil(),
+            most.floor()
+        )
     } else {
         let shortest = 2.0 * (least * h - h * h).max(0.0).sqrt();
         format!(

@@ -16,7 +16,8 @@ use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
 use super::set_out::point_ties;
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool, passes,
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
+    passes,
 };
 
 /// What plunges leave inside a hollow arc.
@@ -99,14 +100,20 @@ pub fn plan(
     let is_clear = |angle: f64| kept.is_clear_of(slot(angle));
     let (low, high) = curve::clear_span(span.low, span.high, is_clear)?;
     let step = hollow.widest_step(sunk);
-    let count = ((high - low) / step - 1e-9).ceil().clamp(1.0, curve::MOST_STATIONS);
+    let count = ((high - low) / step - 1e-9)
+        .ceil()
+        .clamp(1.0, curve::MOST_STATIONS);
     let step = (high - low) / count;
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let count = count as usize + usize::from(!span.whole);
     #[allow(clippy::cast_precision_loss)]
     let angles: Vec<f64> = (0..count).map(|i| low + step * i as f64).collect();
     let stations = stations(arc.centre, hollow.face_at, &angles, stone, sunk.face_mm);
-    let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth(job));
+    let passes = passes::depths(
+        job.passes.score_mm,
+        job.passes.plunge_step_mm,
+        full_depth(job),
+    );
     let length = arc.radius * arc.sweep.abs();
     let face_mm2 = length * job.stone.thickness.mean;
     // Turned with its near face to the pivot, the disc has its whole kerf inside the outer face.
@@ -127,8 +134,21 @@ pub fn plan(
         stations: stations.clone(),
     };
     let mut left_to_remove = left_beside(arc, hollow);
+    left_to_remove.extend(left_at_joints(
+        &span,
+        arc.centre,
+        hollow,
+        disc.kerf,
+        step,
+        [low, high],
+        kept,
+    ));
     let tails = tails(&span, arc.centre, hollow, sunk, disc.kerf, [low, high]);
-    let tail = if tails.is_empty() { 0.0 } else { sunk.tail_mm() };
+    let tail = if tails.is_empty() {
+        0.0
+    } else {
+        sunk.tail_mm()
+    };
     left_to_remove.extend(tails);
     Some(Cut {
         cutout: wanted.whose.cutout_number(),
@@ -249,6 +269,47 @@ fn left_beside(arc: &Arc, hollow: Hollow) -> Vec<LeftOver> {
         left(Remains::Hollow, hollow.left_middle),
         left(Remains::HollowUnder, hollow.left_under),
     ]
+}
+
+/// Where an arc runs on smoothly, the first two slots leave a corner of stone between them low down that
+/// may stand out farther than what is beside the slots.
+fn left_at_joints(
+    span: &Span,
+    pivot: Point,
+    hollow: Hollow,
+    kerf: f64,
+    step: f64,
+    [low, high]: [f64; 2],
+    kept: &Kept,
+) -> Vec<LeftOver> {
+    let face = |angle: f64, at: f64| {
+        let out = Vector::at_angle(angle);
+        Line {
+            point: pivot + out * at,
+            along: out.left(),
+        }
+    };
+    let corner = |first: f64, second: f64| {
+        face(first, hollow.face_at - kerf).meet(&face(second, hollow.face_at))
+    };
+    let ends = [
+        (low, low + step, span.ends[0]),
+        (high, high - step, span.ends[1]),
+    ];
+    ends.into_iter()
+        .filter(|(_, _, joint)| *joint == Joint::Smooth && !span.whole)
+        .filter_map(|(first, second, _)| corner(first, second))
+        .map(|at| (at, kept.distance(at)))
+        .filter(|(_, length)| *length > hollow.left_middle)
+        .map(|(at, length)| LeftOver {
+            why: Remains::Hollow,
+            at,
+            length,
+            heading: None,
+            left: length,
+            by: Removal::Ground,
+        })
+        .collect()
 }
 
 /// The tails of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc

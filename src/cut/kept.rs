@@ -174,6 +174,14 @@ impl Kept {
             .find(|p| self.region.side(*p) == Side::Inside)
     }
 
+    /// Distance from a point to the nearest boundary, mm.
+    #[must_use]
+    pub fn distance(&self, point: Point) -> f64 {
+        self.segs()
+            .map(|s| s.distance(point))
+            .fold(f64::INFINITY, f64::min)
+    }
+
     fn segs(&self) -> impl Iterator<Item = &Seg> {
         self.rings.iter().flat_map(|r| &r.pieces).map(|p| &p.seg)
     }
@@ -187,9 +195,8 @@ impl Kept {
         };
         let inner = [inset(0), inset(1), inset(2), inset(3)];
         let edges = seg::ring(&inner);
-        let inside = |p: Point| {
-            (0..4).all(|i| Line::through(inner[i], inner[(i + 1) % 4]).left_of(p) > 0.0)
-        };
+        let inside =
+            |p: Point| (0..4).all(|i| Line::through(inner[i], inner[(i + 1) % 4]).left_of(p) > 0.0);
         let crossed = self
             .segs()
             .any(|s| inside(s.start()) || edges.iter().any(|e| !e.meets(s).is_empty()));

@@ -118,10 +118,7 @@ fn to_edges(job: &Job, cutout: usize) -> Vec<Finding> {
     let pieces = shape.outline().segs().iter().zip(shape.parts());
     let mut worst: Vec<(Way, f64, f64, String)> = Vec::new();
     for (edge, part) in pieces {
-        let (width, _, _) = narrowest(
-            opening.shape.outline().segs().iter(),
-            std::iter::once(edge),
-        );
+        let (width, _, _) = narrowest(opening.shape.outline().segs().iter(), std::iter::once(edge));
         let way = Way::of(edge);
         let least = if tap_in_rail(job, opening, edge, width) {
             TAP_MM

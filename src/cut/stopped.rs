@@ -13,7 +13,9 @@ use super::disc::{Choice, Sunk, full_depth, that_would_fit};
 use super::kept::{Kept, Whose};
 use super::set_out::{Tie, point_ties};
 use super::straight::{Guided, Room, far_end, set_out, strokes, timed};
-use super::{Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, bearer, passes};
+use super::{
+    Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, bearer, passes,
+};
 
 /// Where a cut stops inside the stone.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -127,7 +129,11 @@ pub fn plan(
         .collect();
     let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth(job));
     let places = (middle.at(from), middle.at(to));
-    let tail = if tails.is_empty() { 0.0 } else { sunk.tail_mm() };
+    let tail = if tails.is_empty() {
+        0.0
+    } else {
+        sunk.tail_mm()
+    };
     Ok(Cut {
         cutout: wanted.whose.cutout_number(),
         because: wanted.because.clone(),

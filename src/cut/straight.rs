@@ -128,13 +128,25 @@ pub fn plan(
         finish: finish_of(job, trim.part),
         strokes: strokes(&passes, from, to, far_end),
         bearers: Some(bearer::along(job, stone, &trim.face, &guided.sawn)),
-        ..timed(job, placement.top.part_name(trim.part), disc, set_out, passes)
+        ..timed(
+            job,
+            placement.top.part_name(trim.part),
+            disc,
+            set_out,
+            passes,
+        )
     };
     Some((cut, face.left))
 }
 
 /// A straight cut with what follows from its length.
-pub(super) fn timed(job: &Job, name: String, disc: &Disc, set_out: StraightSetOut, passes: Vec<Pass>) -> Cut {
+pub(super) fn timed(
+    job: &Job,
+    name: String,
+    disc: &Disc,
+    set_out: StraightSetOut,
+    passes: Vec<Pass>,
+) -> Cut {
     let length = set_out.sawn[0].distance(set_out.sawn[1]);
     let face_mm2 = length * job.stone.thickness.mean;
     Cut {
@@ -223,7 +235,12 @@ pub(super) struct Guided {
     pub(super) room: Room,
 }
 
-pub(super) fn set_out(job: &Job, guided: &Guided, stone: &Outline, disc: &Disc) -> Option<StraightSetOut> {
+pub(super) fn set_out(
+    job: &Job,
+    guided: &Guided,
+    stone: &Outline,
+    disc: &Disc,
+) -> Option<StraightSetOut> {
     let offset = job.guide.offset_mm;
     // Turned round on the waste side, the jig has the whole kerf between guide and near face.
     let kept = (GuideSide::Kept, offset, -offset);
@@ -231,7 +248,11 @@ pub(super) fn set_out(job: &Job, guided: &Guided, stone: &Outline, disc: &Disc) 
     let waste = (GuideSide::Waste, over, over);
     let room = guided.room;
     let on_waste = room.kept_mm < offset && room.waste_mm > room.kept_mm;
-    let sides = if on_waste { [waste, kept] } else { [kept, waste] };
+    let sides = if on_waste {
+        [waste, kept]
+    } else {
+        [kept, waste]
+    };
     // A guide's edge that misses the slab altogether cannot be marked there: the other side then.
     let (guide_side, guide_to_face, guide) =
         sides.into_iter().find_map(|(side, to_face, by)| {

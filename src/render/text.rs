@@ -2,7 +2,9 @@
 
 use std::fmt::Write;
 
-use crate::cut::{CentreMark, CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut};
+use crate::cut::{
+    CentreMark, CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut,
+};
 use crate::diag::Finding;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, angle, area, face, time};
@@ -276,7 +278,11 @@ impl Text {
                 .iter()
                 .map(|t| format!("{} from {}", figures.tape(t.distance), t.corner))
                 .collect();
-            let words = format!("{} across: {}", figures.small(mark.diameter), ties.join(", "));
+            let words = format!(
+                "{} across: {}",
+                figures.small(mark.diameter),
+                ties.join(", ")
+            );
             self.row("hole", &words);
         }
     }

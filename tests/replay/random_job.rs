@@ -118,7 +118,10 @@ impl RandomJob {
         let (long, deep) = (dice.between(900.0, 2200.0), dice.between(500.0, 1100.0));
         let (top, corners) = reflex_top(dice, long, deep);
         job.openings = openings(dice, &top);
-        job.finishes = top.iter().map(|_| dice.pick(&["polish", "ease", "saw"])).collect();
+        job.finishes = top
+            .iter()
+            .map(|_| dice.pick(&["polish", "ease", "saw"]))
+            .collect();
         (job.top, job.corners) = (top, corners);
         let edge = dice.between(40.0, 120.0);
         let (l, d) = (long + 2.0 * edge, deep + 2.0 * edge);
@@ -137,6 +140,13 @@ impl RandomJob {
             .into_iter()
             .filter(|_| dice.chance(0.6))
             .collect();
+        // A figure that is none is not what is tried here.
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.openings.clear();
+        }
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.corners = vec![Corner::Sharp; job.top.len()];
+        }
         job
     }
 
@@ -579,8 +589,17 @@ fn reflex_top(dice: &mut Dice, l: f64, d: f64) -> (Vec<Place>, Vec<Corner>) {
 /// Openings apart from each other and from the edges, in the part of the top that every figure has.
 fn openings(dice: &mut Dice, top: &[Place]) -> Vec<Opening> {
     let long = top[1][0];
-    let deep = top[2][1].min(top.iter().map(|p| p[1]).filter(|y| *y > 0.0).fold(f64::MAX, f64::min));
-    let count = if top.len() > 4 { dice.below(2) } else { dice.below(3) };
+    let deep = top[2][1].min(
+        top.iter()
+            .map(|p| p[1])
+            .filter(|y| *y > 0.0)
+            .fold(f64::MAX, f64::min),
+    );
+    let count = if top.len() > 4 {
+        dice.below(2)
+    } else {
+        dice.below(3)
+    };
     let each = long / (count.max(1) as f64);
     (0..count)
         .filter_map(|i| {
@@ -618,5 +637,8 @@ fn centred(slab: &[Place], top: &[Place], turn: f64) -> (Place, f64) {
     let of = [middle(top, 0), middle(top, 1)];
     let here = [of[0] * cos - of[1] * sin, of[0] * sin + of[1] * cos];
     let on = [middle(slab, 0), middle(slab, 1)];
-    ([0, 1].map(|k| ((on[k] - here[k]) * 10.0).round() / 10.0), turn)
+    (
+        [0, 1].map(|k| ((on[k] - here[k]) * 10.0).round() / 10.0),
+        turn,
+    )
 }

@@ -65,11 +65,17 @@ fn round_ends(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
     let mut faults = Vec::new();
     let none = tails.is_empty();
     if none != (said == 0.0) || (!none && (said - want).abs() > 1e-6) {
-        faults.push(format!("a tail of {said} mm, {} told; {want} by the disc", tails.len()));
+        faults.push(format!(
+            "a tail of {said} mm, {} told; {want} by the disc",
+            tails.len()
+        ));
     }
     for tail in &tails {
         if (tail.length - want).abs() > 1e-6 || tail.left > tail.length {
-            faults.push(format!("a tail {} mm long, {} left", tail.length, tail.left));
+            faults.push(format!(
+                "a tail {} mm long, {} left",
+                tail.length, tail.left
+            ));
         }
     }
     faults
