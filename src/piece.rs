@@ -172,7 +172,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     }
 }
 
-/// Stone on the kept part that stands out farther over the sawn outline than anything the cuts are said to
+/// Stone on the kept part that on the mean stands out farther over the sawn outline than anything the cuts are said to
 /// leave, or than the doubt of the tape on a flush edge: waste that was never parted from it.
 fn lumps(placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
     let sawn = Kept::of(placement);
@@ -185,15 +185,8 @@ fn lumps(placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
     let slits = cuts.iter().filter_map(|c| c.tool.disc().map(|d| d.kerf));
     let most = left.chain(slits).fold(0.0, f64::max);
     parts.retain(|part| {
-        let corners = part.outer.flattened();
-        let out = |p: &Point| {
-            region
-                .boundaries()
-                .map(|b| b.distance(*p))
-                .fold(f64::INFINITY, f64::min)
-        };
-        part.area() > CRUMB_MM2
-            && corners.iter().map(out).fold(0.0, f64::max) > most + STANDS_OUT_MM
+        let thick = 2.0 * part.area() / part.outer.perimeter();
+        part.area() > CRUMB_MM2 && thick > most + STANDS_OUT_MM
     });
     parts
 }

@@ -47,7 +47,7 @@ pub struct Sides {
 /// One hole that touches both sides of an inside corner, from the smallest bit whose radius is at
 /// least the one asked for. A corner asked for sharper than [`LEAST_RADIUS_MM`] gets that radius or
 /// the next larger, failing that the largest that fits. Nothing when no bit fits, or when one would
-/// leave more than [`GROUND_MM`] of a radius that was asked for.
+/// leave more than `ground_mm` in the corner of a radius that was asked for.
 #[must_use]
 pub fn one_hole(
     bits: &[CoreBit],
@@ -55,8 +55,9 @@ pub fn one_hole(
     ring: &Ring,
     sides: Sides,
     asked_mm: f64,
+    ground_mm: f64,
 ) -> Option<Bored> {
-    let sharp = asked_mm < LEAST_RADIUS_MM;
+    let sharp = asked_mm < LEAST_RADIUS_MM - SAME_MM;
     let wanted = asked_mm.max(LEAST_RADIUS_MM);
     let mut fitting: Vec<Bored> = bits
         .iter()
@@ -65,7 +66,7 @@ pub fn one_hole(
     fitting.sort_by(|a, b| a.radius_mm.total_cmp(&b.radius_mm));
     let enough = fitting.iter().position(|b| b.radius_mm >= wanted - SAME_MM);
     match enough {
-        Some(i) if sharp || fitting[i].ground_mm <= GROUND_MM => Some(fitting.swap_remove(i)),
+        Some(i) if sharp || fitting[i].ground_mm <= ground_mm => Some(fitting.swap_remove(i)),
         Some(_) => None,
         None if sharp => fitting.pop(),
         None => None,

@@ -16,7 +16,8 @@ use super::disc::{self, Sunk, Task};
 use super::inside::{self, Place, Way};
 use super::kept::{Joint, Kept, Ring, Whose};
 use super::{
-    Because, Cut, CutKind, Hole, core, curve, cutout, hollow, rail, relief, stopped, straight,
+    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, core, curve, cutout, hollow, rail, relief,
+    stopped, straight,
 };
 
 /// The cuts being planned.
@@ -403,7 +404,7 @@ impl Course<'_> {
         let cut = stopped::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         match cut {
             Ok(cut) => self.push(cut),
-            Err(stopped::NotCut::NoStone) => {}
+            Err(stopped::NotCut::NoStone) => self.sawn_with_another(ring, &asked),
             Err(stopped::NotCut::NoGuide) => {
                 let name = format!("{}{}", wanted.name, ring.whose.of_words());
                 let stop = straight::no_room_for_guide(self.job, &name);
@@ -411,6 +412,47 @@ impl Course<'_> {
             }
             Err(stopped::NotCut::NoRoom(room)) => self.row(&asked, (low, high), room, &choice),
         }
+    }
+
+    /// A trim in line with this edge has made it already, and leaves its own allowance on it.
+    fn sawn_with_another(&mut self, ring: &Ring, asked: &stopped::Wanted<'_>) {
+        let Some(chord) = self.stone.chord(&asked.face, asked.middle) else {
+            return;
+        };
+        let across = Line {
+            point: chord.start.midpoint(chord.end),
+            along: asked.face.along.right(),
+        };
+        let marks = self
+            .stone
+            .segs()
+            .iter()
+            .flat_map(|s| s.line_crossings(&across));
+        let over = marks.filter(|m| *m > 0.0).fold(f64::INFINITY, f64::min);
+        let Some(last) = self.cuts.last_mut().filter(|_| over.is_finite()) else {
+            return;
+        };
+        last.left_to_remove.push(LeftOver {
+            why: Remains::Beside,
+            at: across.point,
+            length: over,
+            heading: None,
+            left: over,
+            by: Removal::Ground,
+        });
+        let name = format!("{}{}", asked.name, ring.whose.of_words());
+        self.findings.cautions.push(Finding {
+            id: "sawn-with-another",
+            title: format!("Edge {name} is sawn with the edge in line with it"),
+            detail: format!(
+                "The trim of the edge in line with it makes edge {name} too, and leaves {:.1} mm on it in \
+                 place of {:.1} mm. Grind off the difference, {over:.1} mm, or give both edges the same \
+                 finish.",
+                asked.allowance_mm + over,
+                asked.allowance_mm
+            ),
+            source: "geometry: the allowances of the two finishes".into(),
+        });
     }
 
     /// Core holes in a row where no disc finds room; a stop when no bit fits either.
@@ -427,7 +469,10 @@ impl Course<'_> {
             self.findings.stops.push(stop);
             return;
         };
-        let there = |hole: &Hole| asked.holes.contains(hole);
+        let there = |hole: &Hole| {
+            let mut holes = asked.holes.iter();
+            holes.any(|h| h.diameter == hole.diameter && h.at.distance(hole.at) < 1e-3)
+        };
         let drilled = core::Drilled {
             whose: asked.whose,
             name: asked.name.clone(),

@@ -134,6 +134,15 @@ pub fn plan(
         stations: stations.clone(),
     };
     let mut left_to_remove = left_beside(arc, hollow);
+    left_to_remove.extend(left_at_joints(
+        &span,
+        arc.centre,
+        hollow,
+        disc.kerf,
+        step,
+        [low, high],
+        kept,
+    ));
     let tails = tails(&span, arc.centre, hollow, sunk, disc.kerf, [low, high]);
     let tail = if tails.is_empty() {
         0.0
@@ -260,6 +269,47 @@ fn left_beside(arc: &Arc, hollow: Hollow) -> Vec<LeftOver> {
         left(Remains::Hollow, hollow.left_middle),
         left(Remains::HollowUnder, hollow.left_under),
     ]
+}
+
+/// Where an arc runs on smoothly, the first two slots leave a corner of stone between them low down that
+/// may stand out farther than what is beside the slots.
+fn left_at_joints(
+    span: &Span,
+    pivot: Point,
+    hollow: Hollow,
+    kerf: f64,
+    step: f64,
+    [low, high]: [f64; 2],
+    kept: &Kept,
+) -> Vec<LeftOver> {
+    let face = |angle: f64, at: f64| {
+        let out = Vector::at_angle(angle);
+        Line {
+            point: pivot + out * at,
+            along: out.left(),
+        }
+    };
+    let corner = |first: f64, second: f64| {
+        face(first, hollow.face_at - kerf).meet(&face(second, hollow.face_at))
+    };
+    let ends = [
+        (low, low + step, span.ends[0]),
+        (high, high - step, span.ends[1]),
+    ];
+    ends.into_iter()
+        .filter(|(_, _, joint)| *joint == Joint::Smooth && !span.whole)
+        .filter_map(|(first, second, _)| corner(first, second))
+        .map(|at| (at, kept.distance(at)))
+        .filter(|(_, length)| *length > hollow.left_middle)
+        .map(|(at, length)| LeftOver {
+            why: Remains::Hollow,
+            at,
+            length,
+            heading: None,
+            left: length,
+            by: Removal::Ground,
+        })
+        .collect()
 }
 
 /// The tails of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc

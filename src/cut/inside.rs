@@ -7,7 +7,7 @@ use crate::diag::{Finding, Findings};
 use crate::geom::{Arc, Point, SAME_MM};
 use crate::job::Job;
 
-use super::corner::{self, Bored, LEAST_RADIUS_MM, Sides};
+use super::corner::{self, Bored, GROUND_MM, LEAST_RADIUS_MM, Sides};
 use super::disc::{self, Depth, Sunk, Task};
 use super::hollow::Hollow;
 use super::kept::{Joint, Kept, Ring};
@@ -76,7 +76,7 @@ pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
                 before: piece,
                 after: sides.after,
             };
-            let bored = corner::one_hole(&job.core_bits, kept, ring, sides, 0.0);
+            let bored = corner::one_hole(&job.core_bits, kept, ring, sides, 0.0, GROUND_MM);
             places.push(Place {
                 sides,
                 arc: None,
@@ -88,7 +88,8 @@ pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
 }
 
 /// A hollow arc: the core hole that is its own; else, between smooth neighbours, one hole that leaves little
-/// in the corner; else plunges that leave little to grind; else a chain of holes; else plunges.
+/// in the corner; else plunges that leave little to grind; else a chain of holes; else plunges; else one
+/// hole that leaves more.
 fn way_of_arc(job: &Job, kept: &Kept, ring: &Ring, sides: Sides, arc: &Arc, smooth: bool) -> Way {
     let bits = &job.core_bits;
     let chain = corner::chain(bits, kept, arc);
@@ -100,7 +101,7 @@ fn way_of_arc(job: &Job, kept: &Kept, ring: &Ring, sides: Sides, arc: &Arc, smoo
     let whole = arc.sweep.abs() >= TAU - 1e-9;
     if smooth
         && !whole
-        && let Some(bored) = corner::one_hole(bits, kept, ring, sides, arc.radius)
+        && let Some(bored) = corner::one_hole(bits, kept, ring, sides, arc.radius, GROUND_MM)
     {
         return Way::Bored(bored);
     }
@@ -111,6 +112,11 @@ fn way_of_arc(job: &Job, kept: &Kept, ring: &Ring, sides: Sides, arc: &Arc, smoo
         (Some(hollow), _) if hollow.left_middle <= MUCH_TO_GRIND_MM => Way::Plunged,
         (_, Some(bored)) => Way::Bored(bored),
         (Some(_), None) => Way::Plunged,
+        // A corner rounder than asked for is better than none.
+        (None, None) if smooth && !whole => {
+            corner::one_hole(bits, kept, ring, sides, arc.radius, f64::INFINITY)
+                .map_or(Way::Unable, Way::Bored)
+        }
         (None, None) => Way::Unable,
     }
 }
@@ -167,10 +173,10 @@ pub fn corner_between(ring: &Ring, sides: Sides) -> String {
 fn radius_told(bored: &Bored, given: f64, name: &str) -> Option<Finding> {
     let left = bored.radius_mm;
     let chain = bored.holes.len() > 1;
-    if chain || (given >= LEAST_RADIUS_MM && bored.ground_mm <= 1.0) {
+    if chain || (given >= LEAST_RADIUS_MM - SAME_MM && bored.ground_mm <= 1.0) {
         return None;
     }
-    let detail = if given < LEAST_RADIUS_MM {
+    let detail = if given < LEAST_RADIUS_MM - SAME_MM {
         let asked = if given > 0.0 {
             format!("a radius of {given:.1} mm")
         } else {

@@ -174,6 +174,14 @@ impl Kept {
             .find(|p| self.region.side(*p) == Side::Inside)
     }
 
+    /// Distance from a point to the nearest boundary, mm.
+    #[must_use]
+    pub fn distance(&self, point: Point) -> f64 {
+        self.segs()
+            .map(|s| s.distance(point))
+            .fold(f64::INFINITY, f64::min)
+    }
+
     fn segs(&self) -> impl Iterator<Item = &Seg> {
         self.rings.iter().flat_map(|r| &r.pieces).map(|p| &p.seg)
     }

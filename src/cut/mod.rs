@@ -263,6 +263,8 @@ pub enum Remains {
     HollowUnder,
     /// In a corner that a core hole leaves rounder than asked for.
     Corner,
+    /// On an edge that a trim in line with it has made, whose allowance is larger.
+    Beside,
 }
 
 /// How a hand takes off what is left.

@@ -145,7 +145,10 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     if segs.len() < 2 {
         return None;
     }
-    let outline = Outline::new(segs.clone()).unwrap_or_else(|_| touching(segs, &points));
+    let outline = match Outline::new(segs.clone()) {
+        Ok(outline) if encloses_the_same(&outline, &points) => outline,
+        _ => touching(segs, &points),
+    };
     (outline.area() > SLIVER_MM2).then_some(outline)
 }
 
@@ -153,8 +156,7 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
 /// between two boundaries that share the circle.
 fn whole_circle(arc: &Arc, points: &[Point]) -> Option<Outline> {
     let circle = Outline::circle(arc.centre, arc.radius).ok()?;
-    let flat = Outline::trusted(super::seg::ring(points)).area().abs();
-    ((circle.area() - flat).abs() <= FLATTEN_MM * circle.perimeter()).then_some(circle)
+    encloses_the_same(&circle, points).then_some(circle)
 }
 
 /// A boundary that touches itself in a point, which an [`Outline`] may not: two slots that just
@@ -169,11 +171,18 @@ fn touching(segs: Vec<Seg>, points: &[Point]) -> Outline {
             outline
         }
     };
-    let flat = turned(super::seg::ring(points));
     let exact = turned(segs);
-    let slack = FLATTEN_MM * flat.perimeter();
-    let same = (exact.area() - flat.area()).abs() <= slack;
-    if same { exact } else { flat }
+    if encloses_the_same(&exact, points) {
+        exact
+    } else {
+        turned(super::seg::ring(points))
+    }
+}
+
+/// Whether an exact outline encloses what the flat ring does, as far as chords can tell.
+fn encloses_the_same(exact: &Outline, points: &[Point]) -> bool {
+    let flat = Outline::trusted(super::seg::ring(points));
+    (exact.area() - flat.area().abs()).abs() <= FLATTEN_MM * flat.perimeter()
 }
 
 fn clean_points(ring: &LineString) -> Vec<Point> {

@@ -140,6 +140,13 @@ impl RandomJob {
             .into_iter()
             .filter(|_| dice.chance(0.6))
             .collect();
+        // A figure that is none is not what is tried here.
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.openings.clear();
+        }
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.corners = vec![Corner::Sharp; job.top.len()];
+        }
         job
     }
 

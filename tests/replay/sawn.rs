@@ -105,7 +105,8 @@ pub(crate) fn faults(plan: &Value) -> Vec<String> {
             let along = heading(&piece, share);
             let p = moved(at(&piece, share), [along[1], -along[0]], by);
             // Near a corner the neighbour's allowance may cover it.
-            let on = said.to_boundary(p) <= super::NEAR_MM || said.holds(p);
+            let on =
+                said.to_boundary(p) <= super::NEAR_MM || said.holds(p) || beyond_another(plan, p);
             if !on {
                 faults.push(format!("the sawn outline is not {by} mm from {piece:?}"));
                 break;
@@ -121,6 +122,21 @@ pub(crate) fn faults(plan: &Value) -> Vec<String> {
         ));
     }
     faults
+}
+
+/// Whether a place lies off the sawn face of some straight edge: the face of a neighbour with a smaller
+/// allowance takes the end off an arc.
+fn beyond_another(plan: &Value, p: Place) -> bool {
+    pieces(&plan["top"]["outline"]).iter().any(|piece| {
+        let Piece::Line(a, b) = *piece else {
+            return false;
+        };
+        let along = heading(piece, 0.0);
+        let out = (p[0] - a[0]) * along[1] - (p[1] - a[1]) * along[0];
+        let foot = (p[0] - a[0]) * along[0] + (p[1] - a[1]) * along[1];
+        let beside = foot > -100.0 && foot < apart(a, b) + 100.0;
+        beside && out >= allowance(plan, piece) - super::NEAR_MM
+    })
 }
 
 fn length_of(piece: &Piece) -> f64 {
