@@ -6,6 +6,7 @@
 //! the last ring frees. What such a cut frees lies on bearers like the waste of any trim; while it is
 //! little too heavy to be held, it is parted again by parallel cuts.
 
+use crate::diag::Finding;
 use crate::geom::{Arc, Line, Outline, Point, Region, Side, Vector, boolean};
 use crate::job::{Disc, Finish, Job, Part};
 use crate::place::{Trim, TrimEnd};
@@ -49,15 +50,33 @@ pub(super) fn before(course: &mut Course<'_>, wanted: &curve::Wanted<'_>, part: 
         let Some(heaviest) = planned.and_then(|curve| heaviest(course, &curve)) else {
             return;
         };
-        let before = course.cuts.len();
-        if heaviest > most {
-            for line in lines(course, &beside, heaviest, most) {
-                cut(course, &beside, line);
-            }
-        }
-        if course.cuts.len() == before {
+        if heaviest <= most {
             return;
         }
+        let before = course.cuts.len();
+        for line in lines(course, &beside, heaviest, most) {
+            cut(course, &beside, line);
+        }
+        if course.cuts.len() == before {
+            break;
+        }
+    }
+    let caution = too_heavy(course.job, beside.name);
+    course.findings.cautions.push(caution);
+}
+
+/// The caution for a curve whose waste cannot be parted far enough.
+fn too_heavy(job: &Job, name: &str) -> Finding {
+    Finding {
+        id: "curve-waste-heavy",
+        title: format!("The waste of the curve at {name} drops in a piece too heavy to hold"),
+        detail: format!(
+            "No straight cuts clear of the kept stone part it into pieces of {:.1} kg (passes.waste_piece). \
+             Bear it from below over its whole length before the last ring; nobody holds it, no foot \
+             under it.",
+            job.passes.waste_piece.kg()
+        ),
+        source: "judgement: 5 kg".into(),
     }
 }
 

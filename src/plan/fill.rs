@@ -2,10 +2,10 @@
 
 use super::note::{
     FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote, SupportNote,
-    TopEdge, TopNote,
+    TopEdge, TopNote, TopPart,
 };
 use crate::geom::{Point, Seg};
-use crate::job::{Flaw, FlawPlace, Job, Shape, SupportPlace};
+use crate::job::{Flaw, FlawPlace, Job, Part, Shape, SupportPlace};
 use crate::place::{EdgeUse, Placement};
 use crate::units::MassRange;
 
@@ -126,6 +126,17 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
                     EdgeUse::Sawn { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
                 },
                 allowance: used.allowance_mm(),
+            })
+            .collect(),
+        parts: top
+            .parts()
+            .iter()
+            .map(|part| TopPart {
+                name: top.part_name(*part),
+                allowance: match part {
+                    Part::Edge(i) => placement.uses[*i].allowance_mm(),
+                    Part::Corner(i) => placement.corner_allowances[*i],
+                },
             })
             .collect(),
         area_mm2: finished.area(),

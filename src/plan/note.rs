@@ -136,6 +136,8 @@ pub struct TopNote {
     pub corners: Vec<NamedPoint>,
     /// Its edges.
     pub edges: Vec<TopEdge>,
+    /// The edge or corner that each piece of the outline belongs to, in the outline's order.
+    pub parts: Vec<TopPart>,
     /// Area.
     pub area_mm2: f64,
     /// Mass.
@@ -161,6 +163,15 @@ pub struct TopEdge {
     pub allowance: f64,
 }
 
+/// What a piece of the top's outline belongs to.
+#[derive(Clone, Debug, Serialize)]
+pub struct TopPart {
+    /// The edge (`1-2`) or corner (`2`).
+    pub name: String,
+    /// Stone left by the saw.
+    pub allowance: f64,
+}
+
 /// A core hole.
 #[derive(Clone, Debug, Serialize)]
 pub struct CoreHole {
@@ -179,6 +190,8 @@ pub struct Totals {
     pub straight_cuts: usize,
     /// Curves.
     pub curves: usize,
+    /// Relief cuts in the waste of curves.
+    pub relief_cuts: usize,
     /// Length sawn.
     pub length_mm: f64,
     /// Sawn face.

@@ -7,9 +7,12 @@
     reason = "two test programs share this, each uses its own part"
 )]
 
+mod chord;
 pub(crate) mod disc;
 pub(crate) mod plane;
+mod practice;
 pub(crate) mod random_job;
+mod relief;
 pub(crate) mod same_job;
 mod sawn;
 mod steps;
@@ -50,7 +53,12 @@ pub(crate) fn faults(plan: &Value, wish: &Wish) -> Vec<String> {
         replay.kept_untouched(cut, &strokes, &holes);
         replay.make(plan, cut, &strokes, &holes);
         replay.by_hand(plan, cut);
+        replay.faults.extend(chord::faults(cut));
+        replay
+            .faults
+            .extend(relief::faults(&replay.sawn, plan, cut));
     }
+    replay.faults.extend(practice::faults(&replay.sawn, plan));
     replay.nothing_left_over(plan);
     replay.what_is_left(plan);
     replay.faults.extend(sums::faults(plan));
@@ -128,7 +136,8 @@ impl Replay {
 
     /// A run-off cut begins and ends outside the stone, at every depth of the disc.
     fn run_off(&mut self, cut: &Value, strokes: &[Stroke]) {
-        let straight = word(cut, "kind") == "straight" && cut["run_off"] == Value::Bool(true);
+        let straight = matches!(word(cut, "kind"), "straight" | "relief")
+            && cut["run_off"] == Value::Bool(true);
         let Some(first) = strokes.first().filter(|_| straight) else {
             return;
         };

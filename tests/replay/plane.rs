@@ -240,6 +240,13 @@ impl Stone {
             .fold(f64::INFINITY, f64::min)
     }
 
+    /// Shortest distance between two sets that do not overlap, mm.
+    pub(crate) fn gap(&self, other: &Self) -> f64 {
+        let ours = self.corners().map(|p| other.to_boundary(p));
+        let theirs = other.corners().map(|p| self.to_boundary(p));
+        ours.chain(theirs).fold(f64::INFINITY, f64::min)
+    }
+
     /// The connected pieces, each with its holes.
     pub(crate) fn parts(&self) -> Vec<Self> {
         let (outer, holes): (Vec<&Path64>, Vec<&Path64>) =

@@ -161,14 +161,29 @@ fn outline(plan: &Value) -> Stone {
         })
         .collect();
     let mut kept = Stone::ring(&big);
-    for piece in pieces(&top["outline"]) {
-        kept = kept.minus(&beyond(&piece, allowance(plan, &piece)));
+    let all = pieces(&top["outline"]);
+    for (i, piece) in all.iter().enumerate() {
+        let (before, after) = (
+            &all[(i + all.len() - 1) % all.len()],
+            &all[(i + 1) % all.len()],
+        );
+        let sharp = [is_sharp(before, piece), is_sharp(piece, after)];
+        kept = kept.minus(&beyond(piece, allowance(plan, piece), sharp));
     }
     kept
 }
 
+/// Whether two pieces meet at an angle.
+fn is_sharp(a: &Piece, b: &Piece) -> bool {
+    let (u, v) = (heading(a, 1.0), heading(b, 0.0));
+    (u[0] * v[1] - u[1] * v[0]).abs() > 1e-6
+}
+
+/// How far beyond its end an arc is carried on where it meets its neighbour at an angle, mm.
+const CARRIED_ON: f64 = 60.0;
+
 /// The stone beyond one piece of the outline moved out by its allowance.
-fn beyond(piece: &Piece, by: f64) -> Stone {
+fn beyond(piece: &Piece, by: f64, sharp: [bool; 2]) -> Stone {
     match *piece {
         Piece::Line(a, b) => {
             let long = apart(a, b);
@@ -187,6 +202,14 @@ fn beyond(piece: &Piece, by: f64) -> Stone {
             ])
         }
         Piece::Arc(centre, radius, start, sweep) => {
+            let more = sharp.map(|s| {
+                if s {
+                    (CARRIED_ON / radius).min(0.2)
+                } else {
+                    0.0
+                }
+            });
+            let (start, sweep) = (start - more[0], sweep + more[0] + more[1]);
             let grown = Piece::Arc(centre, radius + by, start, sweep);
             let mut ring = super::plane::chords(&grown);
             ring.push(on_circle(centre, radius + by, start + sweep));
@@ -200,37 +223,27 @@ fn beyond(piece: &Piece, by: f64) -> Stone {
     }
 }
 
-/// The allowance on a piece: that of its edge, or at a corner the larger of its two finishes'.
+/// The allowance on a piece: that of its edge, or at a corner that of the cut that makes it; where none
+/// does, what the plan says is on it.
 fn allowance(plan: &Value, piece: &Piece) -> f64 {
     let top = &plan["top"];
-    let corners: Vec<Place> = list(top, "corners")
-        .iter()
-        .map(|c| place(&c["at"]))
-        .collect();
-    let edges = list(top, "edges");
-    let n = corners.len();
-    if let Piece::Line(a, b) = *piece {
-        let on = |i: usize, p: Place| {
-            super::plane::to_stretch(p, corners[i], corners[(i + 1) % n]) < 1e-6
-        };
-        if let Some(edge) = (0..n).find(|i| on(*i, a) && on(*i, b)) {
-            return number(&edges[edge], "allowance");
-        }
+    let found = pieces(&top["outline"]).iter().position(|p| same(p, piece));
+    let part = &list(top, "parts")[found.expect("a piece of the outline")];
+    let name = word(part, "name");
+    if let Some(edge) = list(top, "edges").iter().find(|e| word(e, "name") == name) {
+        return number(edge, "allowance");
     }
-    let middle = match *piece {
-        Piece::Line(a, b) => [f64::midpoint(a[0], b[0]), f64::midpoint(a[1], b[1])],
-        Piece::Arc(centre, radius, start, sweep) => on_circle(centre, radius, start + sweep / 2.0),
-    };
-    let corner = (0..n)
-        .min_by(|i, j| apart(corners[*i], middle).total_cmp(&apart(corners[*j], middle)))
-        .expect("a top has corners");
-    let name = word(&top["corners"][corner], "name");
     let mut cuts = list(plan, "cuts").iter();
-    let cut = cuts
-        .find(|c| c["cutout"].is_null() && word(c, "kind") != "core" && word(c, "edge") == name);
-    let of = |edge: usize| number(&edges[edge % n], "allowance");
-    cut.map_or_else(
-        || of(corner).max(of(corner + n - 1)),
-        |c| number(c, "allowance"),
-    )
+    let makes = |c: &&Value| {
+        let kind = word(c, "kind");
+        c["cutout"].is_null() && kind != "core" && kind != "relief" && word(c, "edge") == name
+    };
+    cuts.find(makes)
+        .map_or_else(|| number(part, "allowance"), |c| number(c, "allowance"))
+}
+
+fn same(a: &Piece, b: &Piece) -> bool {
+    [0.0, 0.5, 1.0]
+        .iter()
+        .all(|s| apart(at(a, *s), at(b, *s)) < 1e-9)
 }

@@ -13,7 +13,7 @@ const ROUNDING: f64 = 1e-9;
 pub(crate) fn faults(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<String> {
     let mut faults = match word(cut, "kind") {
         "core" => bores(plan, cut),
-        "straight" => runs(strokes),
+        "straight" | "relief" => runs(strokes),
         _ => rings(plan, cut, strokes),
     };
     if word(cut, "kind") != "core" {
@@ -84,7 +84,7 @@ fn round_ends(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
 /// Passes go down in steps no deeper than asked, the last right through the thickest reading.
 fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<String> {
     let mut faults = Vec::new();
-    let step = if word(cut, "kind") == "straight" {
+    let step = if matches!(word(cut, "kind"), "straight" | "relief") {
         wish.step
     } else {
         wish.plunge_step
@@ -195,7 +195,7 @@ fn inside(plan: &Value, set_out: &Value, strokes: &[Stroke]) -> Vec<String> {
 /// Every pass of a curve plunges at the same stations, each tangent to the sawn arc and outside
 /// it: the near face at right angles to the radius at the station's mark.
 fn rings(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
-    let set_out = &cut["set_out"]["pivot"];
+    let set_out = stations_of(cut);
     let pivot = place(&set_out["pivot"]);
     let mut faults = inside(plan, set_out, strokes);
     // Inside a hollow arc the marks lie on the disc's outer face.
@@ -235,4 +235,14 @@ fn rings(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
         }
     }
     faults
+}
+
+/// How a curve is set out: about a pivot or from its chord.
+fn stations_of(cut: &Value) -> &Value {
+    let by_arm = &cut["set_out"]["pivot"];
+    if by_arm.is_null() {
+        &cut["set_out"]["ordinates"]
+    } else {
+        by_arm
+    }
 }
