@@ -8,13 +8,13 @@
 //! stone never hangs on less than the top itself ([`super::rail`] looks at that).
 
 use crate::diag::{Finding, Findings};
-use crate::geom::{Line, Outline, Point, Region, Seg, Side, boolean};
+use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Finish, Job, Part};
 use crate::place::{Placement, Trim};
 
 use super::disc::{self, Sunk, Task};
 use super::inside::{self, Place, Way};
-use super::kept::{Joint, Kept, Ring, Whose};
+use super::kept::{Joint, Kept, Piece, Ring, Whose};
 use super::{
     Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, core, curve, cutout, hollow, rail, relief,
     stopped, straight,
@@ -262,6 +262,7 @@ impl Course<'_> {
 
     /// The outside curves of the top.
     fn curves(&mut self, ring: &Ring) {
+        self.relief(ring);
         for piece in 0..ring.pieces.len() {
             if matches!(ring.pieces[piece].seg, Seg::Arc(arc) if arc.sweep > 0.0) {
                 self.outside(ring, piece, Because::AfterTrims);
@@ -278,7 +279,40 @@ impl Course<'_> {
         }
     }
 
-    /// One outside arc, and before it the relief cuts that its waste needs.
+    /// The relief cuts that the curves' waste needs.
+    fn relief(&mut self, ring: &Ring) {
+        let disc = disc::choose(self.job, Task::Outside).disc;
+        let arcs = ring.pieces.iter().filter_map(|piece| match &piece.seg {
+            Seg::Arc(arc) if arc.sweep > 0.0 && self.job.top.ready_mm(piece.part).is_none() => {
+                Some(relief::Beside {
+                    part: piece.part,
+                    wanted: self.wanted(ring.whose, piece, arc, Because::AfterTrims),
+                })
+            }
+            _ => None,
+        });
+        let arcs: Vec<relief::Beside<'_>> = arcs.collect();
+        relief::before(self, &arcs, disc);
+    }
+
+    fn wanted<'p>(
+        &self,
+        whose: Whose,
+        piece: &'p Piece,
+        arc: &'p Arc,
+        because: Because,
+    ) -> curve::Wanted<'p> {
+        curve::Wanted {
+            whose,
+            name: piece.name.clone(),
+            arc,
+            allowance_mm: piece.allowance_mm,
+            finish: self.finish(whose, piece.part),
+            because,
+        }
+    }
+
+    /// One outside arc.
     pub(super) fn outside(&mut self, ring: &Ring, piece: usize, because: Because) {
         let wanted = &ring.pieces[piece];
         let Seg::Arc(arc) = &wanted.seg else { return };
@@ -287,17 +321,7 @@ impl Course<'_> {
         }
         let choice = disc::choose(self.job, Task::Outside);
         self.findings.stops.extend(disc::too_small(&choice));
-        let asked = curve::Wanted {
-            whose: ring.whose,
-            name: wanted.name.clone(),
-            arc,
-            allowance_mm: wanted.allowance_mm,
-            finish: self.finish(ring.whose, wanted.part),
-            because,
-        };
-        if ring.whose == Whose::Top {
-            relief::before(self, &asked, wanted.part, choice.disc);
-        }
+        let asked = self.wanted(ring.whose, wanted, arc, because);
         match curve::plan(self.job, &asked, &self.kept, &self.stone, choice.disc) {
             Some(cut) if !cut.strokes.is_empty() => {
                 self.findings.append(curve::against_jig(self.job, &cut));

@@ -7,18 +7,19 @@
 //! little too heavy to be held, it is parted again by parallel cuts.
 
 use crate::diag::Finding;
-use crate::geom::{Arc, Line, Outline, Point, Region, Side, Vector, boolean};
+use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, Vector, boolean};
 use crate::job::{Disc, Finish, Job, Part};
 use crate::place::{Trim, TrimEnd};
 
 use super::course::Course;
+use super::curve::Station;
 use super::disc::{self, Task};
 use super::{Because, Cut, CutKind, curve, straight};
 
 /// From the sawn arc to the near face of a relief cut, mm (judgement: the guide's error and a little
 /// more).
 pub const CLEAR_MM: f64 = 5.0;
-/// Most relief cuts for one curve (judgement: more sawing than it saves lifting).
+/// Most relief cuts for each curve (judgement: more sawing than it saves lifting).
 const MOST_CUTS: usize = 8;
 /// What one tangent cut frees is parted by parallel cuts into at most so many pieces (judgement: what is
 /// heavier lies on bearers anyway).
@@ -30,46 +31,42 @@ const LEAST_SHARE: f64 = 0.1;
 /// Halvings of a stand-off: 10 m come down to a hundredth of a micrometre.
 const HALVINGS: u32 = 40;
 
-/// The curve whose waste is parted.
-struct Beside<'a> {
-    part: Part,
-    name: &'a str,
-    arc: &'a Arc,
+/// A curve whose waste may have to be parted.
+pub(super) struct Beside<'a> {
+    pub(super) part: Part,
+    pub(super) wanted: curve::Wanted<'a>,
 }
 
-/// Makes the relief cuts that a curve needs, through the stone there is now; `disc` is the curve's own.
-pub(super) fn before(course: &mut Course<'_>, wanted: &curve::Wanted<'_>, part: Part, disc: &Disc) {
-    let beside = Beside {
-        part,
-        name: &wanted.name,
-        arc: wanted.arc,
-    };
+/// Makes the relief cuts that the curves of the top need, through the stone there is now; `disc` is the
+/// curves' own.
+pub(super) fn before(course: &mut Course<'_>, curves: &[Beside<'_>], disc: &Disc) {
     let most = most_mm2(course.job);
-    for _ in 0..MOST_CUTS {
-        let planned = curve::plan(course.job, wanted, &course.kept, &course.stone, disc);
-        let Some(heaviest) = planned.and_then(|curve| heaviest(course, &curve)) else {
-            return;
-        };
+    let enough = MOST_CUTS * curves.len();
+    let first = course.cuts.len();
+    let heavy = loop {
+        let heaviest = heaviest(course, curves, disc);
         if heaviest <= most {
-            return;
+            break false;
         }
-        let before = course.cuts.len();
-        for line in lines(course, &beside, heaviest, most) {
-            cut(course, &beside, line);
+        let made = course.cuts.len();
+        for (beside, line) in lines(course, curves, heaviest, most) {
+            cut(course, beside, line);
         }
-        if course.cuts.len() == before {
-            break;
+        if course.cuts.len() == made || made - first >= enough {
+            break true;
         }
+    };
+    if heavy {
+        let caution = too_heavy(course.job);
+        course.findings.cautions.push(caution);
     }
-    let caution = too_heavy(course.job, beside.name);
-    course.findings.cautions.push(caution);
 }
 
-/// The caution for a curve whose waste cannot be parted far enough.
-fn too_heavy(job: &Job, name: &str) -> Finding {
+/// The caution for curves whose waste cannot be parted far enough.
+fn too_heavy(job: &Job) -> Finding {
     Finding {
         id: "curve-waste-heavy",
-        title: format!("The waste of the curve at {name} drops in a piece too heavy to hold"),
+        title: "The waste of a curve drops in a piece too heavy to hold".into(),
         detail: format!(
             "No straight cuts clear of the kept stone part it into pieces of {:.1} kg (passes.waste_piece). \
              Bear it from below over its whole length before the last ring; nobody holds it, no foot \
@@ -87,42 +84,115 @@ pub fn most_mm2(job: &Job) -> f64 {
     job.passes.waste_piece.kg() / (job.stone.thickness.most * job.stone.density.high * 1e-9)
 }
 
-/// The area of the heaviest part of the waste that a curve would free, mm²: parts joined at the underside
-/// are one.
-fn heaviest(course: &Course<'_>, curve: &Cut) -> Option<f64> {
-    let inside = course.kept.inner_point()?;
-    let below = course.job.stone.thickness.most;
-    let stone = [Region::solid(course.stone.clone())];
-    let parts = boolean::difference(&stone, &curve.slots_at(below));
-    let free = parts.into_iter().filter(|p| p.side(inside) != Side::Inside);
-    free.map(|p| p.area()).max_by(f64::total_cmp)
+/// The area of the heaviest piece that any of the curves would free, one after the other, mm²: parts joined
+/// at the underside are one.
+fn heaviest(course: &Course<'_>, curves: &[Beside<'_>], disc: &Disc) -> f64 {
+    let waste = course.stone.area() - course.kept.region().outer.area();
+    let Some(inside) = course
+        .kept
+        .inner_point()
+        .filter(|_| waste > most_mm2(course.job))
+    else {
+        return 0.0;
+    };
+    let mut stone = vec![Region::solid(course.stone.clone())];
+    let mut heaviest = 0.0_f64;
+    for beside in curves {
+        let planned = curve::plan(
+            course.job,
+            &beside.wanted,
+            &course.kept,
+            &course.stone,
+            disc,
+        );
+        let Some(planned) = planned else { continue };
+        let parts = boolean::difference(&stone, &rings(&planned, disc));
+        let (kept, free): (Vec<Region>, Vec<Region>) = parts
+            .into_iter()
+            .partition(|p| p.side(inside) == Side::Inside);
+        heaviest = free.iter().map(Region::area).fold(heaviest, f64::max);
+        stone = kept;
+    }
+    heaviest
+}
+
+/// What a curve's plunges take out at the underside, as a ring one kerf wide and a slot at each end.
+fn rings(curve: &Cut, disc: &Disc) -> Vec<Outline> {
+    let Some(set_out) = curve.set_out.curve() else {
+        return Vec::new();
+    };
+    let ends = [set_out.stations.first(), set_out.stations.last()];
+    let [Some(first), Some(last)] = ends else {
+        return Vec::new();
+    };
+    let near = Arc {
+        centre: set_out.pivot,
+        radius: set_out.sawn_radius,
+        start: first.angle,
+        sweep: last.angle - first.angle,
+    };
+    let far = Arc {
+        radius: near.radius + disc.kerf,
+        ..near
+    };
+    let (near, far) = (Seg::Arc(near), Seg::Arc(far));
+    let ring = Outline::new(vec![
+        Seg::Line(near.start(), far.start()),
+        far,
+        Seg::Line(far.end(), near.end()),
+        near.reversed(),
+    ]);
+    let slot = |station: &Station| {
+        let out = Vector::at_angle(station.angle);
+        let half = out.left() * set_out.slot_half_under;
+        let (a, b) = (station.touch - half, station.touch + half);
+        Outline::polygon(&[a, a + out * disc.kerf, b + out * disc.kerf, b])
+    };
+    let all = [ring, slot(first), slot(last)];
+    all.into_iter().filter_map(Result::ok).collect()
 }
 
 /// The tangent line that takes most waste off, and lines parallel to it farther out when what it takes is
 /// itself too heavy: the outermost first.
-fn lines(course: &Course<'_>, beside: &Beside<'_>, heaviest: f64, most: f64) -> Vec<Line> {
-    let tangents = (0..=TRIED).map(|i| {
-        let share = f64::from(i) / f64::from(TRIED);
-        tangent(beside.arc, beside.arc.start + beside.arc.sweep * share)
+fn lines<'c>(
+    course: &Course<'_>,
+    curves: &'c [Beside<'c>],
+    heaviest: f64,
+    most: f64,
+) -> Vec<(&'c Beside<'c>, Line)> {
+    let tangents = curves.iter().flat_map(|beside| {
+        (0..=TRIED).map(move |i| {
+            let arc = beside.wanted.arc;
+            let share = f64::from(i) / f64::from(TRIED);
+            (beside, tangent(arc, arc.start + arc.sweep * share))
+        })
     });
-    let taken = tangents.filter_map(|line| Some((waste(course, beside, line)?, line)));
-    let Some((area, line)) = taken.max_by(|a, b| a.0.total_cmp(&b.0)) else {
+    let mut taken: Vec<(f64, &Beside<'_>, Line)> = tangents
+        .filter_map(|(beside, line)| {
+            let chord = course.stone.chord(&line, line.point)?;
+            Some((chord.right.area(), beside, line))
+        })
+        .filter(|(area, ..)| *area >= LEAST_SHARE * heaviest)
+        .collect();
+    taken.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let clear = taken
+        .into_iter()
+        .find(|(_, b, line)| waste(course, b.part, *line).is_some());
+    let Some((area, beside, line)) = clear else {
         return Vec::new();
     };
-    if area < LEAST_SHARE * heaviest {
-        return Vec::new();
-    }
     let strips = (area / most).ceil();
     if !(2.0..=MOST_STRIPS).contains(&strips) {
-        return vec![line];
+        return vec![(beside, line)];
     }
     let mut lines = Vec::new();
     let mut share = 1.0;
     while share < strips {
-        lines.extend(farther_out(course, beside, line, area * share / strips));
+        let outer = farther_out(course, beside.part, line, area * share / strips);
+        lines.extend(outer.map(|line| (beside, line)));
         share += 1.0;
     }
-    lines.push(line);
+    lines.push((beside, line));
     lines
 }
 
@@ -137,8 +207,8 @@ fn tangent(arc: &Arc, angle: f64) -> Line {
 }
 
 /// The waste beyond a line, mm²; nothing when its cut would not run off clear of kept stone.
-fn waste(course: &Course<'_>, beside: &Beside<'_>, line: Line) -> Option<f64> {
-    let trim = trim(beside, line);
+fn waste(course: &Course<'_>, part: Part, line: Line) -> Option<f64> {
+    let trim = trim(part, line);
     let chord = course.stone.chord(&line, trim.middle)?;
     let clear = course.runs_off(&trim) && stays_clear(course, chord.start, chord.end);
     clear.then(|| chord.right.area())
@@ -170,8 +240,8 @@ fn stays_clear(course: &Course<'_>, from: Point, to: Point) -> bool {
 }
 
 /// The line parallel to another and farther out beyond which there is so much waste.
-fn farther_out(course: &Course<'_>, beside: &Beside<'_>, line: Line, area: f64) -> Option<Line> {
-    let beyond = |by: f64| waste(course, beside, line.shifted_right(by)).unwrap_or(0.0);
+fn farther_out(course: &Course<'_>, part: Part, line: Line, area: f64) -> Option<Line> {
+    let beyond = |by: f64| waste(course, part, line.shifted_right(by)).unwrap_or(0.0);
     let bounds = course.stone.bounds();
     let (mut near, mut far) = (0.0, bounds.width() + bounds.height());
     for _ in 0..HALVINGS {
@@ -185,9 +255,9 @@ fn farther_out(course: &Course<'_>, beside: &Beside<'_>, line: Line, area: f64) 
     (beyond(far) > 0.0).then(|| line.shifted_right(far))
 }
 
-fn trim(beside: &Beside<'_>, face: Line) -> Trim {
+fn trim(part: Part, face: Line) -> Trim {
     Trim {
-        part: beside.part,
+        part,
         face,
         middle: face.point,
         allowance_mm: CLEAR_MM,
@@ -198,7 +268,7 @@ fn trim(beside: &Beside<'_>, face: Line) -> Trim {
 
 fn cut(course: &mut Course<'_>, beside: &Beside<'_>, line: Line) {
     let choice = disc::choose(course.job, Task::RunOff);
-    let trim = trim(beside, line);
+    let trim = trim(beside.part, line);
     let planned = straight::plan(
         course.job,
         course.placement,
@@ -209,7 +279,7 @@ fn cut(course: &mut Course<'_>, beside: &Beside<'_>, line: Line) {
     if let Some((cut, left)) = planned {
         course.push(Cut {
             kind: CutKind::Relief,
-            edge: beside.name.into(),
+            edge: beside.wanted.name.clone(),
             because: Because::WasteInHand,
             finish: Finish::Saw,
             ..cut

@@ -42,8 +42,17 @@ fn left_in_opening(plan: &Value, number_of: usize) -> f64 {
     own.next().map_or(0.0, |c| number(c, "allowance"))
 }
 
-/// No inside corner and no hollow arc.
+/// No inside corner, no hollow arc and no bowed edge.
 fn is_convex(plan: &Value) -> bool {
+    let bowed = list(&plan["top"], "parts")
+        .iter()
+        .zip(pieces(&plan["top"]["outline"]));
+    let is_bow = |(part, piece): (&Value, Piece)| {
+        word(part, "name").contains('-') && matches!(piece, Piece::Arc(..))
+    };
+    if bowed.into_iter().any(is_bow) {
+        return false;
+    }
     let pieces = pieces(&plan["top"]["outline"]);
     let hollow = |p: &Piece| matches!(p, Piece::Arc(_, _, _, sweep) if *sweep < 0.0);
     let turns_right = |i: usize| {
@@ -161,29 +170,14 @@ fn outline(plan: &Value) -> Stone {
         })
         .collect();
     let mut kept = Stone::ring(&big);
-    let all = pieces(&top["outline"]);
-    for (i, piece) in all.iter().enumerate() {
-        let (before, after) = (
-            &all[(i + all.len() - 1) % all.len()],
-            &all[(i + 1) % all.len()],
-        );
-        let sharp = [is_sharp(before, piece), is_sharp(piece, after)];
-        kept = kept.minus(&beyond(piece, allowance(plan, piece), sharp));
+    for piece in pieces(&top["outline"]) {
+        kept = kept.minus(&beyond(&piece, allowance(plan, &piece)));
     }
     kept
 }
 
-/// Whether two pieces meet at an angle.
-fn is_sharp(a: &Piece, b: &Piece) -> bool {
-    let (u, v) = (heading(a, 1.0), heading(b, 0.0));
-    (u[0] * v[1] - u[1] * v[0]).abs() > 1e-6
-}
-
-/// How far beyond its end an arc is carried on where it meets its neighbour at an angle, mm.
-const CARRIED_ON: f64 = 60.0;
-
 /// The stone beyond one piece of the outline moved out by its allowance.
-fn beyond(piece: &Piece, by: f64, sharp: [bool; 2]) -> Stone {
+fn beyond(piece: &Piece, by: f64) -> Stone {
     match *piece {
         Piece::Line(a, b) => {
             let long = apart(a, b);
@@ -202,14 +196,6 @@ fn beyond(piece: &Piece, by: f64, sharp: [bool; 2]) -> Stone {
             ])
         }
         Piece::Arc(centre, radius, start, sweep) => {
-            let more = sharp.map(|s| {
-                if s {
-                    (CARRIED_ON / radius).min(0.2)
-                } else {
-                    0.0
-                }
-            });
-            let (start, sweep) = (start - more[0], sweep + more[0] + more[1]);
             let grown = Piece::Arc(centre, radius + by, start, sweep);
             let mut ring = super::plane::chords(&grown);
             ring.push(on_circle(centre, radius + by, start + sweep));
