@@ -53,8 +53,7 @@ pub fn sheet(plan: &Plan, paper: Paper) -> Sheet {
     let mut book = Book::new(plan, frame);
     page::glance::add(&mut book);
     page::set_out::add(&mut book);
-    page::straight::add(&mut book);
-    page::curve::add(&mut book);
+    page::cuts(&mut book);
     page::pieces::add(&mut book);
     page::lifting::add(&mut book);
     page::safety::add(&mut book);

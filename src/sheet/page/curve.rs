@@ -1,6 +1,7 @@
 //! A page for each curve: stations, arm, pivot.
 
-use crate::cut::{CurveSetOut, Cut, CutKind, PivotPlace, Reach, SetOut};
+use super::straight::{freed_steps, tool_words};
+use crate::cut::{CurveSetOut, Cut, PivotPlace, Reach};
 use crate::geom::{Bounds, Vector};
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::{Drawing, FIGURE};
@@ -17,23 +18,21 @@ const DRAWING_MM: f64 = 92.0;
 
 const RINGS: &str = "Rings: every station to one depth, then every station to the next";
 
-/// Adds a page for each curve.
-pub fn add(book: &mut Book<'_>) {
-    let plan = book.plan;
-    for cut in &plan.cuts {
-        if let (CutKind::Curve, SetOut::Pivot(set_out)) = (cut.kind, &cut.set_out) {
-            page(book, cut, set_out);
-        }
-    }
-}
-
-fn page(book: &mut Book<'_>, cut: &Cut, set_out: &CurveSetOut) {
+/// Adds the page of a curve.
+pub(super) fn page(book: &mut Book<'_>, cut: &Cut, set_out: &CurveSetOut) {
     let name = format!("Cut {}: curve", cut.number);
     let mut column = book.column(Scale::BENCH);
-    let heading = format!(
-        "Cut {}: curve at corner {} of the top",
-        cut.number, cut.edge
-    );
+    let place = if cut.edge.contains('-') {
+        "along edge"
+    } else {
+        "at corner"
+    };
+    let kind = if set_out.inside.is_some() {
+        "hollow curve"
+    } else {
+        "curve"
+    };
+    let heading = format!("Cut {}: {kind} {place} {} of the top", cut.number, cut.edge);
     column.place(&Block::Heading(heading));
     if !book.plan.stops.is_empty() {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
@@ -42,13 +41,18 @@ fn page(book: &mut Book<'_>, cut: &Cut, set_out: &CurveSetOut) {
     let area = column.reserve(DRAWING_MM);
     column.items.extend(draw(book, cut, set_out, area));
     let mut parts: Vec<Part> = vec![
-        Block::Rows(rows(book.figures, cut, set_out)).into(),
+        Block::Rows(rows(book, cut, set_out)).into(),
         Block::Subheading(RINGS.into()).into(),
     ];
     parts.extend(super::straight::pass_tables(cut));
     parts.push(Block::Subheading("How".into()).into());
     parts.push(Block::List(Mark::From(1), steps(book, cut, set_out)).into());
-    parts.push(Block::Subheading("Stations: marks on the line to keep".into()).into());
+    let stations = if set_out.inside.is_some() {
+        "Stations: marks on the line of the disc's outer face"
+    } else {
+        "Stations: marks on the line to keep"
+    };
+    parts.push(Block::Subheading(stations.into()).into());
     parts.push(station_table(book.figures, set_out).into());
     book.fill(&name, column, &parts);
 }
@@ -65,8 +69,10 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<
     drawing.cross(set_out.pivot);
     for station in &set_out.stations {
         drawing.dot(station.touch);
+        // On the kept side.
         let out = Vector::at_angle(station.angle);
-        drawing.name_towards(station.touch, -out * 1.3, &station.number.to_string());
+        let side = if set_out.inside.is_some() { 1.3 } else { -1.3 };
+        drawing.name_towards(station.touch, out * side, &station.number.to_string());
     }
     drawing.name(set_out.pivot, &format!("pivot {}p", cut.number));
     let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
@@ -79,7 +85,8 @@ fn draw(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut, area: Bounds) -> Vec<
     drawing.finish()
 }
 
-fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, String)> {
+fn rows(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, String)> {
+    let (plan, figures) = (book.plan, book.figures);
     let row = |name: &str, value: String| (name.to_owned(), value);
     let on = match set_out.pivot_on {
         PivotPlace::Top => "the top: tape or suction, never drilled",
@@ -93,14 +100,7 @@ fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, Stri
     };
     let plunges = set_out.stations.iter().filter(|s| s.in_stone).count();
     vec![
-        row(
-            "Disc",
-            format!(
-                "{}, kerf {}",
-                cut.tool.name(),
-                figures.small(cut.tool.width_mm())
-            ),
-        ),
+        row("Disc", tool_words(plan, cut, figures)),
         row(
             "Arm, pivot to jig mark",
             format!("{}{reach}", figures.tape(set_out.arm)),
@@ -112,7 +112,18 @@ fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, Stri
             "Plunges",
             format!("{plunges} stations, {} apart", angle(set_out.step)),
         ),
-        row("Ridges to grind off", figures.small(cut.cusp)),
+        set_out.inside.map_or_else(
+            || row("Ridges to grind off", figures.small(cut.cusp)),
+            |inside| {
+                let (middle, under) = (inside.left_middle, inside.left_under);
+                let words = format!(
+                    "{} beside the middle of a slot, {} at its ends underneath",
+                    figures.small(middle),
+                    figures.small(under)
+                );
+                row("Left to grind off", words)
+            },
+        ),
         row("Disc in stone", time(cut.minutes)),
     ]
 }
@@ -120,36 +131,40 @@ fn rows(figures: Figures, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, Stri
 fn steps(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<String> {
     let figures = book.figures;
     let chord = set_out.stations.get(1).map_or(0.0, |s| s.chord);
+    let marked_at = set_out
+        .inside
+        .map_or(set_out.sawn_radius, |inside| inside.face_at);
+    let (line, side) = match set_out.inside {
+        None => (
+            "the line to keep",
+            "its near face on the mark, the kerf outside",
+        ),
+        Some(_) => (
+            "the line of the disc's outer face",
+            "its outer face on the mark, the kerf inside, towards the pivot",
+        ),
+    };
     let mut steps = vec![
         format!(
-            "Strike the line to keep with a radius of {} about {}p. Tape each station from station 1; \
-             neighbours must then be {} apart.",
-            figures.tape(set_out.sawn_radius),
+            "Strike {line} with a radius of {} about {}p. Tape each station from station 1; neighbours \
+             must then be {} apart.",
+            figures.tape(marked_at),
             cut.number,
             figures.small(chord)
         ),
-        "At each station set the disc square to the arm, its near face on the mark, the kerf \
-         outside. Lower it straight down and lift it straight out."
-            .into(),
+        format!(
+            "At each station set the disc square to the arm, {side}. Lower it straight down and lift it \
+             straight out."
+        ),
         "Never steer the disc round the curve: side load bends and breaks it.".into(),
     ];
-    let freed: Vec<String> = book
-        .plan
-        .pieces
-        .iter()
-        .filter(|p| p.after_cut == cut.number)
-        .map(|p| format!("{} (up to {})", p.name, figures.mass(p.mass.high)))
-        .collect();
-    if !freed.is_empty() {
+    steps.extend(freed_steps(book, cut, "ring"));
+    if set_out.inside.is_none() {
         steps.push(format!(
-            "Before the last ring: {} comes free and must rest on its own bearer.",
-            freed.join(", ")
+            "For comparison: four straight cuts to the quarter circle would leave corners of {} to grind.",
+            figures.small(set_out.four_cut_corner)
         ));
     }
-    steps.push(format!(
-        "For comparison: four straight cuts to the quarter circle would leave corners of {} to grind.",
-        figures.small(set_out.four_cut_corner)
-    ));
     steps
 }
 
