@@ -67,9 +67,8 @@ pub fn one_hole(
     let enough = fitting.iter().position(|b| b.radius_mm >= wanted - SAME_MM);
     match enough {
         Some(i) if sharp || fitting[i].ground_mm <= ground_mm => Some(fitting.swap_remove(i)),
-        Some(_) => None,
         None if sharp => fitting.pop(),
-        None => None,
+        _ => None,
     }
 }
 

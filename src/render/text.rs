@@ -149,7 +149,12 @@ impl Text {
         if let Some(number) = cut.cutout {
             self.row("cutout", &number.to_string());
         }
-        self.row("tool", &cut.tool.name());
+        let what = if cut.tool.disc().is_some() {
+            "disc"
+        } else {
+            "core bit"
+        };
+        self.row(what, &cut.tool.name());
         self.row("length", &figures.size(cut.length));
         self.row("depth", &figures.small(cut.full_depth));
         self.row("allowance", &figures.small(cut.allowance));

@@ -38,7 +38,7 @@ fn opened(opening: &Value) -> Stone {
 /// The stone left in an opening by the cuts that make it; nothing when none does.
 fn left_in_opening(plan: &Value, number_of: usize) -> f64 {
     let cuts = list(plan, "cuts").iter();
-    let mut own = cuts.filter(|c| c["cutout"] == Value::from(number_of));
+    let mut own = cuts.filter(|c| c["cutout"].as_u64() == Some(number_of as u64));
     own.next().map_or(0.0, |c| number(c, "allowance"))
 }
 

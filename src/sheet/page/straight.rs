@@ -14,6 +14,8 @@ use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 64.0;
+/// The same for a cut that stops inside the stone, mm.
+const STOPPED_DRAWING_MM: f64 = 52.0;
 
 /// Adds the card of a straight cut.
 pub(super) fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
@@ -34,7 +36,13 @@ pub(super) fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    let area = column.reserve(scene::height_for(book.plan, column.width, DRAWING_MM));
+    // A stopped cut has more to be told.
+    let most = if cut.run_off {
+        DRAWING_MM
+    } else {
+        STOPPED_DRAWING_MM
+    };
+    let area = column.reserve(scene::height_for(book.plan, column.width, most));
     column.items.extend(draw(book, cut, set_out, area));
     let mut parts: Vec<Part> = vec![
         Block::Rows(rows(book, cut, set_out)).into(),
@@ -275,13 +283,20 @@ fn tail_words(cut: &Cut, figures: Figures) -> String {
 pub(super) fn bearing(cut: &Cut, figures: Figures) -> Option<String> {
     let bearers = cut.bearers.as_ref()?;
     let places: Vec<String> = bearers.at.iter().map(|d| figures.size_bare(*d)).collect();
+    let (kept, waste) = (
+        figures.size_label(bearers.kept_off),
+        figures.size_label(bearers.waste_off),
+    );
+    let off = if kept == waste {
+        format!("{kept} off the line on both sides")
+    } else {
+        format!("{kept} off the line under the stone to keep, {waste} under the waste")
+    };
     Some(format!(
-        "Bear the stone level on both sides, at {} {} along the cut from its first end: {} from the line \
-         under the stone to keep, {} under the waste.",
+        "Bear the stone level at {} {} from end {}a, {off}.",
         places.join(", "),
         figures.unit(),
-        figures.size_label(bearers.kept_off),
-        figures.size_label(bearers.waste_off)
+        cut.number
     ))
 }
 
