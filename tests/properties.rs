@@ -229,16 +229,3 @@ fn the_best_place_takes_the_same_work_however_it_is_told() {
     }
     assert!(bad.is_empty(), "{}:\n{}", bad.len(), bad.join("\n"));
 }
-
-#[test]
-#[ignore = "for looking at one seed"]
-fn look() {
-    let seeds = std::env::var("SEEDS").unwrap_or_default();
-    for seed in seeds.split(',').filter_map(|s| s.parse().ok()) {
-        let job = RandomJob::with_insides(seed);
-        std::fs::write(format!("/tmp/kw/h3s{seed}.toml"), job.text()).unwrap();
-        if let Ok(Outcome::Planned(plan)) = outcome(&job) {
-            println!("seed {seed}\n{}", faults(&plan, &job.wish).join("\n"));
-        }
-    }
-}

@@ -67,9 +67,8 @@ pub fn one_hole(
     let enough = fitting.iter().position(|b| b.radius_mm >= wanted - SAME_MM);
     match enough {
         Some(i) if sharp || fitting[i].ground_mm <= ground_mm => Some(fitting.swap_remove(i)),
-        Some(_) => None,
         None if sharp => fitting.pop(),
-        None => None,
+        _ => None,
     }
 }
 
@@ -195,7 +194,7 @@ fn of_bit(bit: CoreBit, kept: &Kept, arc: &Arc) -> Option<Bored> {
     let holes: Vec<Hole> = (0..count).map(hole).collect();
     let clear = holes.iter().all(|h| kept.is_clear_of_circle(h.at, radius));
     let ground_mm = if count == 1 {
-        0.0
+        left_at_ends(arc, radius)
     } else {
         ridge_between(arc.radius, radius, step.abs())
     };
@@ -209,11 +208,26 @@ fn of_bit(bit: CoreBit, kept: &Kept, arc: &Arc) -> Option<Bored> {
     })
 }
 
-/// How many holes an arc needs: one when the bit is its own size, otherwise so many that ridges are low
-/// enough and neighbours overlap.
+/// One hole in the middle of an arc may leave this much at the arc's ends, mm (judgement: less than a
+/// kerf, so that the cuts beside it still run into it).
+const ONE_LEAVES_MM: f64 = 1.0;
+
+/// Stone that one hole touching the middle of an arc leaves at the arc's ends, mm; the whole radius where
+/// the hole does not reach.
+fn left_at_ends(arc: &Arc, bit: f64) -> f64 {
+    let (off, half) = ((arc.radius - bit).max(0.0), arc.sweep.abs() / 2.0);
+    let across = off * half.sin();
+    if half > 1.6 || across >= bit {
+        return if off <= SAME_MM { 0.0 } else { arc.radius };
+    }
+    arc.radius - (off * half.cos() + (bit * bit - across * across).sqrt())
+}
+
+/// How many holes an arc needs: one when the bit is its own size or leaves next to nothing at the ends,
+/// otherwise so many that ridges are low enough and neighbours overlap.
 fn holes_needed(arc: &Arc, bit: f64) -> usize {
     let off = arc.radius - bit;
-    if off <= SAME_MM {
+    if off <= SAME_MM || left_at_ends(arc, bit) <= ONE_LEAVES_MM {
         return 1;
     }
     // Halving finds the widest step whose ridge is low enough.

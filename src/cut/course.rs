@@ -16,8 +16,8 @@ use super::disc::{self, Sunk, Task};
 use super::inside::{self, Place, Way};
 use super::kept::{Joint, Kept, Piece, Ring, Whose};
 use super::{
-    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, core, curve, cutout, hollow, rail, relief,
-    stopped, straight,
+    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, core, curve, cutout, hollow, rail,
+    relief, stopped, straight,
 };
 
 /// The cuts being planned.

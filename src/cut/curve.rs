@@ -47,7 +47,7 @@ pub enum PivotPlace {
     Cutout,
     /// On waste.
     Waste,
-    /// Beside the slab: something of the same height must be fixed there.
+    /// Beside the stone that is left: something of the same height must be fixed there.
     Off,
 }
 
@@ -205,7 +205,7 @@ pub fn plan(
     let set_out = CurveSetOut {
         pivot: sawn.centre,
         pivot_ties: point_ties(&job.slab.shape, sawn.centre),
-        pivot_on: pivot_place(job, kept, sawn.centre),
+        pivot_on: pivot_place(stone, kept, sawn.centre),
         radius: sawn.radius - wanted.allowance_mm,
         sawn_radius: sawn.radius,
         arm,
@@ -391,12 +391,12 @@ fn strokes(passes: &[Pass], sawn: &Arc, stations: &[Station], kerf: f64) -> Vec<
         .collect()
 }
 
-pub(super) fn pivot_place(job: &Job, kept: &Kept, pivot: Point) -> PivotPlace {
+pub(super) fn pivot_place(stone: &Outline, kept: &Kept, pivot: Point) -> PivotPlace {
     if kept.region().side(pivot) == Side::Inside {
         PivotPlace::Top
     } else if kept.region().outer.side(pivot) == Side::Inside {
         PivotPlace::Cutout
-    } else if job.slab.shape.outline().side(pivot) == Side::Inside {
+    } else if stone.side(pivot) == Side::Inside {
         PivotPlace::Waste
     } else {
         PivotPlace::Off

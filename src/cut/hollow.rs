@@ -121,7 +121,7 @@ pub fn plan(
     let set_out = CurveSetOut {
         pivot: arc.centre,
         pivot_ties: point_ties(&job.slab.shape, arc.centre),
-        pivot_on: curve::pivot_place(job, kept, arc.centre),
+        pivot_on: curve::pivot_place(stone, kept, arc.centre),
         radius: arc.radius + wanted.allowance_mm,
         sawn_radius: arc.radius,
         arm,

@@ -81,28 +81,16 @@ fn is_tap(cutout: &Cutout) -> bool {
     circle.is_some_and(|(_, radius)| 2.0 * radius <= TAP_HOLE_MM)
 }
 
-/// The narrowest place between two boundaries: its width, mm, and both ends.
-fn narrowest<'a>(
-    a: impl Iterator<Item = &'a Seg> + Clone,
-    b: impl Iterator<Item = &'a Seg> + Clone,
-) -> (f64, Point, Point) {
-    let mut best = (f64::INFINITY, Point::ORIGIN, Point::ORIGIN);
-    let mut one_way = |from: &Seg, to: &Seg| {
-        for share in 0..=SHARES {
-            let p = from.at(f64::from(share) / f64::from(SHARES));
-            let q = to.at(to.nearest(p));
-            if p.distance(q) < best.0 {
-                best = (p.distance(q), p, q);
-            }
-        }
+/// The least distance between the pieces of two boundaries, mm.
+fn narrowest(a: &[Seg], b: &[Seg]) -> f64 {
+    let one_way = |from: &Seg, to: &Seg| {
+        let places = (0..=SHARES).map(|i| from.at(f64::from(i) / f64::from(SHARES)));
+        places.map(|p| to.distance(p)).fold(f64::INFINITY, f64::min)
     };
-    for from in a {
-        for to in b.clone() {
-            one_way(from, to);
-            one_way(to, from);
-        }
-    }
-    best
+    let pairs = a.iter().flat_map(|p| b.iter().map(move |q| (p, q)));
+    pairs
+        .map(|(p, q)| one_way(p, q).min(one_way(q, p)))
+        .fold(f64::INFINITY, f64::min)
 }
 
 /// Places along a piece that are measured: two straight pieces are nearest at an end, an arc's nearest
@@ -118,7 +106,8 @@ fn to_edges(job: &Job, cutout: usize) -> Vec<Finding> {
     let pieces = shape.outline().segs().iter().zip(shape.parts());
     let mut worst: Vec<(Way, f64, f64, String)> = Vec::new();
     for (edge, part) in pieces {
-        let (width, _, _) = narrowest(opening.shape.outline().segs().iter(), std::iter::once(edge));
+        let own = opening.shape.outline().segs();
+        let width = narrowest(own, std::slice::from_ref(edge));
         let way = Way::of(edge);
         let least = if tap_in_rail(job, opening, edge, width) {
             TAP_MM
@@ -171,10 +160,7 @@ fn between(job: &Job, i: usize, j: usize) -> Option<Finding> {
     if is_tap(a) || is_tap(b) {
         return None;
     }
-    let (width, _, _) = narrowest(
-        a.shape.outline().segs().iter(),
-        b.shape.outline().segs().iter(),
-    );
+    let width = narrowest(a.shape.outline().segs(), b.shape.outline().segs());
     (BETWEEN_MM - width > 0.05).then(|| Finding {
         id: "rail-too-narrow",
         title: format!("{} and {} leave too narrow a rail between them", a.what, b.what),
@@ -198,11 +184,11 @@ fn hangs(job: &Job) -> Vec<Finding> {
     let mut strips: Vec<(f64, String)> = Vec::new();
     let outline = job.top.shape.outline();
     for (i, a) in job.top.cutouts.iter().enumerate() {
-        let own = a.shape.outline().segs().iter();
-        let to_edge = narrowest(own.clone(), outline.segs().iter()).0;
+        let own = a.shape.outline().segs();
+        let to_edge = narrowest(own, outline.segs());
         strips.push((to_edge, format!("between cutout {} and the edge", i + 1)));
         for (j, b) in job.top.cutouts.iter().enumerate().skip(i + 1) {
-            let width = narrowest(own.clone(), b.shape.outline().segs().iter()).0;
+            let width = narrowest(own, b.shape.outline().segs());
             strips.push((width, format!("between cutouts {} and {}", i + 1, j + 1)));
         }
     }

@@ -1,8 +1,8 @@
 //! The plan's notes filled from the stages.
 
 use super::note::{
-    FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote, SupportNote,
-    TopEdge, TopNote, TopPart,
+    FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote, StoneNote,
+    SupportNote, TopEdge, TopNote, TopPart,
 };
 use crate::geom::{Point, Seg};
 use crate::job::{Flaw, FlawPlace, Job, Part, Shape, SupportPlace};
@@ -113,6 +113,15 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
             .cutouts
             .iter()
             .map(|c| c.shape.outline().clockwise())
+            .collect(),
+        openings: placement
+            .cutouts
+            .iter()
+            .map(|c| OpeningNote {
+                what: c.what.clone(),
+                outline: c.shape.outline().clone(),
+                allowance: c.allowance_mm,
+            })
             .collect(),
         sawn_outline: placement.sawn.clone(),
         corners: named_corners(top),

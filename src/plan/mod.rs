@@ -7,8 +7,8 @@ mod fill;
 mod note;
 
 pub use note::{
-    CoreHole, FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote,
-    SupportNote, TopEdge, TopNote, TopPart, Totals,
+    CoreHole, FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote,
+    StoneNote, SupportNote, TopEdge, TopNote, TopPart, Totals,
 };
 
 use serde::Serialize;
@@ -200,6 +200,7 @@ fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {
         straight_cuts: count(CutKind::Straight),
         curves: count(CutKind::Curve),
         relief_cuts: count(CutKind::Relief),
+        core_holes: cuts.iter().map(|c| c.holes.len()).sum(),
         length_mm: cuts.iter().map(|c| c.length).sum(),
         face_mm2: work.sawn_face_mm2,
         kerf_volume_mm3: work.kerf_volume_mm3,

@@ -128,8 +128,10 @@ pub struct PlacementNote {
 pub struct TopNote {
     /// Its outline.
     pub outline: Outline,
-    /// Cutouts; none in a plan of run-off cuts.
+    /// Finished cutouts, run clockwise.
     pub cutouts: Vec<Vec<Seg>>,
+    /// The same with what each is for.
+    pub openings: Vec<OpeningNote>,
     /// The outline with the allowances, as the saw leaves it.
     pub sawn_outline: Outline,
     /// Its corners.
@@ -146,6 +148,18 @@ pub struct TopNote {
     pub balance: Point,
     /// Length and width of the box around it in its own frame.
     pub size: [f64; 2],
+}
+
+/// An opening of the top.
+#[derive(Clone, Debug, Serialize)]
+pub struct OpeningNote {
+    /// What it is for.
+    pub what: String,
+    /// Its finished outline.
+    #[serde(skip)]
+    pub outline: Outline,
+    /// Stone left by the saw, when a disc makes it.
+    pub allowance: f64,
 }
 
 /// An edge of the top.
@@ -192,6 +206,8 @@ pub struct Totals {
     pub curves: usize,
     /// Relief cuts in the waste of curves.
     pub relief_cuts: usize,
+    /// Core holes.
+    pub core_holes: usize,
     /// Length sawn.
     pub length_mm: f64,
     /// Sawn face.

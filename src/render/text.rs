@@ -3,7 +3,8 @@
 use std::fmt::Write;
 
 use crate::cut::{
-    CentreMark, CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut,
+    CentreMark, CurveSetOut, Cut, CutKind, LeftOver, MarkedLine, PivotPlace, Remains, Removal,
+    SetOut, StraightSetOut,
 };
 use crate::diag::Finding;
 use crate::plan::Plan;
@@ -149,7 +150,15 @@ impl Text {
             CutKind::Core => ("core holes at", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
-        self.row("tool", &cut.tool.name());
+        if let Some(number) = cut.cutout {
+            self.row("cutout", &number.to_string());
+        }
+        let what = if cut.tool.disc().is_some() {
+            "disc"
+        } else {
+            "core bit"
+        };
+        self.row(what, &cut.tool.name());
         self.row("length", &figures.size(cut.length));
         self.row("depth", &figures.small(cut.full_depth));
         self.row("allowance", &figures.small(cut.allowance));
@@ -168,7 +177,30 @@ impl Text {
             }
             SetOut::Centres(marks) => self.centres(marks),
         }
+        for left in &cut.left_to_remove {
+            self.row("left to remove", &left_words(left, figures));
+        }
+        if !cut.tails_out.is_empty() {
+            let cuts: Vec<String> = cut.tails_out.iter().map(ToString::to_string).collect();
+            self.row(
+                "tails taken out",
+                &format!("those of cuts {}", cuts.join(", ")),
+            );
+        }
         self.row("frees", &cut.frees.join(", "));
+    }
+
+    fn stops(&mut self, set_out: &StraightSetOut) {
+        let figures = self.figures;
+        for stop in &set_out.stops {
+            let words = format!(
+                "x {}, y {} from slab corner A; the disc's centre stays {} short of it",
+                figures.tape(stop.at.x),
+                figures.tape(stop.at.y),
+                figures.tape(stop.centre_short)
+            );
+            self.row("stops at", &words);
+        }
     }
 
     fn guide(&mut self, set_out: &StraightSetOut) {
@@ -199,6 +231,7 @@ impl Text {
             };
             self.row("guide set at", &format!("{} {from}", spans.join("; ")));
         }
+        self.stops(set_out);
         if set_out.far_end > 0.0 {
             self.row(
                 "far end",
@@ -333,5 +366,28 @@ impl Text {
         for a in &plan.assumed {
             let _ = writeln!(self.out, "  {} = {} ({})", a.key, a.value, a.why);
         }
+    }
+}
+
+/// What is left to take off by hand, and how.
+fn left_words(left: &LeftOver, figures: Figures) -> String {
+    let what = match left.why {
+        Remains::Cusps => "ridges",
+        Remains::Tail => "tail at the underside",
+        Remains::Hollow => "beside the middle of a slot",
+        Remains::HollowUnder => "beside the ends of a slot underneath",
+        Remains::Corner => "in a corner",
+        Remains::Beside => "on an edge sawn with another",
+    };
+    let how = match left.by {
+        Removal::Ground => "ground off",
+        Removal::FromCoreHole => "by hand from the core hole",
+        Removal::FromBelow => "from below or by hand",
+    };
+    if left.left < left.length {
+        let (all, rest) = (figures.small(left.length), figures.small(left.left));
+        format!("{what}: {all}, {rest} beyond the core hole, {how}")
+    } else {
+        format!("{what}: {}, {how}", figures.small(left.length))
     }
 }

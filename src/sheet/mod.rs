@@ -55,8 +55,7 @@ pub fn sheet(plan: &Plan, paper: Paper) -> Sheet {
     page::repair::add(&mut book);
     page::set_out::add(&mut book);
     page::practice::add(&mut book);
-    page::straight::add(&mut book);
-    page::curve::add(&mut book);
+    page::cuts(&mut book);
     page::pieces::add(&mut book);
     page::lifting::add(&mut book);
     page::safety::add(&mut book);

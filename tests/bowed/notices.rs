@@ -59,7 +59,7 @@ fn a_relief_cut_too_near() {
 #[test]
 fn waste_too_heavy_to_hold() {
     notices("in one piece, 1 allowed", |plan| {
-        plan["kit"]["waste_piece"] = json!(1.0)
+        plan["kit"]["waste_piece"] = json!(1.0);
     });
 }
 
@@ -80,6 +80,6 @@ fn practice_in_the_top() {
 #[test]
 fn practice_timed_by_a_wrong_face() {
     notices("the sawn face is", |plan| {
-        add(&mut plan["practice"]["cut"]["face_mm2"], 30.0)
+        add(&mut plan["practice"]["cut"]["face_mm2"], 30.0);
     });
 }

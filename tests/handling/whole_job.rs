@@ -166,6 +166,7 @@ fn whole_job(aid: Aid) -> job::Job {
             aid,
             ..crew(4, 25.0)
         },
+        as_cut: None,
         assumed: vec![],
     }
 }

@@ -2,9 +2,7 @@
 
 use serde_json::Value;
 
-use super::plane::{
-    Piece, Place, Stone, apart, list, moved, number, on_circle, pieces, place, word,
-};
+use super::plane::{Piece, Place, Stone, apart, list, moved, number, on_circle, pieces, word};
 
 /// Larger than any slab, mm.
 const FAR: f64 = 1e4;
@@ -38,7 +36,7 @@ fn opened(opening: &Value) -> Stone {
 /// The stone left in an opening by the cuts that make it; nothing when none does.
 fn left_in_opening(plan: &Value, number_of: usize) -> f64 {
     let cuts = list(plan, "cuts").iter();
-    let mut own = cuts.filter(|c| c["cutout"] == Value::from(number_of));
+    let mut own = cuts.filter(|c| c["cutout"].as_u64() == Some(number_of as u64));
     own.next().map_or(0.0, |c| number(c, "allowance"))
 }
 

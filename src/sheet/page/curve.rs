@@ -1,5 +1,6 @@
 //! A page for each curve: its stations, set out about a pivot or from the chord.
 
+use super::straight::{freed_steps, tool_words};
 use crate::cut::{
     ChordEnd, CurveSetOut, Cut, CutKind, Ordinate, OrdinateSetOut, PivotPlace, SetOut, Tie,
 };
@@ -16,55 +17,54 @@ use crate::sheet::table::{Heading, Table, Width};
 
 /// Height of the drawing, mm.
 const DRAWING_MM: f64 = 92.0;
+/// Least height of it, mm.
+const LEAST_DRAWING_MM: f64 = 52.0;
 /// Stations closer than this on paper are not all named, mm.
 const NAMED_APART_MM: f64 = 7.0;
 
 const RINGS: &str = "Rings: every station to one depth, then every station to the next";
 
-/// Adds a page for each curve.
-pub fn add(book: &mut Book<'_>) {
-    let plan = book.plan;
-    for cut in &plan.cuts {
-        if let (CutKind::Curve, Some(curve)) = (cut.kind, cut.set_out.curve()) {
-            page(book, cut, curve);
-        }
+/// Adds the page of a curve.
+pub(super) fn add(book: &mut Book<'_>, cut: &Cut) {
+    if let Some(curve) = cut.set_out.curve() {
+        page(book, cut, curve);
     }
 }
 
 fn page(book: &mut Book<'_>, cut: &Cut, curve: &CurveSetOut) {
     let name = format!("Cut {}: curve", cut.number);
     let mut column = book.column(Scale::BENCH);
-    let heading = format!("Cut {}: curve at {}", cut.number, place(cut));
+    let kind = if curve.inside.is_some() {
+        "hollow curve"
+    } else {
+        "curve"
+    };
+    let heading = format!("Cut {}: {kind} {}", cut.number, place(cut));
     column.place(&Block::Heading(heading));
     if !book.plan.stops.is_empty() {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    let area = column.reserve(DRAWING_MM);
-    column.items.extend(draw(book, cut, curve, area));
+    let subject = subject(cut, curve);
+    let needed = column.width * subject.height() / subject.width().max(1.0);
+    let area = column.reserve(needed.clamp(LEAST_DRAWING_MM, DRAWING_MM));
+    column.items.extend(draw(book, cut, curve, subject, area));
     let figures = book.figures;
-    let mut rows = rows(figures, cut, curve);
-    let (how, marks) = match &cut.set_out {
-        SetOut::Ordinates(set_out) => {
-            rows.extend(chord_rows(figures, cut, set_out));
-            (
-                by_chord(figures, cut, set_out),
-                vec![(
-                    "Stations: along the chord, and square to it".to_owned(),
-                    ordinate_table(figures, set_out),
-                )],
-            )
-        }
-        _ => {
-            rows.extend(arm_rows(figures, curve));
-            (
-                by_arm(figures, cut, curve),
-                vec![(
-                    "Stations: marks on the line to keep".to_owned(),
-                    station_table(figures, curve),
-                )],
-            )
-        }
+    let mut rows = rows(book, cut, curve);
+    let (how, title, table) = if let SetOut::Ordinates(set_out) = &cut.set_out {
+        rows.extend(chord_rows(figures, cut, set_out));
+        (
+            by_chord(figures, cut, set_out),
+            "Stations: along the chord, and square to it".to_owned(),
+            ordinate_table(figures, set_out),
+        )
+    } else {
+        rows.extend(arm_rows(figures, curve));
+        (
+            by_arm(figures, cut, curve),
+            stations_title(curve),
+            station_table(figures, curve),
+        )
     };
     let mut parts: Vec<Part> = vec![
         Block::Rows(rows).into(),
@@ -74,19 +74,25 @@ fn page(book: &mut Book<'_>, cut: &Cut, curve: &CurveSetOut) {
     parts.push(Block::Subheading("How".into()).into());
     let steps = how.into_iter().chain(steps(book, cut, curve)).collect();
     parts.push(Block::List(Mark::From(1), steps).into());
-    for (title, table) in marks {
-        parts.push(Block::Subheading(title).into());
-        parts.push(table.into());
-    }
+    parts.push(Block::Subheading(title).into());
+    parts.push(table.into());
     book.fill(&name, column, &parts);
+}
+
+fn stations_title(curve: &CurveSetOut) -> String {
+    let line = match curve.inside {
+        None => "the line to keep",
+        Some(_) => "the line of the disc's outer face",
+    };
+    format!("Stations: marks on {line}")
 }
 
 /// Where the curve is, in words.
 fn place(cut: &Cut) -> String {
     let what = if cut.edge.contains('-') {
-        "edge"
+        "along edge"
     } else {
-        "corner"
+        "at corner"
     };
     let whose = cut
         .cutout
@@ -94,8 +100,8 @@ fn place(cut: &Cut) -> String {
     format!("{what} {} of {whose}", cut.edge)
 }
 
-fn draw(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut, area: Bounds) -> Vec<Item> {
-    let plan = book.plan;
+/// What the drawing shows.
+fn subject(cut: &Cut, curve: &CurveSetOut) -> Bounds {
     let reach = curve.slot_half + 20.0;
     let touches = curve.stations.iter().map(|s| s.touch);
     let around = match &cut.set_out {
@@ -105,7 +111,17 @@ fn draw(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut, area: Bounds) -> Vec<It
         }
         _ => Bounds::around(touches.chain([curve.pivot])),
     };
-    let subject = crate::sheet::pen::grown(around, reach);
+    crate::sheet::pen::grown(around, reach)
+}
+
+fn draw(
+    book: &Book<'_>,
+    cut: &Cut,
+    curve: &CurveSetOut,
+    subject: Bounds,
+    area: Bounds,
+) -> Vec<Item> {
+    let plan = book.plan;
     let mut drawing = Drawing::window(subject, area);
     scene::stage(&mut drawing, plan, cut.number);
     scene::kerf(&mut drawing, cut);
@@ -135,8 +151,10 @@ fn name_stations(drawing: &mut Drawing, curve: &CurveSetOut) {
     for (i, station) in curve.stations.iter().enumerate() {
         drawing.dot(station.touch);
         if i % every == 0 || i + 1 == curve.stations.len() {
+            // On the kept side.
             let out = Vector::at_angle(station.angle);
-            drawing.name_towards(station.touch, -out * 1.3, &station.number.to_string());
+            let side = if curve.inside.is_some() { 1.3 } else { -1.3 };
+            drawing.name_towards(station.touch, out * side, &station.number.to_string());
         }
     }
 }
@@ -178,18 +196,28 @@ fn row(name: &str, value: String) -> (String, String) {
     (name.to_owned(), value)
 }
 
-fn rows(figures: Figures, cut: &Cut, curve: &CurveSetOut) -> Vec<(String, String)> {
+fn rows(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<(String, String)> {
+    let figures = book.figures;
     let plunges = curve.stations.iter().filter(|s| s.in_stone).count();
-    let kerf = figures.small(cut.tool.width_mm());
     vec![
-        row("Disc", format!("{}, kerf {kerf}", cut.tool.name())),
+        row("Disc", tool_words(book.plan, cut, figures)),
         row("Finished radius", figures.tape(curve.radius)),
         row("Left on the arc", figures.small(cut.allowance)),
         row(
             "Plunges",
             format!("{plunges} stations, {} apart", angle(curve.step)),
         ),
-        row("Ridges to grind off", figures.small(cut.cusp)),
+        curve.inside.map_or_else(
+            || row("Ridges to grind off", figures.small(cut.cusp)),
+            |inside| {
+                let words = format!(
+                    "{} beside the middle of a slot, {} at its ends underneath",
+                    figures.small(inside.left_middle),
+                    figures.small(inside.left_under)
+                );
+                row("Left to grind off", words)
+            },
+        ),
         row("Disc in stone", time(cut.minutes)),
     ]
 }
@@ -237,25 +265,43 @@ fn tie(figures: Figures, tie: &Tie) -> String {
     format!("{} {}", tie.corner, figures.tape(tie.distance))
 }
 
+/// The line that is struck, and how the disc lies to a mark.
+fn side_words(curve: &CurveSetOut) -> (&'static str, &'static str) {
+    match curve.inside {
+        None => (
+            "the line to keep",
+            "its near face on the mark, the kerf outside",
+        ),
+        Some(_) => (
+            "the line of the disc's outer face",
+            "its outer face on the mark, the kerf inside, towards the pivot",
+        ),
+    }
+}
+
 fn by_arm(figures: Figures, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
     let chord = curve.stations.get(1).map_or(0.0, |s| s.chord);
+    let marked_at = curve.inside.map_or(curve.sawn_radius, |i| i.face_at);
+    let (line, side) = side_words(curve);
     vec![
         format!(
-            "Strike the line to keep with a radius of {} about {}p. Tape each station from station 1; \
-             neighbours must then be {} apart.",
-            figures.tape(curve.sawn_radius),
+            "Strike {line} with a radius of {} about {}p. Tape each station from station 1; neighbours must \
+             then be {} apart.",
+            figures.tape(marked_at),
             cut.number,
             figures.small(chord)
         ),
-        "At each station set the disc square to the arm, its near face on the mark, the kerf \
-         outside. Lower it straight down and lift it straight out."
-            .into(),
+        format!(
+            "At each station set the disc square to the arm, {side}. Lower it straight down and lift it \
+             straight out."
+        ),
     ]
 }
 
 fn by_chord(figures: Figures, cut: &Cut, set_out: &OrdinateSetOut) -> Vec<String> {
     let n = cut.number;
     let chord = set_out.curve.stations.get(1).map_or(0.0, |s| s.chord);
+    let (line, side) = side_words(&set_out.curve);
     vec![
         format!(
             "No arm reaches this curve. Mark {n}e and {n}f by their ties and strike the chord through \
@@ -263,14 +309,14 @@ fn by_chord(figures: Figures, cut: &Cut, set_out: &OrdinateSetOut) -> Vec<String
              of the arc, minus to the other."
         ),
         format!(
-            "Mark every station on the arc; neighbours must then be {} apart. Spring a thin batten \
+            "Mark every station on {line}; neighbours must then be {} apart. Spring a thin batten \
              through the marks: it shows a mark that is wrong.",
             figures.small(chord)
         ),
-        "At each station mark the two points of the guide's edge and clamp the guide on them: the disc \
-         then lies along the arc, its near face on the station's mark, the kerf outside. Lower it \
-         straight down and lift it straight out."
-            .into(),
+        format!(
+            "At each station mark the two points of the guide's edge and clamp the guide on them: the disc \
+             then lies along the arc, {side}. Lower it straight down and lift it straight out."
+        ),
     ]
 }
 
@@ -293,18 +339,9 @@ fn steps(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
             figures.mass(book.plan.kit.waste_piece)
         ));
     }
-    let freed: Vec<String> = book
-        .plan
-        .pieces
-        .iter()
-        .filter(|p| p.after_cut == cut.number)
-        .map(|p| format!("{} (up to {})", p.name, figures.mass(p.mass.high)))
-        .collect();
-    if !freed.is_empty() {
-        steps.push(format!(
-            "Before the last ring: {} comes free and must rest on its own bearer.",
-            freed.join(", ")
-        ));
+    steps.extend(freed_steps(book, cut, "ring"));
+    if curve.inside.is_some() {
+        return steps;
     }
     let t = curve.tangents;
     let words = if t.cuts == 1 {
@@ -360,12 +397,13 @@ fn ordinate_table(figures: Figures, set_out: &OrdinateSetOut) -> Table {
         } else {
             format!("({})", station.number)
         }];
-        let pair = |o: &Ordinate| [figures.tape_bare(o.along), figures.tape_bare(o.off)];
+        let pair =
+            |o: &Ordinate| [o.along, o.off].map(|mm| figures.tape_bare(mm).replace('-', "−"));
         row.extend(pair(&marks.touch));
         row.extend(marks.guide.iter().flat_map(pair));
         row
     });
-    let heads = ["On the arc", "Guide mark 1", "Guide mark 2"];
+    let heads = ["On the arc", "Guide 1", "Guide 2"];
     let mut headings = vec![Heading::numbers("Station", Width::Mm(22.0))];
     for head in heads {
         headings.push(Heading::numbers(

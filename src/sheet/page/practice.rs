@@ -10,7 +10,7 @@ use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
-const DRAWING_MM: f64 = 84.0;
+const DRAWING_MM: f64 = 70.0;
 
 /// Adds the page.
 pub fn add(book: &mut Book<'_>) {
@@ -171,7 +171,7 @@ fn record() -> Table {
             row("Disc in stone, minutes", ""),
             row("Sawn face a minute, cm²", "passes.rate"),
         ],
-        style: Scale::BENCH.strong,
+        style: Scale::BENCH.body,
     }
 }
 
