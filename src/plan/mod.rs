@@ -15,7 +15,7 @@ use serde::Serialize;
 
 use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_note};
 
-use crate::cut::{self, Cut, CutKind};
+use crate::cut::{self, Consumables, Cut, CutKind};
 use crate::diag::{Finding, Findings};
 use crate::geom::Region;
 use crate::handle::{self, Handling, Load};
@@ -58,6 +58,8 @@ pub struct Plan {
     pub balance_sheet: BalanceSheet,
     /// Sums over all cuts.
     pub totals: Totals,
+    /// Time with the tools in the stone, and what is used up.
+    pub consumables: Consumables,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
     /// What the top stands on.
@@ -100,6 +102,7 @@ impl Plan {
             top: top_note(job, &placement, top_load.mass),
             core_holes: core_holes(&cuts),
             totals: totals(job, &cuts, &work),
+            consumables: Consumables::of(job, &cuts, stones.balance_sheet.kerf_mm2),
             cuts,
             pieces: stones.pieces,
             remaining: stones.remaining,

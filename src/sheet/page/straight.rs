@@ -14,7 +14,7 @@ use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 64.0;
-/// The same for a cut that stops inside the stone, mm.
+/// The same where more has to be told beside it, mm.
 const STOPPED_DRAWING_MM: f64 = 52.0;
 
 /// Adds the card of a straight cut.
@@ -36,8 +36,8 @@ pub(super) fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    // A stopped cut has more to be told.
-    let most = if cut.run_off {
+    // A stopped cut has more to be told, and so has a job with a stop.
+    let most = if cut.run_off && book.plan.stops.is_empty() {
         DRAWING_MM
     } else {
         STOPPED_DRAWING_MM
