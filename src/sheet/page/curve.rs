@@ -1,6 +1,6 @@
 //! A page for each curve: stations, arm, pivot.
 
-use super::straight::{freed_steps, tool_words};
+use super::straight::{Kerf, freed_steps, tool_words};
 use crate::cut::{CurveSetOut, Cut, PivotPlace, Reach};
 use crate::geom::{Bounds, Vector};
 use crate::sheet::book::{Book, Part};
@@ -100,7 +100,7 @@ fn rows(book: &Book<'_>, cut: &Cut, set_out: &CurveSetOut) -> Vec<(String, Strin
     };
     let plunges = set_out.stations.iter().filter(|s| s.in_stone).count();
     vec![
-        row("Disc", tool_words(plan, cut, figures)),
+        row("Disc", tool_words(plan, cut, figures, Kerf::Told)),
         row(
             "Arm, pivot to jig mark",
             format!("{}{reach}", figures.tape(set_out.arm)),
