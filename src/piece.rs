@@ -103,6 +103,9 @@ pub struct Stones {
     pub kept: Region,
     /// Waste that no cut frees: it hangs on to the kept stone at the face or lower down.
     pub unfreed: Vec<Region>,
+    /// The kept stone after each cut, as in `remaining` but without waste that still hangs on to it
+    /// lower down.
+    pub states: Vec<Region>,
     /// Where the area went.
     pub balance_sheet: BalanceSheet,
 }
@@ -141,7 +144,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         kerf_mm2: 0.0,
         pieces: Vec::new(),
     };
-    let mut remaining = Vec::new();
+    let (mut remaining, mut states) = (Vec::new(), Vec::new());
     for i in 0..cuts.len() {
         let number = cuts[i].number;
         let under = cuts[i].slots_at(yard.under.below_mm);
@@ -156,6 +159,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         }
         cuts[i].frees = freed;
         remaining.push(left(job, number, &yard.kept, &yard.hanging));
+        states.push(yard.kept.clone());
     }
     let top_mm2 = placement.finished().area();
     let balance_sheet = BalanceSheet {
@@ -172,6 +176,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         remaining,
         kept: yard.kept,
         unfreed,
+        states,
         balance_sheet,
     }
 }
