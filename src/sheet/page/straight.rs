@@ -223,8 +223,8 @@ pub(super) enum Kerf {
 /// The disc, and whether it has to be put on now.
 pub(super) fn tool_words(plan: &Plan, cut: &Cut, figures: Figures, kerf: Kerf) -> String {
     let of_a_kind = |c: &&Cut| c.tool.disc().is_some() == cut.tool.disc().is_some();
-    let earlier = plan.cuts.iter().filter(|c| c.number < cut.number);
-    let change = match earlier.filter(of_a_kind).next_back() {
+    let mut earlier = plan.cuts.iter().filter(|c| c.number < cut.number);
+    let change = match earlier.rfind(of_a_kind) {
         Some(before) if before.tool != cut.tool => "change to it now: ",
         _ => "",
     };
