@@ -4,6 +4,7 @@
 //! |---|---|
 //! | [`mod@self`] | the [`Cut`] |
 //! | [`course`] | the way to the cuts, and their order |
+//! | `making` | one corner, edge or arc of a boundary made |
 //! | [`disc`] | what a disc reaches, the shape of its cut, which disc is put on |
 //! | [`passes`] | the depths, one after another |
 //! | [`set_out`] | marks and ties from named corners |
@@ -21,8 +22,10 @@
 //! | [`cutout`] | an opening: holes, cuts between them, the drop-out |
 //! | [`rail`] | stone left beside openings and inside corners |
 //! | [`bearer`] | where the stone is borne along a cut |
+//! | [`consumable`] | time, water, tape |
 
 pub mod bearer;
+pub mod consumable;
 pub mod core;
 pub mod corner;
 pub mod course;
@@ -32,6 +35,7 @@ pub mod disc;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
+mod making;
 pub mod ordinates;
 pub mod passes;
 pub mod practice;
@@ -47,6 +51,7 @@ use crate::geom::{Outline, Point, Vector};
 use crate::job::{CoreBit, Disc, Finish};
 
 pub use bearer::Bearers;
+pub use consumable::Consumables;
 pub use core::CentreMark;
 pub use course::plan;
 pub use curve::{CurveSetOut, PivotPlace, Reach, Station};

@@ -11,7 +11,7 @@ use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 use super::arc::Arc;
 use super::hull::Hull;
 use super::outline::Outline;
-use super::point::Point;
+use super::point::{Bounds, Point};
 use super::region::Region;
 use super::seg::Seg;
 use super::{FLATTEN_MM, SAME_MM};
@@ -196,10 +196,11 @@ fn clean_points(ring: &LineString) -> Vec<Point> {
 }
 
 fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
+    let boxes: Vec<Bounds> = sources.iter().map(Seg::bounds).collect();
     let next = points.iter().cycle().skip(1);
     let mut runs: Vec<Run> = Vec::new();
     for (&from, &to) in points.iter().zip(next) {
-        let source = source_of(from, to, sources);
+        let source = source_of(from, to, sources, &boxes);
         match runs.last_mut() {
             Some(last) if same_carrier(last.source, source, sources) => last.to = to,
             _ => runs.push(Run {
@@ -219,8 +220,19 @@ fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
     runs
 }
 
+/// Sources farther than this from an edge of the boolean's answer are not looked at, mm: the edge lies
+/// on its source to within the flattening.
+const NEAR_SOURCE_MM: f64 = 1.0;
+
+/// Whether a box comes near a point.
+fn comes_near(bounds: &Bounds, p: Point) -> bool {
+    let near = NEAR_SOURCE_MM;
+    (bounds.min.x - near..=bounds.max.x + near).contains(&p.x)
+        && (bounds.min.y - near..=bounds.max.y + near).contains(&p.y)
+}
+
 /// The source piece whose ends and middle come nearest to an edge of the boolean's answer.
-fn source_of(from: Point, to: Point, sources: &[Seg]) -> usize {
+fn source_of(from: Point, to: Point, sources: &[Seg], boxes: &[Bounds]) -> usize {
     let middle = from.midpoint(to);
     let miss = |s: &Seg| {
         let ends = s.distance(from).max(s.distance(to));
@@ -232,10 +244,9 @@ fn source_of(from: Point, to: Point, sources: &[Seg]) -> usize {
         };
         ends.max(s.distance(middle) - slack)
     };
-    let best = sources
-        .iter()
-        .enumerate()
-        .min_by(|a, b| miss(a.1).total_cmp(&miss(b.1)));
+    let nearby = (0..sources.len()).filter(|i| comes_near(&boxes[*i], middle));
+    let misses = nearby.map(|i| (i, miss(&sources[i])));
+    let best = misses.min_by(|a, b| a.1.total_cmp(&b.1));
     best.map_or(0, |(i, _)| i)
 }
 

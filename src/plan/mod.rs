@@ -16,12 +16,12 @@ use serde::Serialize;
 use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_note};
 
 use crate::cut::practice::Offcut;
-use crate::cut::{self, Cut, CutKind, Practice};
+use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
 use crate::geom::Region;
-use crate::handle::{self, Handling, Load};
+use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::hazard::{self, Hazards, Work};
-use crate::job::{Assumption, Job};
+use crate::job::{Assumption, Job, Part, Shape};
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, NoFit, Placement};
 use crate::repair::{self, Repair, Repaired};
@@ -60,6 +60,8 @@ pub struct Plan {
     pub balance_sheet: BalanceSheet,
     /// Sums over all cuts.
     pub totals: Totals,
+    /// Time with the tools in the stone, and what is used up.
+    pub consumables: Consumables,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
     /// The practice before the first cut.
@@ -102,8 +104,8 @@ impl Plan {
         let stones = piece::follow(job, &placement, &mut cuts);
         let practice = cut::practice::plan(job, &placement.sawn, &offcuts(&stones));
         let work = work(job, &cuts, &stones);
-        let (slab_load, top_load) = loads(job, &placement);
-        let (handling, of_handling) = handle::assess(job, &slab_load, &top_load, placement.pose);
+        let loads = loads(job, &placement, &cuts, &stones.states);
+        let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &stones));
@@ -117,11 +119,12 @@ impl Plan {
             assumed: job.assumed.clone(),
             stops,
             cautions,
-            slab: slab_note(job, slab_load.mass),
+            slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
-            top: top_note(job, &placement, top_load.mass),
+            top: top_note(job, &placement, loads.top.mass),
             core_holes: core_holes(&cuts),
             totals: totals(job, &cuts, &work),
+            consumables: Consumables::of(job, &cuts, stones.balance_sheet.kerf_mm2),
             cuts,
             pieces: stones.pieces,
             remaining: stones.remaining,
@@ -179,17 +182,48 @@ fn core_holes(cuts: &[Cut]) -> Vec<CoreHole> {
     cuts.iter().flat_map(each).collect()
 }
 
-fn loads(job: &Job, placement: &Placement) -> (Load, Load) {
-    let load = |name: &str, region: Region| Load {
-        name: name.into(),
+/// Every stone of the job that is lifted or lain down, with its mass: `states` is the kept stone
+/// after each of `cuts`.
+#[must_use]
+pub fn loads(job: &Job, placement: &Placement, cuts: &[Cut], states: &[Region]) -> Loads {
+    let load = |name: String, region: Region| Load {
+        name,
         mass: piece::mass_of(&job.stone, region.area()),
         region,
     };
     let slab = Region::solid(job.slab.shape.outline().clone());
-    (
-        load("slab as delivered", slab),
-        load("finished top", placement.finished()),
-    )
+    let after = cuts.iter().zip(states);
+    let named = placement.top.corners().iter().enumerate();
+    let openings = placement.cutouts.iter();
+    let outline = placement.top.outline().segs();
+    let pieces = placement.top.parts().iter().zip(outline);
+    Loads {
+        slab: load("slab as delivered".into(), slab),
+        states: after
+            .map(|(cut, kept)| load(format!("after cut {}", cut.number), kept.clone()))
+            .collect(),
+        top: load("finished top".into(), placement.finished()),
+        marks: Marks {
+            corners: named
+                .map(|(i, at)| (placement.top.corner_name(i), *at))
+                .collect(),
+            edges: pieces
+                .map(|(part, seg)| (named_part(&placement.top, *part), *seg))
+                .collect(),
+            cutouts: openings
+                .map(|c| (c.what.clone(), c.shape.outline().clone()))
+                .collect(),
+        },
+    }
+}
+
+/// What a piece of an outline is, with its name.
+fn named_part(shape: &Shape, part: Part) -> String {
+    let kind = match part {
+        Part::Edge(_) => "edge",
+        Part::Corner(_) => "corner",
+    };
+    format!("{kind} {}", shape.part_name(part))
 }
 
 fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {

@@ -14,6 +14,7 @@ mod pdf_finish;
 pub mod svg;
 pub mod text;
 mod text_curve;
+mod text_lifting;
 mod text_safety;
 
 pub use pdf::{RenderFault, pdf};

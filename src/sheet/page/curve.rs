@@ -1,6 +1,6 @@
 //! A page for each curve: its stations, set out about a pivot or from the chord.
 
-use super::straight::{freed_steps, tool_words};
+use super::straight::{Kerf, freed_steps, tool_words};
 use crate::cut::{
     ChordEnd, CurveSetOut, Cut, CutKind, Ordinate, OrdinateSetOut, PivotPlace, SetOut, Tie,
 };
@@ -200,7 +200,7 @@ fn rows(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<(String, String)
     let figures = book.figures;
     let plunges = curve.stations.iter().filter(|s| s.in_stone).count();
     vec![
-        row("Disc", tool_words(book.plan, cut, figures)),
+        row("Disc", tool_words(book.plan, cut, figures, Kerf::Told)),
         row("Finished radius", figures.tape(curve.radius)),
         row("Left on the arc", figures.small(cut.allowance)),
         row(

@@ -1,7 +1,7 @@
 //! The pages of an opening, and the card of core holes drilled for the top's own corners.
 
 use super::set_out::{hole_name, line_rows, marks_table, point_row, points_table};
-use super::straight::{bearing, freed_steps, listed, stop_steps, tool_words, why};
+use super::straight::{Kerf, bearing, freed_steps, listed, stop_steps, tool_words, why};
 use crate::cut::{Cut, CutKind, GuideSide, Pass, SetOut, StraightSetOut};
 use crate::geom::{Bounds, Point, Vector};
 use crate::sheet::book::{Book, Part};
@@ -346,7 +346,7 @@ fn straights(book: &Book<'_>, own: &[&Cut]) -> Vec<Part> {
             figures.tape_bare(cut.length),
             side.into(),
             figures.small(set_out.guide_to_face),
-            tool_words(book.plan, cut, figures),
+            tool_words(book.plan, cut, figures, Kerf::Untold),
         ]);
         bears.extend(bearing(cut, figures).map(|w| format!("Cut {}: {w}", cut.number)));
     }

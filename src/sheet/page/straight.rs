@@ -14,7 +14,7 @@ use crate::sheet::table::{Heading, Table, Width};
 
 /// Greatest height of the drawing, mm.
 const DRAWING_MM: f64 = 64.0;
-/// The same for a cut that stops inside the stone, mm.
+/// The same where more has to be told beside it, mm.
 const STOPPED_DRAWING_MM: f64 = 52.0;
 
 /// Adds the card of a straight cut.
@@ -36,8 +36,8 @@ pub(super) fn card(book: &mut Book<'_>, cut: &Cut, set_out: &StraightSetOut) {
         let words = "A stop stands against this job: see page 1. Do not cut.".to_owned();
         column.place(&Block::Notice(Grade::Stop, words, Vec::new()));
     }
-    // A stopped cut has more to be told.
-    let most = if cut.run_off {
+    // A stopped cut has more to be told, and so has a job with a stop.
+    let most = if cut.run_off && book.plan.stops.is_empty() {
         DRAWING_MM
     } else {
         STOPPED_DRAWING_MM
@@ -95,7 +95,7 @@ fn rows(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, St
         GuideSide::Waste => "on the waste",
     };
     let mut rows = vec![
-        row("Disc", tool_words(plan, cut, figures)),
+        row("Disc", tool_words(plan, cut, figures, Kerf::Told)),
         row("Length of cut", figures.size(cut.length)),
         row(
             "Guide",
@@ -215,21 +215,29 @@ fn steps(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<String> {
     steps
 }
 
+/// Whether the kerf is told with a disc's name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Kerf {
+    Told,
+    Untold,
+}
+
 /// The disc, and whether it has to be put on now.
-pub(super) fn tool_words(plan: &Plan, cut: &Cut, figures: Figures) -> String {
-    let before = plan.cuts.iter().rev().find(|c| {
-        c.number < cut.number
-            && std::mem::discriminant(&c.tool) == std::mem::discriminant(&cut.tool)
-    });
-    let change = match before {
+pub(super) fn tool_words(plan: &Plan, cut: &Cut, figures: Figures, kerf: Kerf) -> String {
+    let of_a_kind = |c: &&Cut| c.tool.disc().is_some() == cut.tool.disc().is_some();
+    let mut earlier = plan.cuts.iter().filter(|c| c.number < cut.number);
+    let change = match earlier.rfind(of_a_kind) {
         Some(before) if before.tool != cut.tool => "change to it now: ",
         _ => "",
     };
-    format!(
-        "{change}{}, kerf {}",
-        cut.tool.name(),
-        figures.small(cut.tool.width_mm())
-    )
+    let name = cut.tool.name();
+    match kerf {
+        Kerf::Told => {
+            let kerf = figures.small(cut.tool.width_mm());
+            format!("{change}{name}, kerf {kerf}")
+        }
+        Kerf::Untold => format!("{change}{name}"),
+    }
 }
 
 /// Why the cut comes where it does.
@@ -296,7 +304,7 @@ pub(super) fn bearing(cut: &Cut, figures: Figures) -> Option<String> {
         format!("{kept} off the line under the stone to keep, {waste} under the waste")
     };
     Some(format!(
-        "Bear the stone level at {} {} from end {}a, {off}.",
+        "Bear the stone level at {} {} from its end on the side of {}a, {off}.",
         places.join(", "),
         figures.unit(),
         cut.number
