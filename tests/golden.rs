@@ -245,6 +245,16 @@ fn disc_too_small() {
 }
 
 #[test]
+fn bow_front() {
+    check("bow-front");
+}
+
+#[test]
+fn second_cut() {
+    check("second-cut");
+}
+
+#[test]
 fn every_example_and_every_folder_is_a_case() {
     let own = include_str!("golden.rs");
     let names = |folder: &str| -> Vec<String> {

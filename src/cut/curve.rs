@@ -234,7 +234,7 @@ pub fn plan(
             CutKind::Curve,
             wanted.name.clone(),
             Tool::Disc(disc.clone()),
-            arm_or_chord(job, sawn, set_out),
+            arm_or_chord(job, kept, sawn, set_out),
         )
     })
 }

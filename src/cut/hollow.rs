@@ -168,7 +168,7 @@ pub fn plan(
             CutKind::Curve,
             wanted.name.clone(),
             Tool::Disc(disc.clone()),
-            arm_or_chord(job, arc, set_out),
+            arm_or_chord(job, kept, arc, set_out),
         )
     })
 }

@@ -7,11 +7,12 @@
 
 use serde::Serialize;
 
-use crate::geom::{Arc, Line, Point, Vector};
+use crate::geom::{Arc, Line, Point, Side, Vector};
 use crate::job::Job;
 
 use super::SetOut;
 use super::curve::{CurveSetOut, Reach};
+use super::kept::Kept;
 use super::set_out::{Tie, point_ties};
 
 /// From a station to each of the two marks of the guide's edge, mm (judgement: far enough apart to lay a
@@ -103,11 +104,24 @@ fn ends(arc: &Arc) -> (Point, Point) {
     (arc.at_angle(arc.start), arc.at_angle(arc.start + arc.sweep))
 }
 
+/// Shares of the half length by which a guide's two marks are moved along its edge, until both lie on the
+/// kept stone.
+const MOVED: [f64; 9] = [0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1.0, -1.0];
+
+/// Two marks on a guide's edge, `half` to each side of its middle, or moved along so that both lie on the
+/// kept stone.
+fn marks_on(kept: &Kept, edge: &Line, half: f64) -> [Point; 2] {
+    let pair = |moved: f64| [-half, half].map(|d| edge.at(d + moved * half));
+    let on = |p: &Point| kept.region().side(*p) == Side::Inside;
+    let found = MOVED.into_iter().map(pair).find(|p| p.iter().all(on));
+    found.unwrap_or_else(|| pair(0.0))
+}
+
 /// The set-out of a curve: about its pivot when the jig's arm reaches, else from its chord.
 ///
 /// `arc` is the sawn arc with the kept stone to its left. The guide lies on the kept stone.
 #[must_use]
-pub fn arm_or_chord(job: &Job, arc: &Arc, curve: CurveSetOut) -> SetOut {
+pub fn arm_or_chord(job: &Job, kept: &Kept, arc: &Arc, curve: CurveSetOut) -> SetOut {
     let (from, to) = ends(arc);
     // A whole circle has no chord.
     if curve.reach == Reach::Within || from.distance(to) <= crate::geom::SAME_MM {
@@ -123,12 +137,15 @@ pub fn arm_or_chord(job: &Job, arc: &Arc, curve: CurveSetOut) -> SetOut {
     let half = GUIDE_HALF_MM.min(job.guide.length_mm / 2.0);
     let marks = curve.stations.iter().map(|station| {
         let out = Vector::at_angle(station.angle);
-        let along = out.left() * half;
-        let guide = station.touch + out * inwards;
+        let edge = Line {
+            point: station.touch + out * inwards,
+            along: out.left(),
+        };
+        let guide = marks_on(kept, &edge, half);
         StationMarks {
             number: station.number,
             touch: chord.ordinate(station.touch),
-            guide: [guide - along, guide + along].map(|p| chord.ordinate(p)),
+            guide: guide.map(|p| chord.ordinate(p)),
         }
     });
     SetOut::Ordinates(Box::new(OrdinateSetOut {

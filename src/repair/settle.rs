@@ -17,7 +17,8 @@ pub struct Edge {
 pub struct Settled {
     /// How far the finished line moves in, mm.
     pub moved_mm: f64,
-    /// When it is not sawn again: the unhurt stone left on the finished line, mm.
+    /// When it is not sawn again: the unhurt stone that may be counted on over the finished line, mm; no
+    /// more than the allowance, however much stands there.
     pub ready_mm: Option<f64>,
     /// Stone to take off beyond the finished line, where it is thickest, mm; nothing before it is sawn.
     pub take_off_mm: f64,
@@ -54,7 +55,8 @@ pub fn settle(edge: Edge, grind_mm: f64, least_strip_mm: f64) -> Settled {
     }
     Settled {
         moved_mm,
-        ready_mm: (!sawn_again).then_some(allowance_mm + moved_mm + unhurt_mm.min(face_mm)),
+        ready_mm: (!sawn_again)
+            .then_some((allowance_mm + moved_mm + unhurt_mm.min(face_mm)).min(allowance_mm)),
         take_off_mm: if sawn_again {
             0.0
         } else {
@@ -114,8 +116,8 @@ mod tests {
 
     #[test]
     fn a_face_that_came_out_too_far_costs_no_size() {
-        is(settle(edge(1.0, 2.0, 2.0), 3.0, 10.0), 0.0, Some(3.0), 3.0);
-        is(settle(edge(1.0, 6.0, 6.0), 3.0, 10.0), 0.0, Some(7.0), 7.0);
+        is(settle(edge(1.0, 2.0, 2.0), 3.0, 10.0), 0.0, Some(1.0), 3.0);
+        is(settle(edge(1.0, 6.0, 6.0), 3.0, 10.0), 0.0, Some(1.0), 7.0);
         is(settle(edge(1.0, 12.0, 12.0), 3.0, 10.0), 0.0, None, 0.0);
     }
 

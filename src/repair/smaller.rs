@@ -309,7 +309,8 @@ impl Search<'_> {
         let moved = [corner, (corner + count - 1) % count].map(|e| settled[e].moved_mm);
         let stays = moved.iter().all(|m| *m == 0.0) && !self.is_lost(corner);
         let ground = face <= self.as_cut.grind_mm;
-        let left = allowance_mm(self.placement, part) + face.min(self.faces.unhurt_mm(part));
+        let unhurt = face.min(self.faces.unhurt_mm(part));
+        let left = allowance_mm(self.placement, part) + unhurt.min(0.0);
         (stays && ground).then_some(left)
     }
 
@@ -346,7 +347,7 @@ fn moved_on(settled: Settled, moved_mm: f64) -> Settled {
     }
     Settled {
         moved_mm,
-        ready_mm: settled.ready_mm.map(|r| r + more),
+        ready_mm: settled.ready_mm,
         take_off_mm: settled.take_off_mm
             + if settled.ready_mm.is_some() {
                 more

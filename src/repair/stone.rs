@@ -203,8 +203,11 @@ fn inner_point(placement: &Placement) -> Point {
     edge.at(0.5) + edge.heading(0.5).left() * 1.0
 }
 
-/// The old frame while corner A and the direction of AB are still there, else one along the longest
-/// straight edge of the stone.
+/// An edge so long, as a share of the longest, may carry the frame (judgement).
+const NEARLY_LONGEST: f64 = 0.6;
+
+/// The old frame while corner A and the direction of AB are still there, else one along the long straight
+/// edge of the stone that runs most nearly as AB did.
 fn frame(stone: &Outline, slab: &Outline) -> Frame {
     let (a, along) = (slab.segs()[0].start(), slab.segs()[0].heading(0.0));
     let same = |s: &&Seg| {
@@ -217,8 +220,11 @@ fn frame(stone: &Outline, slab: &Outline) -> Frame {
             kept: true,
         };
     }
-    let straight = stone.segs().iter().filter(|s| matches!(s, Seg::Line(..)));
-    let base = straight.max_by(|a, b| a.length().total_cmp(&b.length()));
+    let straight = || stone.segs().iter().filter(|s| matches!(s, Seg::Line(..)));
+    let longest = straight().map(Seg::length).fold(0.0, f64::max);
+    let long = straight().filter(|s| s.length() >= NEARLY_LONGEST * longest);
+    let like_ab = |s: &&Seg| s.heading(0.0).dot(along);
+    let base = long.max_by(|a, b| like_ab(a).total_cmp(&like_ab(b)));
     let base = base.unwrap_or(&stone.segs()[0]);
     let turn = -(base.end() - base.start()).angle();
     let turned = Pose::new(turn, Vector::default()).apply(base.start());

@@ -349,12 +349,25 @@ fn steps(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
     } else {
         format!("For comparison: {} straight cuts", t.cuts)
     };
+    let quarter = if curve_turns(curve) {
+        format!(
+            "; four to the quarter circle, {}",
+            figures.small(t.four_to_quarter)
+        )
+    } else {
+        String::new()
+    };
     steps.push(format!(
-        "{words} tangent to the arc would leave corners of {} to grind; four to the quarter circle, {}.",
-        figures.small(t.corner),
-        figures.small(t.four_to_quarter)
+        "{words} tangent to the arc would leave corners of {} to grind{quarter}.",
+        figures.small(t.corner)
     ));
     steps
+}
+
+/// Whether the stations go round an eighth of a circle or more.
+fn curve_turns(curve: &CurveSetOut) -> bool {
+    let ends = [curve.stations.first(), curve.stations.last()];
+    matches!(ends, [Some(a), Some(b)] if (b.angle - a.angle).abs() >= std::f64::consts::FRAC_PI_4)
 }
 
 fn station_table(figures: Figures, curve: &CurveSetOut) -> Table {

@@ -143,6 +143,9 @@ fn efforts(plan: &Plan) -> Vec<(String, String)> {
         row("Straight cuts", totals.straight_cuts.to_string()),
         row("Curves", totals.curves.to_string()),
     ];
+    if totals.relief_cuts > 0 {
+        rows.push(row("Relief cuts", totals.relief_cuts.to_string()));
+    }
     if totals.core_holes > 0 {
         rows.push(row("Core holes", totals.core_holes.to_string()));
     }
