@@ -14,6 +14,7 @@ use super::hollow::Hollow;
 use super::kept::{Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
+use super::tangents::Tangents;
 use super::{
     Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
     passes,
@@ -109,40 +110,6 @@ pub fn widest_step(radius: f64, cusp: f64, half_under: f64) -> f64 {
 #[must_use]
 pub fn cusp_height(radius: f64, step: f64) -> f64 {
     radius * (1.0 / (step / 2.0).cos() - 1.0)
-}
-
-/// Straight cuts tangent to an arc, run off at both ends, in place of plunges.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Tangents {
-    /// How many leave corners no higher than the highest ridge that plunges may leave.
-    pub cuts: usize,
-    /// How far their corners stand out over the arc, mm.
-    pub corner: f64,
-    /// How far the corners of only four to the quarter circle would, mm.
-    pub four_to_quarter: f64,
-}
-
-impl Tangents {
-    /// For an arc and the highest ridge allowed, mm. The first and last cut lie half a step from the
-    /// arc's ends, so that n cuts share the sweep evenly.
-    #[must_use]
-    pub fn round(arc: &Arc, cusp: f64) -> Self {
-        let widest = 2.0 * (arc.radius / (arc.radius + cusp)).acos();
-        let count = (arc.sweep.abs() / widest - 1e-9).ceil().clamp(1.0, 1000.0);
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-        let cuts = count as usize;
-        Self {
-            cuts,
-            corner: cusp_height(arc.radius, arc.sweep.abs() / count),
-            four_to_quarter: polygon_corner(arc.radius, 16),
-        }
-    }
-}
-
-/// How far the corners of a regular polygon of `sides` round a circle stand out over it, mm.
-#[must_use]
-pub fn polygon_corner(radius: f64, sides: u32) -> f64 {
-    radius * (1.0 / (std::f64::consts::PI / f64::from(sides)).cos() - 1.0)
 }
 
 /// More stations than this on one arc are not planned; the disc or the cusp is at fault then.

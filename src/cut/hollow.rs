@@ -11,11 +11,12 @@ use serde::Serialize;
 use crate::geom::{Arc, Line, Outline, Point, Vector};
 use crate::job::{Disc, Finish, Job};
 
-use super::curve::{self, CurveSetOut, Station, Tangents};
+use super::curve::{self, CurveSetOut, Station};
 use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
+use super::tangents::Tangents;
 use super::{
     Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
 };

@@ -12,6 +12,7 @@
 //! | [`straight`] | straight cuts along a guide, and the trims that run off |
 //! | [`stopped`] | straight cuts that stop inside the stone |
 //! | [`curve`] | outside arcs as plunges |
+//! | [`tangents`] | for comparison: straight cuts tangent to an arc |
 //! | [`hollow`] | hollow arcs as plunges |
 //! | [`ordinates`] | curves set out from their chord where no arm reaches |
 //! | [`relief`] | straight cuts that part a curve's waste into pieces a person can hold |
@@ -32,6 +33,7 @@ pub mod course;
 pub mod curve;
 pub mod cutout;
 pub mod disc;
+mod field;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
@@ -44,6 +46,7 @@ pub mod relief;
 pub mod set_out;
 pub mod stopped;
 pub mod straight;
+pub mod tangents;
 
 use serde::{Serialize, Serializer};
 

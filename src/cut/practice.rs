@@ -5,10 +5,11 @@
 
 use serde::Serialize;
 
-use crate::geom::{Line, Outline, Point, SAME_MM, Seg, Side, Vector};
+use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
+use super::field::Field;
 use super::set_out::{Tie, point_ties};
 use super::{Pass, Stroke, StrokeKind, passes};
 
@@ -17,9 +18,9 @@ pub const CLEAR_MM: f64 = 50.0;
 /// Least that is accepted where there is no more room, mm (judgement: a slip of the hand).
 const LEAST_CLEAR_MM: f64 = 10.0;
 /// From a practice slot to the offcut's own boundary, mm (judgement: it stays one piece).
-const IN_OFFCUT_MM: f64 = 5.0;
+pub(super) const IN_OFFCUT_MM: f64 = 5.0;
 /// Between practice slots, mm (judgement).
-const BETWEEN_MM: f64 = 12.0;
+pub(super) const BETWEEN_MM: f64 = 12.0;
 /// Length of the practice cut in the face, mm (judgement: long enough to time).
 const LENGTH_MM: f64 = 200.0;
 /// Least way the disc runs in it, mm (judgement).
@@ -141,15 +142,6 @@ struct Place<'o> {
     field: Field,
     clearance: f64,
     offcut: &'o str,
-}
-
-/// A rectangle: from its first corner along one side, the other side to its right.
-#[derive(Clone)]
-struct Field {
-    from: Point,
-    along: Vector,
-    long: f64,
-    wide: f64,
 }
 
 impl<'a> Wanted<'a> {
@@ -351,76 +343,6 @@ fn first(score: f64, step: f64, full: f64) -> Vec<Pass> {
 
 fn last(passes: &[Pass]) -> f64 {
     passes.last().map_or(0.0, |p| p.depth)
-}
-
-impl Field {
-    fn corners(&self) -> [Point; 4] {
-        let (long, right) = (self.along * self.long, self.along.right() * self.wide);
-        let a = self.from;
-        [a, a + right, a + right + long, a + long]
-    }
-
-    fn sides(&self) -> [Seg; 4] {
-        let c = self.corners();
-        [0, 1, 2, 3].map(|i| Seg::Line(c[i], c[(i + 1) % 4]))
-    }
-
-    /// Shortest distance between the field's boundary and an outline's, mm: to chords of an arc.
-    fn distance(&self, outline: &Outline) -> f64 {
-        let sides = self.sides();
-        let near = |p: Point| {
-            sides
-                .iter()
-                .map(|s| s.distance(p))
-                .fold(f64::INFINITY, f64::min)
-        };
-        let theirs = outline.segs().iter().flat_map(|s| match s {
-            Seg::Line(a, _) => vec![*a],
-            // A tenth of a millimetre is nothing to a clearance.
-            Seg::Arc(_) => s.flattened(0.1),
-        });
-        let ours = self.corners().into_iter().map(|c| outline.distance(c));
-        theirs.map(near).chain(ours).fold(f64::INFINITY, f64::min)
-    }
-
-    fn crosses(&self, outline: &Outline) -> bool {
-        let sides = self.sides();
-        outline
-            .segs()
-            .iter()
-            .any(|s| sides.iter().any(|side| !side.meets(s).is_empty()))
-    }
-
-    fn lies_in(&self, ring: &Outline) -> bool {
-        ring.side(self.from) == Side::Inside
-            && !self.crosses(ring)
-            && self.distance(ring) >= IN_OFFCUT_MM - SAME_MM
-    }
-
-    fn holds(&self, p: Point) -> bool {
-        let line = Line {
-            point: self.from,
-            along: self.along,
-        };
-        let (foot, off) = (line.foot(p), -line.left_of(p));
-        (0.0..=self.long).contains(&foot) && (0.0..=self.wide).contains(&off)
-    }
-
-    fn is_clear_of(&self, hole: &Outline) -> bool {
-        let inside = self.holds(hole.segs()[0].start());
-        !inside
-            && hole.side(self.from) == Side::Outside
-            && !self.crosses(hole)
-            && self.distance(hole) >= IN_OFFCUT_MM
-    }
-
-    fn is_apart_from(&self, other: &Self) -> bool {
-        Outline::polygon(&other.corners()).is_ok_and(|other| {
-            let inside = other.side(self.from) != Side::Outside;
-            let around = self.holds(other.segs()[0].start());
-            !inside && !around && !self.crosses(&other) && self.distance(&other) >= BETWEEN_MM
-        })
-    }
 }
 
 /// Outer boundaries and holes of a piece.

@@ -12,6 +12,7 @@
 //! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
 
+mod allowance;
 pub mod candidate;
 pub mod leftover;
 pub mod objection;

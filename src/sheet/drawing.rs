@@ -180,7 +180,8 @@ impl Drawing {
         })
     }
 
-    fn keep_labels_off(&mut self, segs: &[Seg]) {
+    /// Keeps labels off a run of pieces that is drawn without that.
+    pub fn keep_labels_off(&mut self, segs: &[Seg]) {
         for seg in segs {
             self.labels.occupy_seg(self.seg(seg));
         }

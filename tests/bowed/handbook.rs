@@ -115,7 +115,7 @@ fn ordinates_of_every_station() {
 #[test]
 fn polygon_of_tangent_cuts() {
     for (sides, half_round) in [(6_u32, 3.464_101_615), (24, 3.159_659_942)] {
-        let corner = kerfwright::cut::curve::polygon_corner(1.0, sides);
+        let corner = kerfwright::cut::tangents::polygon_corner(1.0, sides);
         // From the corner's height: tan²(π/n) = 1/cos²(π/n) − 1.
         let tangent = ((1.0 + corner).powi(2) - 1.0).sqrt();
         near("n·tan(π/n)", f64::from(sides) * tangent, half_round, 1e-9);

@@ -1,9 +1,8 @@
 //! A page for each curve: its stations, set out about a pivot or from the chord.
 
+use super::stations;
 use super::straight::{Kerf, freed_steps, tool_words};
-use crate::cut::{
-    ChordEnd, CurveSetOut, Cut, CutKind, Ordinate, OrdinateSetOut, PivotPlace, SetOut, Tie,
-};
+use crate::cut::{ChordEnd, CurveSetOut, Cut, CutKind, OrdinateSetOut, PivotPlace, SetOut, Tie};
 use crate::geom::{Bounds, Point, Vector};
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::{Drawing, FIGURE};
@@ -13,14 +12,15 @@ use crate::sheet::item::{Dash, Ink, Item, Stroke as Line};
 use crate::sheet::labels::Prefer;
 use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
-use crate::sheet::table::{Heading, Table, Width};
 
 /// Height of the drawing, mm.
 const DRAWING_MM: f64 = 92.0;
 /// Least height of it, mm.
 const LEAST_DRAWING_MM: f64 = 52.0;
+/// A chord shorter than this on paper is not drawn, mm.
+const LONG_CHORD_MM: f64 = 80.0;
 /// Stations closer than this on paper are not all named, mm.
-const NAMED_APART_MM: f64 = 7.0;
+const NAMED_APART_MM: f64 = 3.0;
 
 const RINGS: &str = "Rings: every station to one depth, then every station to the next";
 
@@ -56,14 +56,14 @@ fn page(book: &mut Book<'_>, cut: &Cut, curve: &CurveSetOut) {
         (
             by_chord(figures, cut, set_out),
             "Stations: along the chord, and square to it".to_owned(),
-            ordinate_table(figures, set_out),
+            stations::by_chord(figures, set_out),
         )
     } else {
         rows.extend(arm_rows(figures, curve));
         (
             by_arm(figures, cut, curve),
             stations_title(curve),
-            station_table(figures, curve),
+            stations::by_arm(figures, curve),
         )
     };
     let mut parts: Vec<Part> = vec![
@@ -125,11 +125,16 @@ fn draw(
     let mut drawing = Drawing::window(subject, area);
     scene::stage(&mut drawing, plan, cut.number);
     scene::kerf(&mut drawing, cut);
-    match &cut.set_out {
-        SetOut::Ordinates(set_out) => draw_chord(&mut drawing, cut, set_out),
-        _ => draw_arm(&mut drawing, book.figures, cut, curve),
+    // Lines first, then numbers, then words: numbers have the better places.
+    if let SetOut::Ordinates(set_out) = &cut.set_out {
+        let guide = chord_lines(&mut drawing, set_out, subject);
+        name_stations(&mut drawing, curve);
+        chord_names(&mut drawing, cut, set_out, guide);
+    } else {
+        drawing.cross(curve.pivot);
+        name_stations(&mut drawing, curve);
+        draw_arm(&mut drawing, book.figures, cut, curve);
     }
-    name_stations(&mut drawing, curve);
     drawing.finish()
 }
 
@@ -160,7 +165,6 @@ fn name_stations(drawing: &mut Drawing, curve: &CurveSetOut) {
 }
 
 fn draw_arm(drawing: &mut Drawing, figures: Figures, cut: &Cut, curve: &CurveSetOut) {
-    drawing.cross(curve.pivot);
     drawing.name(curve.pivot, &format!("pivot {}p", cut.number));
     let arm = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
     if let Some(station) = curve.stations.get(curve.stations.len() / 2) {
@@ -171,25 +175,53 @@ fn draw_arm(drawing: &mut Drawing, figures: Figures, cut: &Cut, curve: &CurveSet
     }
 }
 
-fn draw_chord(drawing: &mut Drawing, cut: &Cut, set_out: &OrdinateSetOut) {
+/// The chord, and the guide's edge at the middle station; gives that edge where it lies in the picture.
+fn chord_lines(
+    drawing: &mut Drawing,
+    set_out: &OrdinateSetOut,
+    shown: Bounds,
+) -> Option<[Point; 2]> {
     let (from, to) = (set_out.from.at, set_out.to.at);
+    if drawing.at(from).distance(drawing.at(to)) < LONG_CHORD_MM {
+        // The stations' numbers need its place.
+        return None;
+    }
     let chord = Line::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
     drawing.line_apart(from, to, chord);
-    let guide = Line::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
-    if let Some(marks) = set_out.marks.get(set_out.marks.len() / 2) {
-        let [a, b] = marks.guide.map(|g| g.at);
-        drawing.line_apart(a, b, guide);
-        drawing.dot(a);
-        drawing.dot(b);
+    drawing.cross(from);
+    drawing.cross(to);
+    let marks = set_out.marks.get(set_out.marks.len() / 2)?;
+    let guide = marks.guide.map(|g| g.at);
+    let inside = |p: &Point| shown.joined(Bounds::around([*p])) == shown;
+    if !guide.iter().all(inside) {
+        return None;
+    }
+    let edge = Line::solid(0.35, Ink::Accent).dashed(Dash::Dashed);
+    drawing.line_apart(guide[0], guide[1], edge);
+    drawing.dot(guide[0]);
+    drawing.dot(guide[1]);
+    Some(guide)
+}
+
+fn chord_names(
+    drawing: &mut Drawing,
+    cut: &Cut,
+    set_out: &OrdinateSetOut,
+    guide: Option<[Point; 2]>,
+) {
+    let (from, to) = (set_out.from.at, set_out.to.at);
+    for (end, name) in [(from, 'e'), (to, 'f')] {
+        drawing.name(end, &format!("{}{name}", cut.number));
+    }
+    let middle = set_out.marks.get(set_out.marks.len() / 2);
+    if let (Some([a, b]), Some(marks)) = (guide, middle) {
         let text = format!("guide at {}", marks.number);
         drawing.label(a.midpoint(b), &text, &FIGURE, Prefer::Beside);
     }
-    for (end, name) in [(from, 'e'), (to, 'f')] {
-        drawing.cross(end);
-        drawing.name(end, &format!("{}{name}", cut.number));
+    if drawing.at(from).distance(drawing.at(to)) >= LONG_CHORD_MM {
+        let quarter: Point = from + (to - from) * 0.25;
+        drawing.label(quarter, "chord", &FIGURE, Prefer::Beside);
     }
-    let quarter: Point = from + (to - from) * 0.25;
-    drawing.label(quarter, "chord", &FIGURE, Prefer::Beside);
 }
 
 fn row(name: &str, value: String) -> (String, String) {
@@ -368,69 +400,4 @@ fn steps(book: &Book<'_>, cut: &Cut, curve: &CurveSetOut) -> Vec<String> {
 fn curve_turns(curve: &CurveSetOut) -> bool {
     let ends = [curve.stations.first(), curve.stations.last()];
     matches!(ends, [Some(a), Some(b)] if (b.angle - a.angle).abs() >= std::f64::consts::FRAC_PI_4)
-}
-
-fn station_table(figures: Figures, curve: &CurveSetOut) -> Table {
-    let unit = figures.unit();
-    let rows = curve.stations.iter().map(|s| {
-        vec![
-            s.number.to_string(),
-            angle(s.angle),
-            figures.tape_bare(s.from_first),
-            figures.tape_bare(s.touch.x),
-            figures.tape_bare(s.touch.y),
-            if s.in_stone {
-                String::new()
-            } else {
-                "already cut".into()
-            },
-        ]
-    });
-    Table {
-        headings: vec![
-            Heading::numbers("Station", Width::Mm(22.0)),
-            Heading::numbers("Angle from AB", Width::Mm(34.0)),
-            Heading::numbers(format!("From station 1, {unit}"), Width::Mm(28.0)),
-            Heading::numbers(format!("x from A, {unit}"), Width::Mm(32.0)),
-            Heading::numbers(format!("y from A, {unit}"), Width::Mm(32.0)),
-            Heading::words("", Width::Part(1.0)),
-        ],
-        rows: rows.collect(),
-        style: Scale::BENCH.strong,
-    }
-}
-
-/// Each station's mark on the arc and the two marks of the guide's edge, as along / off.
-fn ordinate_table(figures: Figures, set_out: &OrdinateSetOut) -> Table {
-    let unit = figures.unit();
-    let stations = set_out.curve.stations.iter().zip(&set_out.marks);
-    let rows = stations.map(|(station, marks)| {
-        let mut row = vec![if station.in_stone {
-            station.number.to_string()
-        } else {
-            format!("({})", station.number)
-        }];
-        let pair =
-            |o: &Ordinate| [o.along, o.off].map(|mm| figures.tape_bare(mm).replace('-', "−"));
-        row.extend(pair(&marks.touch));
-        row.extend(marks.guide.iter().flat_map(pair));
-        row
-    });
-    let heads = ["On the arc", "Guide 1", "Guide 2"];
-    let mut headings = vec![Heading::numbers("Station", Width::Mm(22.0))];
-    for head in heads {
-        headings.push(Heading::numbers(
-            format!("{head}\nalong, {unit}"),
-            Width::Part(1.15),
-        ));
-        headings.push(Heading::numbers(
-            format!("\noff, {unit}"),
-            Width::Part(0.85),
-        ));
-    }
-    Table {
-        headings,
-        rows: rows.collect(),
-        style: Scale::BENCH.strong,
-    }
 }

@@ -15,6 +15,7 @@ pub mod safety;
 pub mod set_out;
 pub mod setting;
 pub mod sources;
+mod stations;
 pub mod straight;
 
 use super::book::Book;

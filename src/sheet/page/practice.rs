@@ -6,6 +6,8 @@ use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::Figures;
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
+use crate::sheet::item::{Ink, Stroke};
+use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
 
@@ -30,13 +32,22 @@ pub fn add(book: &mut Book<'_>) {
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     scene::stage(&mut drawing, plan, 1);
     scene::practice(&mut drawing, plan);
+    scene::slab_names(&mut drawing, plan);
+    for ring in plan.pieces.iter().flat_map(|p| &p.outline) {
+        drawing.keep_labels_off(ring);
+    }
+    scene::slab_names(&mut drawing, plan);
+    for ring in plan.pieces.iter().flat_map(|p| &p.outline) {
+        drawing.keep_labels_off(ring);
+    }
     for (mark, names) in named(plan) {
+        let thin = Stroke::solid(NARROW_MM, Ink::Black);
+        drawing.line_apart(mark.ends[0].at, mark.ends[1].at, thin);
         for (end, name) in mark.ends.iter().zip(names) {
             drawing.dot(end.at);
             drawing.name(end.at, name);
         }
     }
-    scene::slab_names(&mut drawing, plan);
     drawing.word(plan.top.balance, "keep");
     column.items.extend(drawing.finish());
     let parts = parts(plan, book.figures);
