@@ -108,9 +108,9 @@ pub struct Offcut<'a> {
     pub worth_mm2: f64,
 }
 
-/// Finds the places; `sawn` is the top with its allowances.
+/// Finds the places; `sawn` are the boundaries of the top with its allowances: its own and its openings'.
 #[must_use]
-pub fn plan(job: &Job, sawn: &Outline, offcuts: &[Offcut<'_>]) -> Practice {
+pub fn plan(job: &Job, sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
     let mut order: Vec<&Offcut<'_>> = offcuts.iter().collect();
     order.sort_by(|a, b| a.worth_mm2.total_cmp(&b.worth_mm2));
     let run_disc = disc::choose(job, Task::RunOff).disc;
@@ -187,7 +187,7 @@ impl<'a> Wanted<'a> {
     /// The place in the offcut worth least that is clear enough; else the one with the largest clearance.
     fn place<'o>(
         &self,
-        sawn: &Outline,
+        sawn: &[Outline],
         order: &[&Offcut<'o>],
         taken: Option<&Field>,
     ) -> Option<Place<'o>> {
@@ -214,7 +214,7 @@ impl<'a> Wanted<'a> {
     /// The place in one offcut farthest from the top.
     fn best_in(
         &self,
-        sawn: &Outline,
+        sawn: &[Outline],
         offcut: &Offcut<'_>,
         taken: Option<&Field>,
     ) -> Option<(f64, Field)> {
@@ -229,7 +229,10 @@ impl<'a> Wanted<'a> {
                     if !free {
                         continue;
                     }
-                    let clearance = field.distance(sawn);
+                    let clearance = sawn
+                        .iter()
+                        .map(|s| field.distance(s))
+                        .fold(f64::INFINITY, f64::min);
                     if best.as_ref().is_none_or(|b| clearance > b.0 + SAME_MM) {
                         best = Some((clearance, field));
                     }

@@ -6,7 +6,6 @@
 //! the last ring frees. What such a cut frees lies on bearers like the waste of any trim; while it is
 //! little too heavy to be held, it is parted again by parallel cuts.
 
-use crate::diag::Finding;
 use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, Vector, boolean};
 use crate::job::{Disc, Finish, Job, Part};
 use crate::place::{Trim, TrimEnd};
@@ -43,37 +42,18 @@ pub(super) fn before(course: &mut Course<'_>, curves: &[Beside<'_>], disc: &Disc
     let most = most_mm2(course.job);
     let enough = MOST_CUTS * curves.len();
     let first = course.cuts.len();
-    let heavy = loop {
+    loop {
         let heaviest = heaviest(course, curves, disc);
         if heaviest <= most {
-            break false;
+            return;
         }
         let made = course.cuts.len();
         for (beside, line) in lines(course, curves, heaviest, most) {
             cut(course, beside, line);
         }
         if course.cuts.len() == made || made - first >= enough {
-            break true;
+            return;
         }
-    };
-    if heavy {
-        let caution = too_heavy(course.job);
-        course.findings.cautions.push(caution);
-    }
-}
-
-/// The caution for curves whose waste cannot be parted far enough.
-fn too_heavy(job: &Job) -> Finding {
-    Finding {
-        id: "curve-waste-heavy",
-        title: "The waste of a curve drops in a piece too heavy to hold".into(),
-        detail: format!(
-            "No straight cuts clear of the kept stone part it into pieces of {:.1} kg (passes.waste_piece). \
-             Bear it from below over its whole length before the last ring; nobody holds it, no foot \
-             under it.",
-            job.passes.waste_piece.kg()
-        ),
-        source: "judgement: 5 kg".into(),
     }
 }
 

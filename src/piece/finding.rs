@@ -2,7 +2,7 @@
 
 use super::{CRUMB_MM2, Piece, Stones, mass_of};
 use crate::cut::kept::Kept;
-use crate::cut::{Cut, Remains};
+use crate::cut::{Cut, CutKind, Remains};
 use crate::diag::{Finding, Findings};
 use crate::geom::{Region, boolean};
 use crate::job::Job;
@@ -38,11 +38,13 @@ const HELD_BY_HAND_KG: f64 = 5.0;
 /// What the weights themselves give cause to say: a seller's figure that cannot be right, waste
 /// too heavy to be held by hand.
 #[must_use]
-pub fn findings(job: &Job, stones: &Stones) -> Findings {
+pub fn findings(job: &Job, cuts: &[Cut], stones: &Stones) -> Findings {
     let mut findings = Findings::default();
     findings.stops.extend(not_freed(&stones.unfreed));
     findings.cautions.extend(against_said(job));
     findings.cautions.extend(heavy_waste(&stones.pieces));
+    let dropped = dropped_by_curves(job, cuts, &stones.pieces);
+    findings.cautions.extend(dropped);
     findings
 }
 
@@ -112,5 +114,37 @@ fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
         source: "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, \
                  IEC 62841-2-3"
             .into(),
+    })
+}
+
+/// The caution for waste that a curve drops in a piece too heavy to hold, relief cuts or not.
+fn dropped_by_curves(job: &Job, cuts: &[Cut], pieces: &[Piece]) -> Option<Finding> {
+    let most = job.passes.waste_piece.kg();
+    let by_curve = |p: &&Piece| {
+        let cut = cuts.iter().find(|c| c.number == p.after_cut);
+        cut.is_some_and(|c| c.kind == CutKind::Curve) && p.mass.high.kg() > most
+    };
+    let heavy: Vec<String> = pieces
+        .iter()
+        .filter(by_curve)
+        .map(|p| {
+            format!(
+                "{} up to {:.0} kg after cut {}",
+                p.name,
+                p.mass.high.kg(),
+                p.after_cut
+            )
+        })
+        .collect();
+    (!heavy.is_empty()).then(|| Finding {
+        id: "curve-waste-heavy",
+        title: "The waste of a curve drops in a piece too heavy to hold".into(),
+        detail: format!(
+            "{}: more than {most:.1} kg (passes.waste_piece), and no straight cuts clear of the kept stone \
+             part it further. Bear it from below over its whole length before the last ring; nobody holds \
+             it, no foot under it.",
+            heavy.join("; ")
+        ),
+        source: "judgement: 5 kg".into(),
     })
 }

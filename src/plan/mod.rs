@@ -18,7 +18,7 @@ use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_n
 use crate::cut::practice::Offcut;
 use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
-use crate::geom::Region;
+use crate::geom::{Outline, Region};
 use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job, Part, Shape};
@@ -102,13 +102,13 @@ impl Plan {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
-        let practice = cut::practice::plan(job, &placement.sawn, &offcuts(&stones));
+        let practice = cut::practice::plan(job, &boundaries(&placement), &offcuts(&stones));
         let work = work(job, &cuts, &stones);
         let loads = loads(job, &placement, &cuts, &stones.states);
         let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
-        findings.append(piece::findings(job, &stones));
+        findings.append(piece::findings(job, &cuts, &stones));
         findings.append(of_handling);
         findings.append(of_hazards);
         let Findings { stops, cautions } = findings;
@@ -138,6 +138,14 @@ impl Plan {
             hazards,
         })
     }
+}
+
+/// The boundaries of the stone that is kept: the top's own and its openings'.
+fn boundaries(placement: &Placement) -> Vec<Outline> {
+    let openings = placement.cutouts.iter().map(|c| c.sawn.clone());
+    std::iter::once(placement.sawn.clone())
+        .chain(openings)
+        .collect()
 }
 
 /// The waste pieces to practise in.
