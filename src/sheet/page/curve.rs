@@ -21,6 +21,10 @@ const LEAST_DRAWING_MM: f64 = 52.0;
 const LONG_CHORD_MM: f64 = 80.0;
 /// Stations closer than this on paper are not all named, mm.
 const NAMED_APART_MM: f64 = 3.0;
+/// More stations than this are a row that nobody reads whole in the drawing.
+const MANY: usize = 24;
+/// Numbers of such a row stand so far apart, mm.
+const MANY_APART_MM: f64 = 12.0;
 
 const RINGS: &str = "Rings: every station to one depth, then every station to the next";
 
@@ -145,12 +149,17 @@ fn name_stations(drawing: &mut Drawing, curve: &CurveSetOut) {
         .windows(2)
         .map(|w| drawing.at(w[0].touch).distance(drawing.at(w[1].touch)))
         .fold(f64::INFINITY, f64::min);
+    let wanted = if curve.stations.len() > MANY {
+        MANY_APART_MM
+    } else {
+        NAMED_APART_MM
+    };
     let every = [1, 2, 5, 10, 20, 50]
         .into_iter()
         .find(|n| {
             #[allow(clippy::cast_precision_loss)]
             let n = *n as f64;
-            n * apart >= NAMED_APART_MM
+            n * apart >= wanted
         })
         .unwrap_or(100);
     for (i, station) in curve.stations.iter().enumerate() {

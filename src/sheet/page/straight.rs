@@ -104,7 +104,7 @@ fn rows(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, St
                 figures.small(set_out.guide_to_face)
             ),
         ),
-        row("Left on the edge", figures.small(cut.allowance)),
+        row(left_words(cut), figures.small(cut.allowance)),
         row("Last depth", figures.small(cut.full_depth)),
         row("Disc in stone", time(cut.minutes)),
     ];
@@ -149,6 +149,14 @@ pub(super) fn pass_tables(cut: &Cut) -> Vec<Part> {
         }
     };
     cut.passes.chunks(ACROSS).map(|g| table(g).into()).collect()
+}
+
+/// What stands between the cut and the line to keep.
+fn left_words(cut: &Cut) -> &'static str {
+    match cut.kind {
+        CutKind::Relief => "Clear of the curve",
+        _ => "Left on the edge",
+    }
 }
 
 /// What the cut makes of the top, in words.
