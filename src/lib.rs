@@ -9,6 +9,7 @@
 //! | [`place`] | job → [`place::Placement`], or why nothing fits |
 //! | [`cut`] | placement → [`cut::Cut`]s in order, with set-out, strokes, passes |
 //! | [`piece`] | cuts → [`piece::Stones`]: outlines, areas, masses, balance points |
+//! | [`repair`] | a job begun and gone wrong → the job that is left |
 //! | [`handle`] | → [`handle::Handling`]: lifting, carrying, bending, setting down |
 //! | [`hazard`] | → [`hazard::Hazards`]: dust, vibration, noise, disc, supply |
 //! | [`plan`] | all of it → [`plan::Plan`]: plain data |
@@ -46,6 +47,7 @@ pub mod piece;
 pub mod place;
 pub mod plan;
 pub mod render;
+pub mod repair;
 pub mod sheet;
 pub mod tables;
 pub mod units;

@@ -1,9 +1,14 @@
 //! The stone after each cut: what is left, what came free, and where every square millimetre went.
 
+mod finding;
+
+pub use finding::findings;
+
 use serde::Serialize;
 
 use crate::cut::Cut;
-use crate::diag::{Finding, Findings};
+use crate::cut::kept::Kept;
+
 use crate::geom::rectangle::{Rectangle, best_along_edges};
 use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Job, Stone};
@@ -21,6 +26,8 @@ pub struct Piece {
     pub name: String,
     /// The cut that frees it.
     pub after_cut: usize,
+    /// Whether the tools alone free it, or a hand that takes out the tails.
+    pub freed: Freed,
     /// Its boundaries at the face: the outer one counter-clockwise, then any holes clockwise. Parts
     /// that are separate at the face but hang together lower down are one piece with several outer
     /// boundaries.
@@ -33,6 +40,16 @@ pub struct Piece {
     pub balance: Point,
     /// A large rectangle that can still be had from it.
     pub best_rectangle: Option<BestRectangle>,
+}
+
+/// What frees a piece.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Freed {
+    /// The cut itself.
+    Saw,
+    /// A hand that takes out the tails after the cut.
+    Hand,
 }
 
 /// A rectangle inside an offcut.
@@ -68,7 +85,8 @@ pub struct BalanceSheet {
     pub top_mm2: f64,
     /// Left on the sawn edges to be taken off, cusps included.
     pub allowance_mm2: f64,
-    /// Taken by the disc, crumbs included.
+    /// Taken by the discs and core bits, crumbs included; a core hole counts whole, its core is too
+    /// small to use.
     pub kerf_mm2: f64,
     /// Waste pieces.
     pub offcuts_mm2: f64,
@@ -83,6 +101,8 @@ pub struct Stones {
     pub remaining: Vec<Remaining>,
     /// The kept stone after the last cut, allowances and cusps still on it.
     pub kept: Region,
+    /// Waste that no cut frees: it hangs on to the kept stone at the face or lower down.
+    pub unfreed: Vec<Region>,
     /// The kept stone after each cut, as in `remaining` but without waste that still hangs on to it
     /// lower down.
     pub states: Vec<Region>,
@@ -109,57 +129,104 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
     }
 }
 
-/// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in.
+/// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in. Where the tails
+/// of some cuts are taken out by hand after a cut, that is done as one more step of it.
 #[must_use]
 pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let slab = job.slab.shape.outline();
     let inside = inner_point(placement);
-    let mut kept = Region::solid(slab.clone());
-    let mut under = Underside::new(job, slab);
-    let (mut pieces, mut remaining, mut kerf_mm2) = (Vec::new(), Vec::new(), 0.0);
-    let mut states = Vec::new();
-    // Cut off at the face, but still hanging on to the kept stone lower down.
-    let mut hanging: Vec<Region> = Vec::new();
-    for cut in cuts.iter_mut() {
-        let slots = cut.slots();
-        let mut whole = std::mem::take(&mut hanging);
-        whole.insert(0, kept.clone());
-        kerf_mm2 += total(&boolean::intersection(&whole, &slots));
-        under.make(cut, inside);
+    let mut yard = Yard {
+        job,
+        inside,
+        kept: Region::solid(slab.clone()),
+        under: Underside::new(job, slab),
+        hanging: Vec::new(),
+        kerf_mm2: 0.0,
+        pieces: Vec::new(),
+    };
+    let (mut remaining, mut states) = (Vec::new(), Vec::new());
+    for i in 0..cuts.len() {
+        let number = cuts[i].number;
+        let under = cuts[i].slots_at(yard.under.below_mm);
+        let mut freed = yard.make(number, &cuts[i].slots(), &under, Freed::Saw);
+        let by_hand: Vec<Outline> = cuts
+            .iter()
+            .filter(|c| cuts[i].tails_out.contains(&c.number))
+            .flat_map(Cut::tails)
+            .collect();
+        if !by_hand.is_empty() {
+            freed.extend(yard.make(number, &by_hand, &by_hand, Freed::Hand));
+        }
+        cuts[i].frees = freed;
+        remaining.push(left(job, number, &yard.kept, &yard.hanging));
+        states.push(yard.kept.clone());
+    }
+    let top_mm2 = placement.finished().area();
+    let balance_sheet = BalanceSheet {
+        slab_mm2: slab.area(),
+        top_mm2,
+        allowance_mm2: yard.kept.area() + total(&yard.hanging) - top_mm2,
+        kerf_mm2: yard.kerf_mm2,
+        offcuts_mm2: yard.pieces.iter().map(|p| p.area_mm2).sum(),
+    };
+    let mut unfreed = yard.hanging;
+    unfreed.extend(finding::lumps(placement, &yard.kept, cuts));
+    Stones {
+        pieces: yard.pieces,
+        remaining,
+        kept: yard.kept,
+        unfreed,
+        states,
+        balance_sheet,
+    }
+}
+
+/// The stone in the course of the cuts.
+struct Yard<'a> {
+    job: &'a Job,
+    /// A point of the kept stone.
+    inside: Point,
+    kept: Region,
+    under: Underside,
+    /// Cut off at the face, but still hanging on to the kept stone lower down.
+    hanging: Vec<Region>,
+    kerf_mm2: f64,
+    pieces: Vec<Piece>,
+}
+
+impl Yard<'_> {
+    /// Takes slots out of the face and of the underside, and gives the names of what comes free.
+    fn make(
+        &mut self,
+        number: usize,
+        slots: &[Outline],
+        under: &[Outline],
+        freed: Freed,
+    ) -> Vec<String> {
+        let mut whole = std::mem::take(&mut self.hanging);
+        whole.insert(0, self.kept.clone());
+        self.kerf_mm2 += total(&boolean::intersection(&whole, slots));
+        self.under.make(under, self.inside);
         let mut free = Vec::new();
-        for part in boolean::difference(&whole, &slots) {
-            if part.side(inside) == Side::Inside {
-                kept = part;
+        for part in boolean::difference(&whole, slots) {
+            if part.side(self.inside) == Side::Inside {
+                self.kept = part;
             } else if part.area() < CRUMB_MM2 {
-                kerf_mm2 += part.area();
-            } else if under.holds(&part) {
-                hanging.push(part);
+                self.kerf_mm2 += part.area();
+            } else if self.under.holds(&part) {
+                self.hanging.push(part);
             } else {
                 free.push(part);
             }
         }
-        for parts in under.together(free) {
-            let piece = piece(&job.stone, &parts, pieces.len() + 1, cut.number);
-            cut.frees.push(piece.name.clone());
-            pieces.push(piece);
+        let mut names = Vec::new();
+        for parts in self.under.together(free) {
+            let count = self.pieces.len() + 1;
+            let piece = piece(&self.job.stone, &parts, count, number, freed);
+            names.push(piece.name.clone());
+            self.pieces.push(piece);
         }
-        remaining.push(left(job, cut.number, &kept, &hanging));
-        states.push(kept.clone());
-    }
-    let top_mm2 = placement.top.outline().area();
-    let balance_sheet = BalanceSheet {
-        slab_mm2: slab.area(),
-        top_mm2,
-        allowance_mm2: kept.area() + total(&hanging) - top_mm2,
-        kerf_mm2,
-        offcuts_mm2: pieces.iter().map(|p| p.area_mm2).sum(),
-    };
-    Stones {
-        pieces,
-        remaining,
-        kept,
-        states,
-        balance_sheet,
+        names
     }
 }
 
@@ -181,9 +248,9 @@ impl Underside {
         }
     }
 
-    fn make(&mut self, cut: &Cut, inside: Point) {
+    fn make(&mut self, slots: &[Outline], inside: Point) {
         let whole = [self.kept.clone()];
-        let parts = boolean::difference(&whole, &cut.slots_at(self.below_mm));
+        let parts = boolean::difference(&whole, slots);
         let (kept, parted): (Vec<Region>, Vec<Region>) = parts
             .into_iter()
             .partition(|p| p.side(inside) == Side::Inside);
@@ -232,81 +299,23 @@ fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remai
     }
 }
 
-/// A seller's word that differs from the computed weight by more than this is told (judgement).
-const SAID_TOLERANCE: f64 = 0.10;
-/// Waste heavier than this wants a support of its own under it, kg (judgement).
-const HELD_BY_HAND_KG: f64 = 5.0;
-
-/// What the weights themselves give cause to say: a seller's figure that cannot be right, waste
-/// too heavy to be held by hand.
-#[must_use]
-pub fn findings(job: &Job, stones: &Stones) -> Findings {
-    let mut findings = Findings::default();
-    findings.cautions.extend(against_said(job));
-    findings.cautions.extend(heavy_waste(&stones.pieces));
-    findings
-}
-
-fn against_said(job: &Job) -> Option<Finding> {
-    let said = job.stone.said?.kg();
-    let computed = mass_of(&job.stone, job.slab.shape.outline().area())
-        .likely
-        .kg();
-    let off = said / computed - 1.0;
-    (off.abs() > SAID_TOLERANCE).then(|| Finding {
-        id: "said-weight",
-        title: "The seller's weight and the computed weight differ".into(),
-        detail: format!(
-            "Said {said:.0} kg, computed {computed:.0} kg: {:+.0} %, more than {:.0} %. One of \
-             stone, size or thickness is wrong. Plan the lift with the heavier figure and weigh \
-             the slab if you can.",
-            off * 100.0,
-            SAID_TOLERANCE * 100.0
-        ),
-        source: "judgement: 10 %".into(),
-    })
-}
-
-fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
-    let heavy: Vec<String> = pieces
-        .iter()
-        .filter(|p| p.mass.high.kg() > HELD_BY_HAND_KG)
-        .map(|p| {
-            let kg = p.mass.high.kg();
-            format!("{} up to {kg:.0} kg after cut {}", p.name, p.after_cut)
-        })
-        .collect();
-    (!heavy.is_empty()).then(|| Finding {
-        id: "waste-needs-support",
-        title: "Waste too heavy to be held by hand comes free".into(),
-        detail: format!(
-            "{}. Carry every piece over {HELD_BY_HAND_KG:.0} kg on its own supports, level with \
-             the kept stone on both sides of the cut, before the last pass. A sagging piece \
-             closes the kerf on the disc.",
-            heavy.join("; ")
-        ),
-        source: "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, \
-                 IEC 62841-2-3"
-            .into(),
-    })
-}
-
-/// A point well inside the top: its centroid, or failing that a point just inside its boundary.
+/// A point well inside the kept stone: the top's centroid where there is stone, else just inside the
+/// boundary.
 fn inner_point(placement: &Placement) -> Point {
-    let top = placement.top.outline();
+    let top = placement.finished();
     let centroid = top.centroid();
     if top.side(centroid) == Side::Inside {
         return centroid;
     }
-    let edge = top.segs()[0];
-    edge.at(0.5) + edge.heading(0.5).left() * 1.0
+    let inner = Kept::of(placement).inner_point();
+    inner.unwrap_or_else(|| top.outer.segs()[0].at(0.5))
 }
 
 fn total(regions: &[Region]) -> f64 {
     regions.iter().map(Region::area).sum()
 }
 
-fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize) -> Piece {
+fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
     let (area_mm2, balance) = together(parts);
     let whole = parts.iter().filter(|p| p.holes.is_empty());
     let best = whole.filter_map(|p| best_along_edges(&p.outer));
@@ -318,6 +327,7 @@ fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize) -> Pi
     Piece {
         name: format!("W{number}"),
         after_cut,
+        freed,
         outline: parts.iter().flat_map(boundaries).collect(),
         area_mm2,
         mass: mass_of(stone, area_mm2),

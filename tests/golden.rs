@@ -235,6 +235,36 @@ fn faulty() {
 }
 
 #[test]
+fn basin_and_two_taps() {
+    check("basin-and-two-taps");
+}
+
+#[test]
+fn l_top() {
+    check("l-top");
+}
+
+#[test]
+fn round_a_pillar() {
+    check("round-a-pillar");
+}
+
+#[test]
+fn disc_too_small() {
+    check("disc-too-small");
+}
+
+#[test]
+fn bow_front() {
+    check("bow-front");
+}
+
+#[test]
+fn second_cut() {
+    check("second-cut");
+}
+
+#[test]
 fn every_example_and_every_folder_is_a_case() {
     let own = include_str!("golden.rs");
     let names = |folder: &str| -> Vec<String> {

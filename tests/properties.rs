@@ -43,11 +43,11 @@ fn outcome(job: &RandomJob) -> Result<Outcome, String> {
 }
 
 /// Plans and replays the jobs of some seeds; gives how many were planned.
-fn replayed(seeds: std::ops::Range<u64>) -> usize {
+fn replayed(seeds: std::ops::Range<u64>, of: fn(u64) -> RandomJob) -> usize {
     let mut planned = 0;
     let mut bad = Vec::new();
     for seed in seeds {
-        let job = RandomJob::of(seed);
+        let job = of(seed);
         match outcome(&job) {
             Ok(Outcome::Planned(plan)) => {
                 planned += 1;
@@ -66,14 +66,26 @@ fn replayed(seeds: std::ops::Range<u64>) -> usize {
 
 #[test]
 fn random_jobs_replay_first_half() {
-    let planned = replayed(0..155);
+    let planned = replayed(0..155, RandomJob::of);
     assert!(planned > 60, "only {planned} of 155 could be planned");
 }
 
 #[test]
 fn random_jobs_replay_second_half() {
-    let planned = replayed(155..310);
+    let planned = replayed(155..310, RandomJob::of);
     assert!(planned > 60, "only {planned} of 155 could be planned");
+}
+
+#[test]
+fn random_jobs_with_insides_replay_first_half() {
+    let planned = replayed(0..370, RandomJob::with_insides);
+    assert!(planned > 300, "only {planned} of 370 could be planned");
+}
+
+#[test]
+fn random_jobs_with_insides_replay_second_half() {
+    let planned = replayed(370..740, RandomJob::with_insides);
+    assert!(planned > 300, "only {planned} of 370 could be planned");
 }
 
 /// What must not depend on how a job is told.

@@ -196,6 +196,157 @@ fn thin_strip_beside_a_curve() {
     seed_holds(323);
 }
 
+/// Random jobs with inside corners, hollow arcs and openings that once came out wrong.
+fn insides_hold(seed: u64) {
+    let job = RandomJob::with_insides(seed);
+    let faults = faults(&plan(&job.text()), &job.wish);
+    assert!(faults.is_empty(), "{}\n{}", faults.join("\n"), job.text());
+}
+
+/// Two edges in one line with different finishes: the trim of the first makes both.
+#[test]
+fn edges_in_line_with_two_finishes() {
+    insides_hold(5);
+    insides_hold(287);
+}
+
+/// A row of core holes drilled over the holes at its ends: the balance counted them twice.
+#[test]
+fn row_between_two_corner_holes() {
+    insides_hold(26);
+    insides_hold(280);
+}
+
+/// Two holes a tenth of a millimetre apart where one does it: the areas no longer balanced.
+#[test]
+fn nearly_the_bit_s_own_radius() {
+    insides_hold(43);
+}
+
+/// No bit for the corners of an opening: nothing came free, and nobody said so.
+#[test]
+fn opening_without_a_bit() {
+    insides_hold(58);
+    insides_hold(62);
+}
+
+/// Where a hollow arc joins a straight edge, a corner of stone stood out farther than said.
+#[test]
+fn hollow_arc_between_two_stopped_cuts() {
+    insides_hold(78);
+}
+
+/// A corner arc whose end the neighbour's smaller allowance takes off, on a top with an inside corner.
+#[test]
+fn arc_cut_short_beside_an_inside_corner() {
+    insides_hold(42);
+    insides_hold(274);
+}
+
+#[test]
+fn jobs_of_the_golden_folders() {
+    for text in [
+        BASIN,
+        include_str!("golden/l-top/job.toml"),
+        include_str!("golden/round-a-pillar/job.toml"),
+        include_str!("golden/disc-too-small/job.toml"),
+    ] {
+        holds(text);
+    }
+}
+
+const BASIN: &str = include_str!("golden/basin-and-two-taps/job.toml");
+
+fn basin_notices(what: &str, change: impl FnOnce(&mut Value)) {
+    let mut plan = plan(BASIN);
+    change(&mut plan);
+    let said = faults(&plan, &USUAL).join("\n");
+    assert!(said.contains(what), "no \"{what}\" in:\n{said}");
+}
+
+#[test]
+fn notices_a_core_hole_in_the_top() {
+    basin_notices("of the kept stone", |plan| {
+        let holes = cut(plan, "core")["holes"].as_array_mut().expect("holes");
+        shift(&mut holes[0]["at"], 0.2, 0.0);
+    });
+    basin_notices("is marked elsewhere", |plan| {
+        let marks = cut(plan, "core")["set_out"]["centres"]
+            .as_array_mut()
+            .expect("marks");
+        shift(&mut marks[0]["at"], 0.2, 0.0);
+    });
+}
+
+fn last_straight(plan: &mut Value) -> &mut Value {
+    let cuts = plan["cuts"].as_array_mut().expect("cuts");
+    let found = cuts.iter_mut().rev().find(|c| c["kind"] == "straight");
+    found.expect("a straight cut")
+}
+
+#[test]
+fn notices_tails_that_are_not_told() {
+    basin_notices("no cut frees W3", |plan| {
+        last_straight(plan)["tails_out"] = json!([]);
+    });
+    basin_notices("a tail of", |plan| {
+        last_straight(plan)["tail"] = json!(20.0);
+    });
+    basin_notices("beside its cut", |plan| {
+        let left = last_straight(plan)["left_to_remove"]
+            .as_array_mut()
+            .expect("left");
+        shift(&mut left[0]["at"], 3.0, 3.0);
+    });
+    basin_notices("of a tail are left", |plan| {
+        let left = last_straight(plan)["left_to_remove"]
+            .as_array_mut()
+            .expect("left");
+        left[0]["left"] = json!(5.0);
+    });
+}
+
+#[test]
+fn notices_a_drop_out_said_to_fall_by_itself() {
+    basin_notices("does not come free", |plan| {
+        let pieces = plan["pieces"].as_array_mut().expect("pieces");
+        let drop_out = pieces.iter_mut().find(|p| p["freed"] == "hand");
+        drop_out.expect("a drop-out")["freed"] = json!("saw");
+    });
+}
+
+#[test]
+fn notices_a_stop_overrun() {
+    basin_notices("of the kept stone", |plan| {
+        let strokes = last_straight(plan)["strokes"]
+            .as_array_mut()
+            .expect("strokes");
+        for stroke in strokes {
+            let heading = stroke["heading"].as_f64().expect("a number").to_radians();
+            shift(&mut stroke["to"], 5.0 * heading.cos(), 5.0 * heading.sin());
+        }
+    });
+}
+
+#[test]
+fn notices_a_hollow_plunge_set_too_far_out() {
+    let mut plan = plan(include_str!("golden/round-a-pillar/job.toml"));
+    let curve = cut(&mut plan, "curve");
+    let pivot = curve["set_out"]["pivot"]["pivot"].clone();
+    for stroke in curve["strokes"].as_array_mut().expect("strokes") {
+        let out: Vec<f64> = (0..2)
+            .map(|k| stroke["from"][k].as_f64().expect("x") - pivot[k].as_f64().expect("x"))
+            .collect();
+        let far = out[0].hypot(out[1]);
+        for end in ["from", "to"] {
+            shift(&mut stroke[end], 0.2 * out[0] / far, 0.2 * out[1] / far);
+        }
+    }
+    let said = faults(&plan, &USUAL).join("\n");
+    assert!(said.contains("of the kept stone"), "{said}");
+    assert!(said.contains("not set tangent"), "{said}");
+}
+
 /// What the replay says of the counter's plan after somebody has changed it.
 fn said(change: impl FnOnce(&mut Value)) -> String {
     let mut plan = plan(COUNTER);

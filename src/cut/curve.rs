@@ -6,13 +6,19 @@
 use serde::Serialize;
 
 use crate::diag::{Finding, Findings};
-use crate::geom::{Arc, Line, Outline, Point, Seg, Side, Vector};
-use crate::job::{Disc, Job, Part};
-use crate::place::Placement;
+use crate::geom::{Arc, Line, Outline, Point, Side, Vector};
+use crate::job::{Disc, Finish, Job};
 
-use super::disc::half_length;
+use super::disc::{Sunk, full_depth};
+use super::hollow::Hollow;
+use super::kept::{Kept, Whose};
+use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
-use super::{Cut, CutKind, LeftOver, Pass, SetOut, Stroke, StrokeKind, passes, straight};
+use super::tangents::Tangents;
+use super::{
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
+    passes,
+};
 
 /// Where the disc is lowered.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -38,9 +44,11 @@ pub struct Station {
 pub enum PivotPlace {
     /// On the stone that is kept.
     Top,
+    /// On stone that falls out of a cutout, still in place because openings are cut last.
+    Cutout,
     /// On waste.
     Waste,
-    /// Beside the slab: something of the same height must be fixed there.
+    /// Beside the stone that is left: something of the same height must be fixed there.
     Off,
 }
 
@@ -82,9 +90,11 @@ pub struct CurveSetOut {
     pub slot_half: f64,
     /// Half the length of the slot at the underside, mm.
     pub slot_half_under: f64,
-    /// For comparison: how far the corners of a polygon made by four straight cuts to the quarter
-    /// circle would stand out over the arc, mm.
-    pub four_cut_corner: f64,
+    /// For comparison: straight cuts tangent to the arc.
+    pub tangents: Tangents,
+    /// Inside a hollow arc: where the disc's outer face stands and what is left. The stations' marks
+    /// then lie on that face.
+    pub inside: Option<Hollow>,
 }
 
 /// Largest angle between stations, radians: the ridge is no higher than `cusp` and the near faces
@@ -102,95 +112,177 @@ pub fn cusp_height(radius: f64, step: f64) -> f64 {
     radius * (1.0 / (step / 2.0).cos() - 1.0)
 }
 
-/// How far the corners of a regular polygon of `sides` round a circle stand out over it, mm.
-#[must_use]
-pub fn polygon_corner(radius: f64, sides: u32) -> f64 {
-    radius * (1.0 / (std::f64::consts::PI / f64::from(sides)).cos() - 1.0)
+/// More stations than this on one arc are not planned; the disc or the cusp is at fault then.
+pub(super) const MOST_STATIONS: f64 = 720.0;
+
+/// An outside arc to be made by plunges.
+#[derive(Clone, Debug)]
+pub struct Wanted<'a> {
+    /// Whose it is.
+    pub whose: Whose,
+    /// Name of the corner or edge.
+    pub name: String,
+    /// The sawn arc, run with the kept stone to its left: its sweep is positive.
+    pub arc: &'a Arc,
+    /// Stone left on it, mm.
+    pub allowance_mm: f64,
+    /// What is done to the edge afterwards.
+    pub finish: Finish,
+    /// Why it comes at this place in the order.
+    pub because: Because,
 }
 
-/// More stations than this on one arc are not planned; the disc or the cusp is at fault then.
-const MOST_STATIONS: f64 = 720.0;
-
-/// Plans the curve at a corner of the top; `stone` is what the straight trims have left.
+/// Plans the plunges round an outside arc; `stone` is what the straight trims have left. Stations whose
+/// slot would run into other kept stone are moved in until it clears. Nothing when no station is clear.
 #[must_use]
 pub fn plan(
     job: &Job,
-    placement: &Placement,
-    corner: usize,
-    arc: &Arc,
+    wanted: &Wanted<'_>,
+    kept: &Kept,
     stone: &Outline,
     disc: &Disc,
-) -> Cut {
-    let full_depth = job.stone.thickness.most + job.passes.through_mm;
-    let allowance = placement.corner_allowances[corner];
-    let sawn = sawn_arc(placement, corner, arc, allowance);
-    let half_under = half_length(disc, full_depth, job.stone.thickness.most);
-    let widest = widest_step(sawn.radius, job.passes.cusp_mm, half_under);
-    let count = (sawn.sweep / widest).ceil().clamp(1.0, MOST_STATIONS);
-    let step = sawn.sweep / count;
-    let slot_half = half_length(disc, full_depth, 0.0);
+) -> Option<Cut> {
+    let sawn = wanted.arc;
+    let full_depth = full_depth(job);
+    let sunk = Sunk::of(job, disc);
+    let is_clear = |angle: f64| kept.is_clear_of(slot(sawn, angle, sunk.face_mm, disc.kerf));
+    let (low, high) = clear_span(sawn.start, sawn.start + sawn.sweep, is_clear)?;
+    let widest = widest_step(sawn.radius, job.passes.cusp_mm, sunk.under_mm);
+    let count = ((high - low) / widest).ceil().clamp(1.0, MOST_STATIONS);
+    let step = (high - low) / count;
+    let reached = Arc {
+        start: low,
+        sweep: high - low,
+        ..*sawn
+    };
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let stations = stations(&sawn, step, count as usize, stone, slot_half, disc.kerf);
+    let stations = stations(
+        &reached,
+        step,
+        count as usize,
+        stone,
+        sunk.face_mm,
+        disc.kerf,
+    );
     let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth);
     let cusp = cusp_height(sawn.radius, step);
     let length = sawn.radius * sawn.sweep;
     let face_mm2 = length * job.stone.thickness.mean;
     let arm = sawn.radius + job.circle_jig.offset_mm;
-    let minutes = face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor;
     let set_out = CurveSetOut {
-        pivot: arc.centre,
-        pivot_ties: point_ties(&job.slab.shape, arc.centre),
-        pivot_on: pivot_place(job, placement, arc.centre),
-        radius: arc.radius,
+        pivot: sawn.centre,
+        pivot_ties: point_ties(&job.slab.shape, sawn.centre),
+        pivot_on: pivot_place(stone, kept, sawn.centre),
+        radius: sawn.radius - wanted.allowance_mm,
         sawn_radius: sawn.radius,
         arm,
         reach: reach(job.circle_jig.reach_mm, arm),
         step,
-        slot_half,
-        slot_half_under: half_under,
-        four_cut_corner: polygon_corner(sawn.radius, 16),
+        slot_half: sunk.face_mm,
+        slot_half_under: sunk.under_mm,
+        tangents: Tangents::round(sawn, job.passes.cusp_mm),
+        inside: None,
         stations: stations.clone(),
     };
-    Cut {
-        number: 0,
-        kind: CutKind::Curve,
-        edge: placement.top.corner_name(corner),
-        run_off: true,
-        disc: disc.clone(),
+    Some(Cut {
+        cutout: wanted.whose.cutout_number(),
+        because: wanted.because.clone(),
         full_depth,
-        allowance,
-        finish: straight::finish_of(job, Part::Corner(corner)),
+        allowance: wanted.allowance_mm,
+        finish: wanted.finish,
         length,
         face_mm2,
-        minutes,
-        set_out: SetOut::Pivot(Box::new(set_out)),
-        tail: 0.0,
+        minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor,
         cusp,
-        strokes: strokes(&passes, &sawn, &stations, disc.kerf),
+        strokes: strokes(&passes, sawn, &stations, disc.kerf),
         passes,
-        frees: Vec::new(),
-        left_to_remove: vec![LeftOver {
-            why: "cusps".into(),
-            at: sawn.at_angle(sawn.start + sawn.sweep / 2.0),
-            length: cusp,
-        }],
-    }
+        left_to_remove: left(sawn, cusp, [low, high]),
+        ..Cut::begun(
+            CutKind::Curve,
+            wanted.name.clone(),
+            Tool::Disc(disc.clone()),
+            arm_or_chord(job, kept, sawn, set_out),
+        )
+    })
 }
 
-/// The arc that is sawn: the one of the placement's sawn outline about the same centre, which is
-/// cut short where a neighbouring edge has a smaller allowance.
-fn sawn_arc(placement: &Placement, corner: usize, arc: &Arc, allowance: f64) -> Arc {
-    let parts = placement.sawn_parts.iter();
-    let piece = parts
-        .zip(placement.sawn.segs())
-        .find(|(part, _)| **part == Part::Corner(corner));
-    match piece {
-        Some((_, Seg::Arc(sawn))) => *sawn,
-        _ => Arc {
-            radius: arc.radius + allowance,
-            ..*arc
-        },
+/// The ridges between plunges, and the stone at an end that no plunge reaches.
+fn left(sawn: &Arc, cusp: f64, [low, high]: [f64; 2]) -> Vec<LeftOver> {
+    let left = |angle: f64, length: f64| LeftOver {
+        why: Remains::Cusps,
+        at: sawn.at_angle(angle),
+        length,
+        heading: None,
+        left: length,
+        by: Removal::Ground,
+    };
+    let end = sawn.start + sawn.sweep;
+    let unreached = |angle: f64, by: f64| {
+        let high = cusp_height(sawn.radius, 2.0 * by.min(1.4));
+        (by > 1e-6).then(|| left(angle, high))
+    };
+    std::iter::once(left(sawn.start + sawn.sweep / 2.0, cusp))
+        .chain(unreached(sawn.start, low - sawn.start))
+        .chain(unreached(end, end - high))
+        .collect()
+}
+
+/// The rectangle of a slot in the face, counter-clockwise.
+fn slot(sawn: &Arc, angle: f64, half: f64, kerf: f64) -> [Point; 4] {
+    let out = Vector::at_angle(angle);
+    let along = out.left() * half;
+    let (near, far) = (sawn.at_angle(angle), sawn.at_angle(angle) + out * kerf);
+    [far - along, far + along, near + along, near - along]
+}
+
+/// Angles tried along an arc for stations that are clear of kept stone.
+const TRIED: u32 = 96;
+
+/// The longest stretch of angles between two whose stations are clear, ends included; nothing when none
+/// is. The whole stretch, to the digit, when all are.
+pub(super) fn clear_span(
+    low: f64,
+    high: f64,
+    is_clear: impl Fn(f64) -> bool,
+) -> Option<(f64, f64)> {
+    let angle = |i: u32| low + (high - low) * f64::from(i) / f64::from(TRIED);
+    let clear: Vec<bool> = (0..=TRIED).map(|i| is_clear(angle(i))).collect();
+    let mut best: Option<(u32, u32)> = None;
+    let mut first = None;
+    for i in 0..=TRIED {
+        let here = clear[i as usize];
+        let from = *first.get_or_insert(i);
+        if here && best.is_none_or(|(a, b)| i - from >= b - a) {
+            best = Some((from, i));
+        }
+        if !here {
+            first = None;
+        }
     }
+    let (from, to) = best?;
+    let edge = |clear: f64, beyond: f64| {
+        let (mut in_it, mut out_of_it) = (clear, beyond);
+        for _ in 0..40 {
+            let middle = f64::midpoint(in_it, out_of_it);
+            if is_clear(middle) {
+                in_it = middle;
+            } else {
+                out_of_it = middle;
+            }
+        }
+        in_it
+    };
+    let low_end = if from == 0 {
+        low
+    } else {
+        edge(angle(from), angle(from - 1))
+    };
+    let high_end = if to == TRIED {
+        high
+    } else {
+        edge(angle(to), angle(to + 1))
+    };
+    Some((low_end, high_end))
 }
 
 fn stations(
@@ -227,10 +319,10 @@ fn stations(
 }
 
 /// Less stone than this in a slot is no reason to plunge, mm.
-const WORTH_A_PLUNGE_MM: f64 = 0.1;
+pub(super) const WORTH_A_PLUNGE_MM: f64 = 0.1;
 
 /// Whether a line along a slot runs through stone within the slot's length.
-fn meets_stone(stone: &Outline, slot: &Line, half: f64) -> bool {
+pub(super) fn meets_stone(stone: &Outline, slot: &Line, half: f64) -> bool {
     let mut marks: Vec<f64> = stone
         .segs()
         .iter()
@@ -266,17 +358,19 @@ fn strokes(passes: &[Pass], sawn: &Arc, stations: &[Station], kerf: f64) -> Vec<
         .collect()
 }
 
-fn pivot_place(job: &Job, placement: &Placement, pivot: Point) -> PivotPlace {
-    if placement.sawn.side(pivot) == Side::Inside {
+pub(super) fn pivot_place(stone: &Outline, kept: &Kept, pivot: Point) -> PivotPlace {
+    if kept.region().side(pivot) == Side::Inside {
         PivotPlace::Top
-    } else if job.slab.shape.outline().side(pivot) == Side::Inside {
+    } else if kept.region().outer.side(pivot) == Side::Inside {
+        PivotPlace::Cutout
+    } else if stone.side(pivot) == Side::Inside {
         PivotPlace::Waste
     } else {
         PivotPlace::Off
     }
 }
 
-fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
+pub(super) fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
     if arm < shortest {
         Reach::TooShortBy(shortest - arm)
     } else if arm > longest {
@@ -286,42 +380,57 @@ fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
     }
 }
 
-/// The stop for an arm that the jig cannot be set to.
+/// What to say of an arm that the jig cannot be set to: the curve is set out from its chord; a whole circle
+/// has none and cannot be made.
 #[must_use]
 pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
     let mut findings = Findings::default();
-    let SetOut::Pivot(set_out) = &cut.set_out else {
+    let Some(curve) = cut.set_out.curve() else {
         return findings;
     };
     let (shortest, longest) = job.circle_jig.reach_mm;
-    let (by, which) = match set_out.reach {
+    let (by, which) = match curve.reach {
         Reach::Within => return findings,
         Reach::TooShortBy(by) => (by, "shorter"),
         Reach::TooLongBy(by) => (by, "longer"),
     };
-    findings.stops.push(Finding {
-        id: "arm-out-of-reach",
-        title: format!("The circle jig cannot be set for the curve at corner {}", cut.edge),
-        detail: format!(
-            "The arm must be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm \
-             {which} than it can be. Make an arm that fits, or choose another radius.",
-            set_out.arm
-        ),
-        source: "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into(),
-    });
+    let out_of_reach = format!(
+        "The arm would be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm {which} \
+         than it can be.",
+        curve.arm
+    );
+    let source = "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into();
+    let name = &cut.edge;
+    if matches!(cut.set_out, SetOut::Ordinates(_)) {
+        findings.cautions.push(Finding {
+            id: "curve-without-arm",
+            title: format!("The curve at {name} is set out from its chord, without the circle jig"),
+            detail: format!(
+                "{out_of_reach} Strike the chord and lay the straight guide on the two marks of each \
+                 station; or make an arm that fits."
+            ),
+            source,
+        });
+    } else {
+        findings.stops.push(Finding {
+            id: "arm-out-of-reach",
+            title: format!("The circle jig cannot be set for the curve at corner {name}"),
+            detail: format!("{out_of_reach} Make an arm that fits, or choose another radius."),
+            source,
+        });
+    }
     findings
 }
 
 /// The caution for a curve so slight that the trims beside it leave nothing to saw.
 #[must_use]
-pub fn ground_only(cut: &Cut) -> Finding {
+pub fn ground_only(name: &str) -> Finding {
     Finding {
         id: "corner-ground-by-hand",
-        title: format!("The curve at corner {} is ground by hand", cut.edge),
+        title: format!("The curve at corner {name} is ground by hand"),
         detail: format!(
-            "The trims beside corner {} and their kerfs leave no stone for a plunge. Mark the curve \
-             on the corner and grind it by hand after the last cut.",
-            cut.edge
+            "The trims beside corner {name} and their kerfs leave no stone for a plunge. Mark the curve \
+             on the corner and grind it by hand after the last cut."
         ),
         source: "geometry: the sawn faces of the two edges, against the sawn arc".into(),
     }

@@ -1,9 +1,7 @@
-//! What a disc reaches, and the shape of its cut.
+//! What a disc reaches, the shape of its cut, and which disc is put on for a cut.
 
 use crate::diag::Finding;
 use crate::job::{Disc, DiscUse, Job};
-
-use super::CutKind;
 
 /// Deepest cut of a disc, mm: half of what its diameter exceeds the obstruction by, less everything
 /// between machine and stone.
@@ -21,6 +19,59 @@ pub fn half_length(disc: &Disc, depth: f64, below: f64) -> f64 {
     let radius = disc.diameter / 2.0;
     let up = (depth - below).clamp(0.0, radius);
     (radius * radius - (radius - up).powi(2)).max(0.0).sqrt()
+}
+
+/// Depth of the last pass, mm: through the thickest reading and a little farther.
+#[must_use]
+pub fn full_depth(job: &Job) -> f64 {
+    job.stone.thickness.most + job.passes.through_mm
+}
+
+/// How a disc that is right through lies in the stone.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sunk {
+    /// Half the length of its cut in the face, mm.
+    pub face_mm: f64,
+    /// Half the length of its cut at the underside of the thickest reading, mm.
+    pub under_mm: f64,
+}
+
+impl Sunk {
+    /// A disc lowered to its full depth.
+    #[must_use]
+    pub fn of(job: &Job, disc: &Disc) -> Self {
+        let depth = full_depth(job);
+        Self {
+            face_mm: half_length(disc, depth, 0.0),
+            under_mm: half_length(disc, depth, job.stone.thickness.most),
+        }
+    }
+
+    /// The stone left at the underside where a cut stops, mm: c(0) − c(t).
+    #[must_use]
+    pub fn tail_mm(&self) -> f64 {
+        self.face_mm - self.under_mm
+    }
+}
+
+/// What a disc is wanted for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Task {
+    /// A straight cut that runs off the stone at both ends.
+    RunOff,
+    /// A straight cut that stops inside the stone; the room between two stops in mm, infinite when
+    /// one end runs off.
+    Stopped {
+        /// Room for the disc's cut in the face, mm.
+        room_mm: f64,
+    },
+    /// Plunges round the outside of an arc.
+    Outside,
+    /// Plunges inside a hollow arc of a radius in mm.
+    Inside {
+        /// Its radius as sawn, mm.
+        radius_mm: f64,
+    },
 }
 
 /// Whether a disc gets through.
@@ -44,22 +95,39 @@ pub struct Choice<'a> {
     plate_mm: f64,
 }
 
-/// The disc with the narrowest kerf among those kept for this kind of cut that get through; when
-/// none does, the one that comes nearest.
+impl Choice<'_> {
+    /// The smallest diameter that gets through with this disc's obstruction, mm.
+    #[must_use]
+    pub fn least_diameter_mm(&self) -> f64 {
+        2.0 * (self.needed_mm + self.plate_mm) + self.disc.obstruction
+    }
+}
+
+/// The disc that suits a task best among those kept for it that get through; when none does, the
+/// one that comes nearest.
+///
+/// A run-off cut and an outside arc take the narrowest kerf. A stopped cut takes the shortest tail among
+/// the discs that find room, a hollow arc the shortest cut in the face: there the smaller disc is
+/// better. The kerf decides between equals.
 #[must_use]
-pub fn choose(job: &Job, kind: CutKind) -> Choice<'_> {
-    let needed_mm = job.stone.thickness.most + job.passes.through_mm;
+pub fn choose(job: &Job, task: Task) -> Choice<'_> {
+    let needed_mm = full_depth(job);
     let plate_mm = job.machine.plate_mm;
-    let fits = |d: &&Disc| match kind {
-        CutKind::Straight => d.usage != DiscUse::Curves,
-        CutKind::Curve => d.usage != DiscUse::Straights,
+    let curve = matches!(task, Task::Outside | Task::Inside { .. });
+    let kept_for = |d: &&Disc| match d.usage {
+        DiscUse::All => true,
+        DiscUse::Straights => !curve,
+        DiscUse::Curves => curve,
     };
     let spare = |d: &Disc| deepest_mm(d, plate_mm) - needed_mm;
     let best = |a: &&Disc, b: &&Disc| {
         let (reach_a, reach_b) = (spare(a) >= 0.0, spare(b) >= 0.0);
         let nearer = || {
             if reach_a {
-                a.kerf.total_cmp(&b.kerf)
+                let cost = |d: &Disc| cost(job, task, d);
+                let ((out_a, a1, a2), (out_b, b1, b2)) = (cost(a), cost(b));
+                let by_cost = a1.total_cmp(&b1).then(a2.total_cmp(&b2));
+                out_a.cmp(&out_b).then(by_cost)
             } else {
                 spare(b).total_cmp(&spare(a))
             }
@@ -67,7 +135,7 @@ pub fn choose(job: &Job, kind: CutKind) -> Choice<'_> {
         reach_b.cmp(&reach_a).then_with(nearer)
     };
     // A kit without a disc kept for this kind of cut falls back on the whole kit.
-    let kept = job.discs.iter().filter(fits).min_by(best);
+    let kept = job.discs.iter().filter(kept_for).min_by(best);
     let disc = kept
         .or_else(|| job.discs.iter().min_by(best))
         .unwrap_or(&job.discs[0]);
@@ -83,6 +151,16 @@ pub fn choose(job: &Job, kind: CutKind) -> Choice<'_> {
     }
 }
 
+/// What speaks against a disc for a task, the least first: that it finds no room, then what it wastes.
+fn cost(job: &Job, task: Task, disc: &Disc) -> (bool, f64, f64) {
+    let sunk = Sunk::of(job, disc);
+    match task {
+        Task::RunOff | Task::Outside => (false, disc.kerf, 0.0),
+        Task::Stopped { room_mm } => (2.0 * sunk.face_mm > room_mm, sunk.tail_mm(), disc.kerf),
+        Task::Inside { radius_mm } => (sunk.face_mm >= radius_mm, sunk.face_mm, disc.kerf),
+    }
+}
+
 /// The stop for a disc that does not get through.
 #[must_use]
 pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
@@ -90,7 +168,7 @@ pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
         return None;
     };
     let (disc, needed) = (choice.disc, choice.needed_mm);
-    let least = 2.0 * (needed + choice.plate_mm) + disc.obstruction;
+    let least = choice.least_diameter_mm();
     Some(Finding {
         id: "disc-too-small",
         title: "The disc does not get through the stone".into(),
@@ -106,4 +184,26 @@ pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
         ),
         source: "geometry: (diameter − obstruction) ÷ 2 − plate".into(),
     })
+}
+
+/// What a disc must be to find room between two stops, in words: sizes that would do, or that none
+/// with this obstruction is small enough and how long the cut would have to be.
+#[must_use]
+pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> String {
+    let (h, least) = (choice.needed_mm, choice.least_diameter_mm());
+    // 2·√(D·h − h²) ≤ room.
+    let most = (room_mm * room_mm / 4.0 + h * h) / h;
+    if most >= least {
+        format!(
+            "A disc of {:.0} to {:.0} mm across with the same flange would do.",
+            least.ceil(),
+            most.floor()
+        )
+    } else {
+        let shortest = 2.0 * (least * h - h * h).max(0.0).sqrt();
+        format!(
+            "With the same flange even the smallest disc that gets through, {least:.0} mm across, cuts \
+             {shortest:.0} mm long in the face."
+        )
+    }
 }

@@ -2,38 +2,120 @@
 //!
 //! | file | operation |
 //! |---|---|
-//! | [`mod@self`] | the [`Cut`] and the way to it |
-//! | [`disc`] | what a disc reaches, and the shape of its cut |
+//! | [`mod@self`] | the [`Cut`] |
+//! | [`course`] | the way to the cuts, and their order |
+//! | `making` | one corner, edge or arc of a boundary made |
+//! | [`disc`] | what a disc reaches, the shape of its cut, which disc is put on |
 //! | [`passes`] | the depths, one after another |
 //! | [`set_out`] | marks and ties from named corners |
-//! | [`straight`] | run-off trims |
-//! | [`curve`] | arcs as plunges |
+//! | [`kept`] | the boundary of the kept stone, and what is clear of it |
+//! | [`straight`] | straight cuts along a guide, and the trims that run off |
+//! | [`stopped`] | straight cuts that stop inside the stone |
+//! | [`curve`] | outside arcs as plunges |
+//! | [`tangents`] | for comparison: straight cuts tangent to an arc |
+//! | [`hollow`] | hollow arcs as plunges |
+//! | [`ordinates`] | curves set out from their chord where no arm reaches |
+//! | [`relief`] | straight cuts that part a curve's waste into pieces a person can hold |
+//! | [`practice`] | a practice cut and practice plunges in the waste |
+//! | [`inside`] | what each inside corner and hollow arc is made with |
+//! | [`corner`] | inside corners and small arcs: which bit, where each hole lies |
+//! | [`core`] | core holes as a cut |
+//! | [`cutout`] | an opening: holes, cuts between them, the drop-out |
+//! | [`rail`] | stone left beside openings and inside corners |
+//! | [`bearer`] | where the stone is borne along a cut |
+//! | [`consumable`] | time, water, tape |
 
+pub mod bearer;
+pub mod consumable;
+pub mod core;
+pub mod corner;
+pub mod course;
 pub mod curve;
+pub mod cutout;
 pub mod disc;
+mod field;
+pub mod hollow;
+pub mod inside;
+pub mod kept;
+mod making;
+pub mod ordinates;
 pub mod passes;
+pub mod practice;
+pub mod rail;
+pub mod relief;
 pub mod set_out;
+pub mod stopped;
 pub mod straight;
+pub mod tangents;
 
 use serde::{Serialize, Serializer};
 
-use crate::diag::{Finding, Findings};
-use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{Disc, Finish, Job, Part};
-use crate::place::Placement;
+use crate::geom::{Outline, Point, Vector};
+use crate::job::{CoreBit, Disc, Finish};
 
+pub use bearer::Bearers;
+pub use consumable::Consumables;
+pub use core::CentreMark;
+pub use course::plan;
 pub use curve::{CurveSetOut, PivotPlace, Reach, Station};
+pub use hollow::Hollow;
+pub use ordinates::{ChordEnd, Ordinate, OrdinateSetOut, StationMarks};
+pub use practice::{Clearance, MarkedEnd, Practice, PracticeMark};
 pub use set_out::{EdgeMark, Tie};
+pub use stopped::Stop;
 pub use straight::{GuideSide, MarkedLine, RunEnd, SetUp, StraightSetOut};
 
-/// A straight trim or a curve.
+/// What kind of cut it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum CutKind {
-    /// One straight line from edge to edge of the stone.
+    /// One straight line: from edge to edge of the stone, or stopped inside it.
     Straight,
     /// An arc made of straight plunges.
     Curve,
+    /// One straight line through waste, so that a curve's waste falls in pieces a person can hold.
+    Relief,
+    /// Holes drilled with a core bit.
+    Core,
+}
+
+/// What a cut is made with.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Tool {
+    /// A cutting disc.
+    Disc(Disc),
+    /// A core bit.
+    Bit(CoreBit),
+}
+
+impl Tool {
+    /// The disc, when it is one.
+    #[must_use]
+    pub const fn disc(&self) -> Option<&Disc> {
+        match self {
+            Self::Disc(disc) => Some(disc),
+            Self::Bit(_) => None,
+        }
+    }
+
+    /// Name as printed.
+    #[must_use]
+    pub fn name(&self) -> String {
+        match self {
+            Self::Disc(disc) => disc.name.clone(),
+            Self::Bit(bit) => format!("core bit of {} mm", bit.diameter),
+        }
+    }
+
+    /// Width of what it cuts, mm.
+    #[must_use]
+    pub const fn width_mm(&self) -> f64 {
+        match self {
+            Self::Disc(disc) => disc.kerf,
+            Self::Bit(bit) => bit.diameter,
+        }
+    }
 }
 
 /// One cut.
@@ -41,40 +123,51 @@ pub enum CutKind {
 pub struct Cut {
     /// Its place in the order, from 1.
     pub number: usize,
-    /// Straight or curve.
+    /// Straight, curve or core holes.
     pub kind: CutKind,
-    /// The top's edge (`1-2`) or corner (`2`) that it makes.
+    /// The edge (`1-2`) or corner (`2`) that it makes, of the top or of the cutout.
     pub edge: String,
+    /// The cutout it belongs to, counted from 1; nothing for the top's own outline.
+    pub cutout: Option<usize>,
+    /// Why it comes at this place in the order.
+    pub because: Because,
     /// Enters and leaves through the edge of the stone.
     pub run_off: bool,
-    /// The disc.
-    pub disc: Disc,
+    /// The disc or the core bit: key `disc` or `bit`.
+    #[serde(flatten)]
+    pub tool: Tool,
     /// Depth of the last pass, mm.
     pub full_depth: f64,
     /// Stone left on the edge, mm.
     pub allowance: f64,
     /// What is done to the edge afterwards.
     pub finish: Finish,
-    /// Length of the sawn face, mm.
+    /// Length of the sawn face, mm; of core holes the way round them.
     pub length: f64,
     /// Sawn face, mm².
     pub face_mm2: f64,
-    /// Time with the disc in the stone, minutes.
+    /// Time with the disc or bit in the stone, minutes.
     pub minutes: f64,
     /// How it is set out.
     pub set_out: SetOut,
-    /// Stone left low down at a stopped end, mm; 0 for a run-off cut.
+    /// Stone left low down at a stopped end, c(0) − c(t), mm; 0 for a run-off cut.
     pub tail: f64,
-    /// Ridge left between plunges, mm; 0 for a straight cut.
+    /// Ridge left between plunges, mm; 0 for a straight cut and for a hollow arc.
     pub cusp: f64,
-    /// The depths in order.
+    /// The depths in order; none for core holes.
     pub passes: Vec<Pass>,
-    /// Every movement of the disc in order.
+    /// Every movement of the disc in order; none for core holes.
     pub strokes: Vec<Stroke>,
+    /// The core holes, right through.
+    pub holes: Vec<Hole>,
+    /// The cuts, this one included, whose tails are taken out by hand after this one.
+    pub tails_out: Vec<usize>,
     /// Pieces that come free.
     pub frees: Vec<String>,
     /// What is left to take off by hand.
     pub left_to_remove: Vec<LeftOver>,
+    /// Where the stone is borne along it.
+    pub bearers: Option<Bearers>,
 }
 
 /// How a cut is set out.
@@ -85,6 +178,37 @@ pub enum SetOut {
     Guide(Box<StraightSetOut>),
     /// About a pivot.
     Pivot(Box<CurveSetOut>),
+    /// From the chord of a curve.
+    Ordinates(Box<OrdinateSetOut>),
+    /// By the middles of holes.
+    Centres(Vec<CentreMark>),
+}
+
+/// Why a cut comes where it does in the order.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Because {
+    /// It takes away stone that later cuts would have had to go through.
+    Shortens {
+        /// The later cuts.
+        cuts: Vec<usize>,
+        /// How much shorter they are together, mm.
+        by_mm: f64,
+    },
+    /// It shortens no other straight cut: the order among these does not matter.
+    NothingShorter,
+    /// Holes are drilled while the slab is whole and bears the bit all round.
+    SlabWhole,
+    /// A stopped cut comes after the cuts that run off.
+    AfterRunOff,
+    /// A curve comes after the straight trims beside it.
+    AfterTrims,
+    /// The curve's waste would fall in one piece too heavy to hold.
+    WasteInHand,
+    /// An opening weakens the top: nothing else is sawn after it.
+    OpeningLast,
+    /// In an opening: holes, then long cuts, then short ones.
+    WithinOpening,
 }
 
 /// One depth.
@@ -94,6 +218,15 @@ pub struct Pass {
     pub number: usize,
     /// Depth of the disc's rim below the face, mm.
     pub depth: f64,
+}
+
+/// A core hole, a cylinder right through the stone.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Hole {
+    /// Its middle.
+    pub at: Point,
+    /// Across, mm.
+    pub diameter: f64,
 }
 
 /// One movement of the disc.
@@ -124,15 +257,51 @@ pub enum StrokeKind {
     Plunge,
 }
 
-/// Stone that the disc leaves standing and a hand takes off.
+/// What stone the tools leave standing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Remains {
+    /// Ridges between plunges, or between the holes of a chain.
+    Cusps,
+    /// Low down under a stopped end, one kerf wide.
+    Tail,
+    /// Beside the middle of a straight slot inside a hollow arc.
+    Hollow,
+    /// Beside the ends of such a slot at the underside.
+    HollowUnder,
+    /// In a corner that a core hole leaves rounder than asked for.
+    Corner,
+    /// On an edge that a trim in line with it has made, whose allowance is larger.
+    Beside,
+}
+
+/// How a hand takes off what is left.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Removal {
+    /// Ground off.
+    Ground,
+    /// With a diamond wire or rod from the core hole beside it.
+    FromCoreHole,
+    /// Cut from below, the stone turned over, the rest by hand.
+    FromBelow,
+}
+
+/// Stone that the tools leave standing and a hand takes off.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct LeftOver {
-    /// What it is: `cusps`.
-    pub why: String,
-    /// Where.
+    /// What it is.
+    pub why: Remains,
+    /// Where; for a tail, where the cut ends in the face, on the middle of the kerf.
     pub at: Point,
-    /// Its size, mm.
+    /// Its size, mm; for a tail, its length at the underside as the disc leaves it.
     pub length: f64,
+    /// For a tail: the direction from the cut towards its end, degrees.
+    pub heading: Option<f64>,
+    /// What is left of it once core holes beside it have had their share, mm.
+    pub left: f64,
+    /// How it is taken off.
+    pub by: Removal,
 }
 
 // The signature is the one `serialize_with` asks for.
@@ -153,7 +322,52 @@ impl Stroke {
     }
 }
 
+/// So far a tail's outline reaches back into the cut it belongs to, mm, lest rounding part the two.
+const INTO_CUT_MM: f64 = 0.5;
+
+impl SetOut {
+    /// The stations of a curve, however they are set out.
+    #[must_use]
+    pub fn curve(&self) -> Option<&CurveSetOut> {
+        match self {
+            Self::Pivot(curve) => Some(curve),
+            Self::Ordinates(ordinates) => Some(&ordinates.curve),
+            Self::Guide(_) | Self::Centres(_) => None,
+        }
+    }
+}
+
 impl Cut {
+    /// A cut of which no more is known yet: everything else is nothing or 0.
+    #[must_use]
+    pub(crate) const fn begun(kind: CutKind, edge: String, tool: Tool, set_out: SetOut) -> Self {
+        Self {
+            number: 0,
+            kind,
+            edge,
+            cutout: None,
+            because: Because::NothingShorter,
+            run_off: true,
+            tool,
+            full_depth: 0.0,
+            allowance: 0.0,
+            finish: Finish::Saw,
+            length: 0.0,
+            face_mm2: 0.0,
+            minutes: 0.0,
+            set_out,
+            tail: 0.0,
+            cusp: 0.0,
+            passes: Vec::new(),
+            strokes: Vec::new(),
+            holes: Vec::new(),
+            tails_out: Vec::new(),
+            frees: Vec::new(),
+            left_to_remove: Vec::new(),
+            bearers: None,
+        }
+    }
+
     /// What the cut takes out of the face of the stone, as overlapping outlines.
     #[must_use]
     pub fn slots(&self) -> Vec<Outline> {
@@ -161,88 +375,34 @@ impl Cut {
     }
 
     /// What the cut takes out of the stone at `below` mm under the face, as overlapping outlines: the
-    /// slots of the last pass, which are the longest.
+    /// slots of the last pass, which are the longest, and the core holes.
     #[must_use]
     pub fn slots_at(&self, below: f64) -> Vec<Outline> {
         let last = self.passes.last().map_or(0, |p| p.number);
-        self.strokes
-            .iter()
-            .filter(|s| s.pass == last)
-            .filter_map(|s| Outline::polygon(&s.slot(&self.disc, below)).ok())
+        let slots = self.tool.disc().into_iter().flat_map(|disc| {
+            let strokes = self.strokes.iter().filter(|s| s.pass == last);
+            strokes.filter_map(|s| Outline::polygon(&s.slot(disc, below)).ok())
+        });
+        let holes = self.holes.iter();
+        slots
+            .chain(holes.filter_map(|h| Outline::circle(h.at, h.diameter / 2.0).ok()))
             .collect()
     }
-}
 
-/// Plans every cut: straight trims in the placement's order, then the curves.
-///
-/// Pieces are not yet known: [`Cut::frees`] is filled by the next stage. The findings hold a stop
-/// for each cut that no disc of the kit can make.
-#[must_use]
-pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
-    let mut findings = Findings::default();
-    let mut cuts = Vec::new();
-    let mut stone = job.slab.shape.outline().clone();
-    for trim in &placement.trims {
-        let choice = disc::choose(job, CutKind::Straight);
-        findings.stops.extend(disc::too_small(&choice));
-        if let Some((cut, kept)) = straight::plan(job, placement, trim, &stone, choice.disc) {
-            cuts.push(cut);
-            stone = kept;
-        } else if stone.chord(&trim.face, trim.middle).is_some() {
-            let stop = straight::no_room_for_guide(job, placement, trim);
-            findings.stops.push(stop);
-        }
+    /// What is taken out by hand under the stopped ends, as outlines: upright through the stone, one
+    /// kerf wide.
+    #[must_use]
+    pub fn tails(&self) -> Vec<Outline> {
+        let kerf = self.tool.width_mm();
+        self.left_to_remove
+            .iter()
+            .filter(|left| left.why == Remains::Tail)
+            .filter_map(|left| {
+                let along = Vector::at_angle(left.heading?.to_radians());
+                let side = along.left() * (kerf / 2.0);
+                let (a, b) = (left.at - along * (left.length + INTO_CUT_MM), left.at);
+                Outline::polygon(&[a - side, b - side, b + side, a + side]).ok()
+            })
+            .collect()
     }
-    for (seg, part) in placement
-        .top
-        .outline()
-        .segs()
-        .iter()
-        .zip(placement.top.parts())
-    {
-        if let (Seg::Arc(arc), Part::Corner(corner)) = (seg, part)
-            && arc.sweep > 0.0
-        {
-            let choice = disc::choose(job, CutKind::Curve);
-            findings.stops.extend(disc::too_small(&choice));
-            let cut = curve::plan(job, placement, *corner, arc, &stone, choice.disc);
-            let sawn = placement.sawn_parts.contains(&Part::Corner(*corner));
-            if sawn && !cut.strokes.is_empty() {
-                findings.append(curve::against_jig(job, &cut));
-                cuts.push(cut);
-            } else {
-                findings.cautions.push(curve::ground_only(&cut));
-            }
-        }
-    }
-    for (i, cut) in cuts.iter_mut().enumerate() {
-        cut.number = i + 1;
-    }
-    findings.stops.extend(not_planned(placement));
-    findings.stops.dedup_by(same);
-    findings.cautions.dedup_by(same);
-    (cuts, findings)
-}
-
-/// A top that run-off trims and outside curves alone do not make.
-fn not_planned(placement: &Placement) -> Option<Finding> {
-    let top = &placement.top;
-    let inside = (0..top.count()).any(|corner| top.is_inside_corner(corner));
-    let bowed = (0..top.count()).any(|edge| !top.is_straight(edge));
-    let hollow = |s: &Seg| matches!(s, Seg::Arc(arc) if arc.sweep < 0.0);
-    let hollow = top.outline().segs().iter().any(hollow);
-    let open = !placement.cutouts.is_empty();
-    (inside || bowed || hollow || open).then(|| Finding {
-        id: "cuts-not-planned",
-        title: "Not every cut of this top is planned".into(),
-        detail:
-            "Inside corners, hollow or bowed edges and cutouts are not in the list of cuts. Do \
-                 not start from this sheet: have them cut by a stone shop, or change the shape."
-                .into(),
-        source: "limits of this planner".into(),
-    })
-}
-
-fn same(a: &mut Finding, b: &mut Finding) -> bool {
-    a == b
 }

@@ -1,15 +1,16 @@
-//! Straight run-off trims.
+//! Straight cuts along a guide, and the trims that run off the stone.
 
 use serde::Serialize;
 
 use crate::diag::Finding;
-use crate::geom::split::Chord;
 use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
+use super::disc::full_depth;
 use super::set_out::{EdgeMark, Tie, check_tie, edge_mark};
-use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, passes};
+use super::stopped::Stop;
+use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
 
 /// A line marked on the slab by a mark on its edge at each end.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -68,8 +69,22 @@ pub struct StraightSetOut {
     pub set_ups_from: RunEnd,
     /// Settings of the guide.
     pub set_ups: Vec<SetUp>,
-    /// Length sawn from the far side first, mm; 0 when the cut is too short to need it.
+    /// Length sawn from the far side first, mm; 0 when the cut is too short to need it, or stops
+    /// inside the stone.
     pub far_end: f64,
+    /// The line to keep as far as it is sawn in the face, kept stone to its left.
+    pub sawn: [Point; 2],
+    /// Where the cut stops inside the stone.
+    pub stops: Vec<Stop>,
+}
+
+/// Stone beside a line for the jig to lie on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Room {
+    /// Kept stone to the left of the line.
+    pub kept_mm: f64,
+    /// Waste to the right of it.
+    pub waste_mm: f64,
 }
 
 /// Plans one trim through `stone`, the stone left by the trims before it, and gives the stone that
@@ -88,39 +103,69 @@ pub fn plan(
     let middle = trim.face.shifted_right(disc.kerf / 2.0);
     let run = stone.chord(&middle, trim.middle);
     let (from, to) = run.map_or((face.start, face.end), |r| (r.start, r.end));
-    let full_depth = job.stone.thickness.most + job.passes.through_mm;
-    let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth);
-    let length = face.length();
     let far_end = far_end(job, from.distance(to));
-    let face_mm2 = length * job.stone.thickness.mean;
+    let kept_mm = placement
+        .sawn
+        .flattened()
+        .into_iter()
+        .map(|p| trim.face.left_of(p))
+        .fold(0.0, f64::max);
+    let room = Room {
+        kept_mm,
+        waste_mm: f64::INFINITY,
+    };
+    let guided = Guided {
+        face: trim.face,
+        middle: trim.middle,
+        sawn: [face.start, face.end],
+        far_end,
+        room,
+    };
+    let set_out = set_out(job, &guided, stone, disc)?;
+    let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth(job));
     let cut = Cut {
-        number: 0,
-        kind: CutKind::Straight,
-        edge: placement.top.part_name(trim.part),
-        run_off: true,
-        disc: disc.clone(),
-        full_depth,
         allowance: trim.allowance_mm,
         finish: finish_of(job, trim.part),
-        length,
-        face_mm2,
-        minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min,
-        set_out: SetOut::Guide(Box::new(set_out(
-            job, placement, trim, stone, &face, far_end, disc,
-        )?)),
-        tail: 0.0,
-        cusp: 0.0,
         strokes: strokes(&passes, from, to, far_end),
-        passes,
-        frees: Vec::new(),
-        left_to_remove: Vec::new(),
+        bearers: Some(bearer::along(job, stone, &trim.face, &guided.sawn)),
+        ..timed(
+            job,
+            placement.top.part_name(trim.part),
+            disc,
+            set_out,
+            passes,
+        )
     };
     Some((cut, face.left))
 }
 
+/// A straight cut with what follows from its length.
+pub(super) fn timed(
+    job: &Job,
+    name: String,
+    disc: &Disc,
+    set_out: StraightSetOut,
+    passes: Vec<Pass>,
+) -> Cut {
+    let length = set_out.sawn[0].distance(set_out.sawn[1]);
+    let face_mm2 = length * job.stone.thickness.mean;
+    Cut {
+        full_depth: full_depth(job),
+        length,
+        face_mm2,
+        minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min,
+        passes,
+        ..Cut::begun(
+            CutKind::Straight,
+            name,
+            Tool::Disc(disc.clone()),
+            SetOut::Guide(Box::new(set_out)),
+        )
+    }
+}
+
 /// The stop for a trim whose guide has no place on the slab.
-pub(super) fn no_room_for_guide(job: &Job, placement: &Placement, trim: &Trim) -> Finding {
-    let edge = placement.top.part_name(trim.part);
+pub(super) fn no_room_for_guide(job: &Job, edge: &str) -> Finding {
     Finding {
         id: "no-room-for-guide",
         title: format!("The guide for trim {edge} has no place on the slab"),
@@ -151,7 +196,7 @@ pub(super) fn finish_of(job: &Job, part: Part) -> Finish {
 }
 
 /// Length sawn from the far side first; none on a cut shorter than two of it.
-fn far_end(job: &Job, length: f64) -> f64 {
+pub(super) fn far_end(job: &Job, length: f64) -> f64 {
     if length > 2.0 * job.passes.far_end_mm {
         job.passes.far_end_mm
     } else {
@@ -160,7 +205,7 @@ fn far_end(job: &Job, length: f64) -> f64 {
 }
 
 /// At each depth: first the far end from outside inwards, then the run up to it.
-fn strokes(passes: &[Pass], from: Point, to: Point, far_end: f64) -> Vec<Stroke> {
+pub(super) fn strokes(passes: &[Pass], from: Point, to: Point, far_end: f64) -> Vec<Stroke> {
     let along = (to - from).unit();
     let meet = to - along * far_end;
     let run = |pass: &Pass, from: Point, to: Point, heading: f64| Stroke {
@@ -181,46 +226,50 @@ fn strokes(passes: &[Pass], from: Point, to: Point, far_end: f64) -> Vec<Stroke>
     strokes
 }
 
-fn set_out(
+/// A line to be sawn along a guide.
+pub(super) struct Guided {
+    pub(super) face: Line,
+    pub(super) middle: Point,
+    pub(super) sawn: [Point; 2],
+    pub(super) far_end: f64,
+    pub(super) room: Room,
+}
+
+pub(super) fn set_out(
     job: &Job,
-    placement: &Placement,
-    trim: &Trim,
+    guided: &Guided,
     stone: &Outline,
-    run: &Chord,
-    far_end: f64,
     disc: &Disc,
 ) -> Option<StraightSetOut> {
     let offset = job.guide.offset_mm;
-    let kept_width = placement
-        .sawn
-        .flattened()
-        .into_iter()
-        .map(|p| trim.face.left_of(p))
-        .fold(0.0, f64::max);
     // Turned round on the waste side, the jig has the whole kerf between guide and near face.
     let kept = (GuideSide::Kept, offset, -offset);
     let over = offset + disc.kerf;
     let waste = (GuideSide::Waste, over, over);
-    let sides = if kept_width >= offset {
-        [kept, waste]
-    } else {
+    let room = guided.room;
+    let on_waste = room.kept_mm < offset && room.waste_mm > room.kept_mm;
+    let sides = if on_waste {
         [waste, kept]
+    } else {
+        [kept, waste]
     };
     // A guide's edge that misses the slab altogether cannot be marked there: the other side then.
     let (guide_side, guide_to_face, guide) =
         sides.into_iter().find_map(|(side, to_face, by)| {
-            let line = trim.face.shifted_right(by);
-            Some((side, to_face, marked(job, &line, trim.middle, stone)?))
+            let line = guided.face.shifted_right(by);
+            Some((side, to_face, marked(job, &line, guided.middle, stone)?))
         })?;
-    let face = marked(job, &trim.face, trim.middle, stone)?;
+    let face = marked(job, &guided.face, guided.middle, stone)?;
     Some(StraightSetOut {
         set_ups_from: set_ups_from(&face),
         face,
         guide,
         guide_side,
         guide_to_face,
-        set_ups: set_ups(&job.guide, run.length()),
-        far_end,
+        set_ups: set_ups(&job.guide, guided.sawn[0].distance(guided.sawn[1])),
+        far_end: guided.far_end,
+        sawn: guided.sawn,
+        stops: Vec::new(),
     })
 }
 

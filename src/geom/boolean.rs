@@ -11,7 +11,7 @@ use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 use super::arc::Arc;
 use super::hull::Hull;
 use super::outline::Outline;
-use super::point::Point;
+use super::point::{Bounds, Point};
 use super::region::Region;
 use super::seg::Seg;
 use super::{FLATTEN_MM, SAME_MM};
@@ -111,6 +111,8 @@ fn flat_region(region: &Region) -> Polygon {
 struct Run {
     source: usize,
     from: Point,
+    /// The end of its first chord: tells which way round an arc it goes.
+    next: Point,
     to: Point,
 }
 
@@ -118,6 +120,11 @@ struct Run {
 fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     let points = clean_points(ring);
     let runs = runs_of(&points, sources);
+    if let [whole] = runs.as_slice()
+        && let Seg::Arc(arc) = sources[whole.source]
+    {
+        return whole_circle(&arc, &points);
+    }
     if runs.len() < 2 {
         return None;
     }
@@ -138,8 +145,18 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     if segs.len() < 2 {
         return None;
     }
-    let outline = Outline::new(segs.clone()).unwrap_or_else(|_| touching(segs, &points));
+    let outline = match Outline::new(segs.clone()) {
+        Ok(outline) if encloses_the_same(&outline, &points) => outline,
+        _ => touching(segs, &points),
+    };
     (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// The circle behind a ring that lies on one circle alone; nothing when the ring is only a sliver
+/// between two boundaries that share the circle.
+fn whole_circle(arc: &Arc, points: &[Point]) -> Option<Outline> {
+    let circle = Outline::circle(arc.centre, arc.radius).ok()?;
+    encloses_the_same(&circle, points).then_some(circle)
 }
 
 /// A boundary that touches itself in a point, which an [`Outline`] may not: two slots that just
@@ -154,11 +171,18 @@ fn touching(segs: Vec<Seg>, points: &[Point]) -> Outline {
             outline
         }
     };
-    let flat = turned(super::seg::ring(points));
     let exact = turned(segs);
-    let slack = FLATTEN_MM * flat.perimeter();
-    let same = (exact.area() - flat.area()).abs() <= slack;
-    if same { exact } else { flat }
+    if encloses_the_same(&exact, points) {
+        exact
+    } else {
+        turned(super::seg::ring(points))
+    }
+}
+
+/// Whether an exact outline encloses what the flat ring does, as far as chords can tell.
+fn encloses_the_same(exact: &Outline, points: &[Point]) -> bool {
+    let flat = Outline::trusted(super::seg::ring(points));
+    (exact.area() - flat.area().abs()).abs() <= FLATTEN_MM * flat.perimeter()
 }
 
 fn clean_points(ring: &LineString) -> Vec<Point> {
@@ -172,25 +196,43 @@ fn clean_points(ring: &LineString) -> Vec<Point> {
 }
 
 fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
+    let boxes: Vec<Bounds> = sources.iter().map(Seg::bounds).collect();
     let next = points.iter().cycle().skip(1);
     let mut runs: Vec<Run> = Vec::new();
     for (&from, &to) in points.iter().zip(next) {
-        let source = source_of(from, to, sources);
+        let source = source_of(from, to, sources, &boxes);
         match runs.last_mut() {
             Some(last) if same_carrier(last.source, source, sources) => last.to = to,
-            _ => runs.push(Run { source, from, to }),
+            _ => runs.push(Run {
+                source,
+                from,
+                next: to,
+                to,
+            }),
         }
     }
     let wraps =
         runs.len() > 1 && same_carrier(runs[0].source, runs[runs.len() - 1].source, sources);
     if wraps && let Some(last) = runs.pop() {
         runs[0].from = last.from;
+        runs[0].next = last.next;
     }
     runs
 }
 
+/// Sources farther than this from an edge of the boolean's answer are not looked at, mm: the edge lies
+/// on its source to within the flattening.
+const NEAR_SOURCE_MM: f64 = 1.0;
+
+/// Whether a box comes near a point.
+fn comes_near(bounds: &Bounds, p: Point) -> bool {
+    let near = NEAR_SOURCE_MM;
+    (bounds.min.x - near..=bounds.max.x + near).contains(&p.x)
+        && (bounds.min.y - near..=bounds.max.y + near).contains(&p.y)
+}
+
 /// The source piece whose ends and middle come nearest to an edge of the boolean's answer.
-fn source_of(from: Point, to: Point, sources: &[Seg]) -> usize {
+fn source_of(from: Point, to: Point, sources: &[Seg], boxes: &[Bounds]) -> usize {
     let middle = from.midpoint(to);
     let miss = |s: &Seg| {
         let ends = s.distance(from).max(s.distance(to));
@@ -202,10 +244,9 @@ fn source_of(from: Point, to: Point, sources: &[Seg]) -> usize {
         };
         ends.max(s.distance(middle) - slack)
     };
-    let best = sources
-        .iter()
-        .enumerate()
-        .min_by(|a, b| miss(a.1).total_cmp(&miss(b.1)));
+    let nearby = (0..sources.len()).filter(|i| comes_near(&boxes[*i], middle));
+    let misses = nearby.map(|i| (i, miss(&sources[i])));
+    let best = misses.min_by(|a, b| a.1.total_cmp(&b.1));
     best.map_or(0, |(i, _)| i)
 }
 
@@ -267,16 +308,6 @@ fn crossing_search_mm(a: &Seg, b: &Seg) -> f64 {
 }
 
 fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {
-    // A run of less than half a circle tells its own direction; a longer one keeps the source's
-    // or its opposite, whichever leads past the run's first chord.
-    let along = Arc::between(arc.centre, from, to, 1.0);
-    let back = Arc::between(arc.centre, from, to, -1.0);
-    let forward = arc.share_at((run.from - arc.centre).angle(), 1e-6);
-    let onward = arc.share_at((run.to - arc.centre).angle(), 1e-6);
-    let with_source = match (forward, onward) {
-        (Some(f), Some(o)) => o >= f,
-        _ => along.sweep.abs() <= back.sweep.abs(),
-    };
-    let sign = if with_source { arc.sweep } else { -arc.sweep };
-    Seg::Arc(if sign > 0.0 { along } else { back })
+    let turn = (run.from - arc.centre).cross(run.next - arc.centre);
+    Seg::Arc(Arc::between(arc.centre, from, to, turn))
 }

@@ -62,6 +62,7 @@ pub(super) fn job() -> Job {
             raise_mm: 100.0,
             spare_mm: 20.0,
         },
+        as_cut: None,
         assumed: Vec::new(),
     };
     set_stone(&mut job, StoneKind::Granite);
@@ -153,6 +154,7 @@ fn top() -> Top {
             saw_mm: 0.0,
         },
         vein: VeinWish::Any,
+        ready: Vec::new(),
     }
 }
 
@@ -192,6 +194,7 @@ fn passes() -> Passes {
         far_end_mm: 60.0,
         curve_factor: 3.0,
         set_up_min: 10.0,
+        waste_piece: crate::units::Mass::from_kg(5.0),
     }
 }
 

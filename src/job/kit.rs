@@ -103,6 +103,8 @@ pub struct Disc {
 pub struct CoreBit {
     /// Outer diameter: that of the hole, mm.
     pub diameter: f64,
+    /// Time for one hole, minutes.
+    pub minutes: f64,
 }
 
 /// What a disc is kept for.
@@ -160,6 +162,8 @@ pub struct Passes {
     pub curve_factor: f64,
     /// Setting-up time for each cut, minutes.
     pub set_up_min: f64,
+    /// The heaviest piece of waste that a curve may free at once.
+    pub waste_piece: Mass,
 }
 
 /// Dust control.

@@ -8,11 +8,13 @@
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
 //! | [`route`] | the way in |
+//! | [`as_cut`] | what really happened at the cutting |
 //! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
+pub mod as_cut;
 pub mod file;
 mod given;
 mod kit;
@@ -24,6 +26,7 @@ pub mod route;
 pub mod shape;
 mod words;
 
+pub use as_cut::{AsCut, Came, Chip, Slip};
 pub use file::JobFile;
 
 pub use kit::{
@@ -106,6 +109,8 @@ pub struct Job {
     pub lift: Lift,
     /// The way in.
     pub route: Route,
+    /// What really happened, when the cutting has begun and did not go as planned.
+    pub as_cut: Option<AsCut>,
     /// Every value that the job file left open and what was taken for it.
     pub assumed: Vec<Assumption>,
 }
@@ -270,9 +275,18 @@ pub struct Top {
     pub allowances: Allowances,
     /// How the long direction should lie to the vein.
     pub vein: VeinWish,
+    /// Edges and corners whose face is on the stone already and is not sawn again, and the stone left
+    /// on each, mm; none before the first cut.
+    pub ready: Vec<(Part, f64)>,
 }
 
 impl Top {
+    /// The stone left on a face that is on the stone already, mm; nothing for one still to be sawn.
+    #[must_use]
+    pub fn ready_mm(&self, part: Part) -> Option<f64> {
+        self.ready.iter().find(|r| r.0 == part).map(|r| r.1)
+    }
+
     /// Area of the finished top, its cutouts taken out, mm².
     #[must_use]
     pub fn area(&self) -> f64 {
@@ -379,6 +393,13 @@ pub struct PlaceWish {
 pub enum PlaceHow {
     /// Find the best place.
     Search,
+    /// Where the cutting that has begun has it: nothing is left to be found or measured again.
+    AsCut {
+        /// Where the origin of the top's frame lies on the slab.
+        at: Point,
+        /// Turn, degrees counter-clockwise.
+        turn_deg: f64,
+    },
     /// Check this place only.
     Fixed {
         /// Where the origin of the top's frame lies on the slab.

@@ -3,6 +3,7 @@
 use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg};
 use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape};
 
+use super::allowance::{corner_allowance, edge_allowance};
 use super::order::{self, Trim, TrimEnd};
 use super::{Miss, Objection, Placement, SawnCutout, obstacle, opening, room, vein};
 
@@ -214,6 +215,9 @@ fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>
         let allowance_mm = edge_allowance(job, edge);
         return EdgeUse::Bowed { allowance_mm };
     }
+    if let Some(ready) = ready(job, top, edge) {
+        return ready;
+    }
     if let Some(flush) = flush_with(job, top, edge) {
         return flush;
     }
@@ -231,6 +235,25 @@ fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>
         objections.push(Objection::NarrowStrip { edge, width_mm });
         EdgeUse::Sawn { allowance_mm }
     }
+}
+
+/// The use of an edge whose face is on the stone already: it lies on the edge of the stone nearest to
+/// that face.
+fn ready(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
+    let allowance_mm = job.top.ready_mm(Part::Edge(edge))?;
+    let (from, to) = edge_span(top, edge);
+    let middle = from.midpoint(to) + top.edge_line(edge).along.right() * allowance_mm;
+    let slab = &job.slab.shape;
+    let away = |e: &usize| {
+        slab.edge_seg(*e)
+            .map_or(f64::INFINITY, |s| s.distance(middle))
+    };
+    let nearest = (0..slab.count()).min_by(|a, b| away(a).total_cmp(&away(b)));
+    Some(EdgeUse::Flush {
+        slab_edge: nearest?,
+        gap_mm: 0.0,
+        allowance_mm,
+    })
 }
 
 /// Width of the stone beyond an edge's sawn face, mm.
@@ -273,39 +296,6 @@ fn flush_with(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
             allowance_mm,
         })
     })
-}
-
-/// The allowance on a rounded or clipped corner: the largest of its edges' finishes; that of a
-/// polished edge when all of them are the slab's own. Corners that have used up the edge between
-/// them are one curve and share their edges.
-pub(super) fn corner_allowance(job: &Job, corner: usize) -> f64 {
-    let (shape, n) = (&job.top.shape, job.top.shape.count());
-    let used_up = |edge: usize| shape.edge_seg(edge).is_none();
-    // Past every used-up edge, up to and with the next straight one.
-    let along = |edges: Vec<usize>| {
-        let straight = edges.iter().position(|e| !used_up(*e));
-        let count = straight.map_or(n, |at| at + 1);
-        edges.into_iter().take(count)
-    };
-    let before = along((1..=n).map(|k| (corner + n - k) % n).collect());
-    let after = along((0..n).map(|k| (corner + k) % n).collect());
-    let finishes: Vec<Finish> = before.chain(after).map(|e| job.top.finishes[e]).collect();
-    if finishes.iter().all(|f| *f == Finish::Factory) {
-        return job.top.allowances.polish_mm;
-    }
-    finishes
-        .into_iter()
-        .map(|f| job.top.allowances.for_finish(f))
-        .fold(0.0, f64::max)
-}
-
-/// The allowance on an edge that is sawn: that of its finish, or of the curve that has used it up.
-pub(super) fn edge_allowance(job: &Job, edge: usize) -> f64 {
-    if job.top.shape.edge_seg(edge).is_none() {
-        corner_allowance(job, edge)
-    } else {
-        job.top.allowances.for_finish(job.top.finishes[edge])
-    }
 }
 
 /// The finished figure with each edge's allowance added, and what each piece belongs to. A corner

@@ -12,6 +12,7 @@
 //! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
 
+mod allowance;
 pub mod candidate;
 pub mod leftover;
 pub mod objection;
@@ -90,7 +91,7 @@ pub struct NoFit {
 pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
     let placement = match job.place.how {
         PlaceHow::Search => search::best(job),
-        PlaceHow::Fixed { at, turn_deg } => {
+        PlaceHow::Fixed { at, turn_deg } | PlaceHow::AsCut { at, turn_deg } => {
             let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
             candidate::judge(job, pose).map(|c| c.settled(job))
         }
@@ -104,7 +105,8 @@ pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
 fn measure_again(job: &Job, placement: &Placement) -> Findings {
     let (spare, least) = (placement.least_spare_mm, 2.0 * job.slab.tape_error_mm);
     let mut findings = Findings::default();
-    if spare < least {
+    let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
+    if spare < least && !begun {
         findings.stops.push(Finding {
             id: "measure-again",
             title: "Measure again: the fit is within the error of the tape".into(),

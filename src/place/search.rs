@@ -12,7 +12,8 @@ use crate::geom::hull::Hull;
 use crate::geom::{Arc, FLATTEN_MM, Line, Point, Pose, SAME_MM, Seg, Vector};
 use crate::job::{EdgeState, Finish, Job, Part, Shape};
 
-use super::candidate::{corner_allowance, edge_allowance, edge_span, judge, sawn_with};
+use super::allowance::{corner_allowance, edge_allowance};
+use super::candidate::{edge_span, judge, sawn_with};
 use super::{Miss, Placement, obstacle};
 
 /// Places whose work differs by less than this are equally good, mm².

@@ -1,11 +1,11 @@
 //! The plan's notes filled from the stages.
 
 use super::note::{
-    FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote, SupportNote,
-    TopEdge, TopNote,
+    FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote, StoneNote,
+    SupportNote, TopEdge, TopNote, TopPart,
 };
 use crate::geom::{Point, Seg};
-use crate::job::{Flaw, FlawPlace, Job, Shape, SupportPlace};
+use crate::job::{Flaw, FlawPlace, Job, Part, Shape, SupportPlace};
 use crate::place::{EdgeUse, Placement};
 use crate::units::MassRange;
 
@@ -114,6 +114,15 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
             .iter()
             .map(|c| c.shape.outline().clockwise())
             .collect(),
+        openings: placement
+            .cutouts
+            .iter()
+            .map(|c| OpeningNote {
+                what: c.what.clone(),
+                outline: c.shape.outline().clone(),
+                allowance: c.allowance_mm,
+            })
+            .collect(),
         sawn_outline: placement.sawn.clone(),
         corners: named_corners(top),
         edges: edges
@@ -126,6 +135,17 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
                     EdgeUse::Sawn { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
                 },
                 allowance: used.allowance_mm(),
+            })
+            .collect(),
+        parts: top
+            .parts()
+            .iter()
+            .map(|part| TopPart {
+                name: top.part_name(*part),
+                allowance: match part {
+                    Part::Edge(i) => placement.uses[*i].allowance_mm(),
+                    Part::Corner(i) => placement.corner_allowances[*i],
+                },
             })
             .collect(),
         area_mm2: finished.area(),
@@ -146,6 +166,7 @@ pub(super) fn kit(job: &Job) -> Kit {
         rate_is_guess: job.passes.rate_is_guess,
         through: job.passes.through_mm,
         curve_factor: job.passes.curve_factor,
+        waste_piece: job.passes.waste_piece,
         dust_method: job.dust.method,
     }
 }

@@ -8,8 +8,8 @@ mod note;
 mod weigh;
 
 pub use note::{
-    CoreHole, FlawNote, JobNote, Kit, NamedPoint, PlacementNote, SlabEdge, SlabNote, StoneNote,
-    SupportNote, TopEdge, TopNote, Totals,
+    CoreHole, FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote,
+    StoneNote, SupportNote, TopEdge, TopNote, TopPart, Totals,
 };
 pub use weigh::{TopState, Weighing};
 
@@ -17,14 +17,16 @@ use serde::Serialize;
 
 use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_note};
 
-use crate::cut::{self, Cut, CutKind};
+use crate::cut::practice::Offcut;
+use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
-use crate::geom::Region;
+use crate::geom::{Outline, Region};
 use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job, Part, Shape};
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, NoFit, Placement};
+use crate::repair::{self, Repair, Repaired};
 use crate::tables::Source;
 
 /// The plan of a whole job.
@@ -48,7 +50,7 @@ pub struct Plan {
     pub placement: PlacementNote,
     /// The finished top.
     pub top: TopNote,
-    /// Core holes; none in a plan of run-off cuts.
+    /// Core holes, in the order they are drilled.
     pub core_holes: Vec<CoreHole>,
     /// The cuts in order.
     pub cuts: Vec<Cut>,
@@ -60,8 +62,16 @@ pub struct Plan {
     pub balance_sheet: BalanceSheet,
     /// Sums over all cuts.
     pub totals: Totals,
+    /// Time with the tools in the stone, and what is used up.
+    pub consumables: Consumables,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
+    /// The practice before the first cut.
+    pub practice: Practice,
+    /// What happened and what it costs, when the cutting did not go as planned: the rest of this plan
+    /// is then of the stone as it is now.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub repair: Option<Repair>,
     /// What the top stands on.
     pub supports: Vec<SupportNote>,
     /// Lifting, carrying, bending.
@@ -78,15 +88,29 @@ impl Plan {
     /// # Errors
     /// [`NoFit`] when the top cannot be had from the slab.
     pub fn of(job: &Job) -> Result<Self, NoFit> {
+        match repair::after(job)? {
+            None => Self::planned(job),
+            Some(Repaired { job, note }) => {
+                let plan = Self::planned(&job)?;
+                Ok(Self {
+                    repair: Some(note),
+                    ..plan
+                })
+            }
+        }
+    }
+
+    fn planned(job: &Job) -> Result<Self, NoFit> {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
+        let practice = cut::practice::plan(job, &boundaries(&placement), &offcuts(&stones));
         let work = work(job, &cuts, &stones);
         let loads = loads(job, &placement, &cuts, &stones.states);
         let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
-        findings.append(piece::findings(job, &stones));
+        findings.append(piece::findings(job, &cuts, &stones));
         findings.append(of_handling);
         findings.append(of_hazards);
         let Findings { stops, cautions } = findings;
@@ -100,13 +124,16 @@ impl Plan {
             slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
             top: top_note(job, &placement, loads.top.mass),
-            core_holes: Vec::new(),
+            core_holes: core_holes(&cuts),
             totals: totals(job, &cuts, &work),
+            consumables: Consumables::of(job, &cuts, stones.balance_sheet.kerf_mm2),
             cuts,
             pieces: stones.pieces,
             remaining: stones.remaining,
             balance_sheet: stones.balance_sheet,
             kit: kit(job),
+            practice,
+            repair: None,
             supports: supports(job, &placement),
             sources: sources(&handling, &hazards),
             handling,
@@ -115,11 +142,33 @@ impl Plan {
     }
 }
 
+/// The boundaries of the stone that is kept: the top's own and its openings'.
+fn boundaries(placement: &Placement) -> Vec<Outline> {
+    let openings = placement.cutouts.iter().map(|c| c.sawn.clone());
+    std::iter::once(placement.sawn.clone())
+        .chain(openings)
+        .collect()
+}
+
+/// The waste pieces to practise in.
+fn offcuts(stones: &Stones) -> Vec<Offcut<'_>> {
+    let pieces = stones.pieces.iter();
+    pieces
+        .map(|piece| Offcut {
+            name: &piece.name,
+            rings: &piece.outline,
+            worth_mm2: piece.best_rectangle.as_ref().map_or(0.0, |b| b.area_mm2),
+        })
+        .collect()
+}
+
 fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
     let mut discs = Vec::new();
     for cut in cuts {
-        if !discs.contains(&cut.disc) {
-            discs.push(cut.disc.clone());
+        if let Some(disc) = cut.tool.disc()
+            && !discs.contains(disc)
+        {
+            discs.push(disc.clone());
         }
     }
     Work {
@@ -128,6 +177,19 @@ fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
         trigger_minutes: cuts.iter().map(|c| c.minutes).sum(),
         discs,
     }
+}
+
+fn core_holes(cuts: &[Cut]) -> Vec<CoreHole> {
+    let each = |cut: &Cut| {
+        let number = cut.number;
+        let holes = cut.holes.iter().map(move |hole| CoreHole {
+            cut: number,
+            at: hole.at,
+            diameter: hole.diameter,
+        });
+        holes.collect::<Vec<_>>()
+    };
+    cuts.iter().flat_map(each).collect()
 }
 
 /// Every stone of the job that is lifted or lain down, with its mass: `states` is the kept stone
@@ -181,6 +243,8 @@ fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {
     Totals {
         straight_cuts: count(CutKind::Straight),
         curves: count(CutKind::Curve),
+        relief_cuts: count(CutKind::Relief),
+        core_holes: cuts.iter().map(|c| c.holes.len()).sum(),
         length_mm: cuts.iter().map(|c| c.length).sum(),
         face_mm2: work.sawn_face_mm2,
         kerf_volume_mm3: work.kerf_volume_mm3,

@@ -128,14 +128,18 @@ pub struct PlacementNote {
 pub struct TopNote {
     /// Its outline.
     pub outline: Outline,
-    /// Cutouts; none in a plan of run-off cuts.
+    /// Finished cutouts, run clockwise.
     pub cutouts: Vec<Vec<Seg>>,
+    /// The same with what each is for.
+    pub openings: Vec<OpeningNote>,
     /// The outline with the allowances, as the saw leaves it.
     pub sawn_outline: Outline,
     /// Its corners.
     pub corners: Vec<NamedPoint>,
     /// Its edges.
     pub edges: Vec<TopEdge>,
+    /// The edge or corner that each piece of the outline belongs to, in the outline's order.
+    pub parts: Vec<TopPart>,
     /// Area.
     pub area_mm2: f64,
     /// Mass.
@@ -144,6 +148,18 @@ pub struct TopNote {
     pub balance: Point,
     /// Length and width of the box around it in its own frame.
     pub size: [f64; 2],
+}
+
+/// An opening of the top.
+#[derive(Clone, Debug, Serialize)]
+pub struct OpeningNote {
+    /// What it is for.
+    pub what: String,
+    /// Its finished outline.
+    #[serde(skip)]
+    pub outline: Outline,
+    /// Stone left by the saw, when a disc makes it.
+    pub allowance: f64,
 }
 
 /// An edge of the top.
@@ -157,6 +173,15 @@ pub struct TopEdge {
     pub length: f64,
     /// The slab's edge it lies on, when it does.
     pub flush_with: Option<String>,
+    /// Stone left by the saw.
+    pub allowance: f64,
+}
+
+/// What a piece of the top's outline belongs to.
+#[derive(Clone, Debug, Serialize)]
+pub struct TopPart {
+    /// The edge (`1-2`) or corner (`2`).
+    pub name: String,
     /// Stone left by the saw.
     pub allowance: f64,
 }
@@ -179,6 +204,10 @@ pub struct Totals {
     pub straight_cuts: usize,
     /// Curves.
     pub curves: usize,
+    /// Relief cuts in the waste of curves.
+    pub relief_cuts: usize,
+    /// Core holes.
+    pub core_holes: usize,
     /// Length sawn.
     pub length_mm: f64,
     /// Sawn face.
@@ -212,6 +241,8 @@ pub struct Kit {
     pub through: f64,
     /// Curves take this many times longer.
     pub curve_factor: f64,
+    /// The heaviest piece that a curve may free at once.
+    pub waste_piece: Mass,
     /// How the dust is held down.
     pub dust_method: DustMethod,
 }

@@ -14,6 +14,7 @@ pub mod pdf;
 mod pdf_finish;
 pub mod svg;
 pub mod text;
+mod text_curve;
 mod text_lifting;
 mod text_moving;
 mod text_safety;

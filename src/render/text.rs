@@ -2,7 +2,10 @@
 
 use std::fmt::Write;
 
-use crate::cut::{CurveSetOut, Cut, CutKind, MarkedLine, PivotPlace, SetOut, StraightSetOut};
+use crate::cut::{
+    CentreMark, CurveSetOut, Cut, CutKind, LeftOver, MarkedLine, PivotPlace, Remains, Removal,
+    SetOut, StraightSetOut,
+};
 use crate::diag::Finding;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, angle, area, face, time};
@@ -22,6 +25,8 @@ pub fn plan(plan: &Plan) -> String {
     text.findings("Caution", &plan.cautions);
     text.stone(plan);
     text.placement(plan);
+    super::text_curve::repair(&mut text.out, figures, plan);
+    super::text_curve::practice(&mut text.out, figures, plan);
     for cut in &plan.cuts {
         text.cut(cut);
     }
@@ -147,10 +152,21 @@ impl Text {
         let (kind, what) = match cut.kind {
             CutKind::Straight if cut.edge.contains('-') => ("straight along edge", &cut.edge),
             CutKind::Straight => ("straight, flat at corner", &cut.edge),
+            CutKind::Curve if cut.edge.contains('-') => ("curve along edge", &cut.edge),
             CutKind::Curve => ("curve at corner", &cut.edge),
+            CutKind::Relief => ("relief in the waste of curve", &cut.edge),
+            CutKind::Core => ("core holes at", &cut.edge),
         };
         self.part(&format!("cut {}: {kind} {what}", cut.number));
-        self.row("disc", &cut.disc.name);
+        if let Some(number) = cut.cutout {
+            self.row("cutout", &number.to_string());
+        }
+        let what = if cut.tool.disc().is_some() {
+            "disc"
+        } else {
+            "core bit"
+        };
+        self.row(what, &cut.tool.name());
         self.row("length", &figures.size(cut.length));
         self.row("depth", &figures.small(cut.full_depth));
         self.row("allowance", &figures.small(cut.allowance));
@@ -164,8 +180,35 @@ impl Text {
         match &cut.set_out {
             SetOut::Guide(set_out) => self.guide(set_out),
             SetOut::Pivot(set_out) => self.pivot(set_out, cut.cusp),
+            SetOut::Ordinates(set_out) => {
+                super::text_curve::ordinates(&mut self.out, figures, set_out, cut.cusp);
+            }
+            SetOut::Centres(marks) => self.centres(marks),
+        }
+        for left in &cut.left_to_remove {
+            self.row("left to remove", &left_words(left, figures));
+        }
+        if !cut.tails_out.is_empty() {
+            let cuts: Vec<String> = cut.tails_out.iter().map(ToString::to_string).collect();
+            self.row(
+                "tails taken out",
+                &format!("those of cuts {}", cuts.join(", ")),
+            );
         }
         self.row("frees", &cut.frees.join(", "));
+    }
+
+    fn stops(&mut self, set_out: &StraightSetOut) {
+        let figures = self.figures;
+        for stop in &set_out.stops {
+            let words = format!(
+                "x {}, y {} from slab corner A; the disc's centre stays {} short of it",
+                figures.tape(stop.at.x),
+                figures.tape(stop.at.y),
+                figures.tape(stop.centre_short)
+            );
+            self.row("stops at", &words);
+        }
     }
 
     fn guide(&mut self, set_out: &StraightSetOut) {
@@ -196,6 +239,7 @@ impl Text {
             };
             self.row("guide set at", &format!("{} {from}", spans.join("; ")));
         }
+        self.stops(set_out);
         if set_out.far_end > 0.0 {
             self.row(
                 "far end",
@@ -239,6 +283,7 @@ impl Text {
         self.row("pivot", &ties.join(", "));
         let on = match set_out.pivot_on {
             PivotPlace::Top => "the kept stone: tape or suction, never drilled",
+            PivotPlace::Cutout => "the piece that falls out of a cutout, still in place",
             PivotPlace::Waste => "waste",
             PivotPlace::Off => "something fixed beside the slab at the same height",
         };
@@ -271,6 +316,23 @@ impl Text {
                     "  already cut: no plunge"
                 }
             );
+        }
+    }
+
+    fn centres(&mut self, marks: &[CentreMark]) {
+        let figures = self.figures;
+        for mark in marks {
+            let ties: Vec<String> = mark
+                .ties
+                .iter()
+                .map(|t| format!("{} from {}", figures.tape(t.distance), t.corner))
+                .collect();
+            let words = format!(
+                "{} across: {}",
+                figures.small(mark.diameter),
+                ties.join(", ")
+            );
+            self.row("hole", &words);
         }
     }
 
@@ -312,5 +374,28 @@ impl Text {
         for a in &plan.assumed {
             let _ = writeln!(self.out, "  {} = {} ({})", a.key, a.value, a.why);
         }
+    }
+}
+
+/// What is left to take off by hand, and how.
+fn left_words(left: &LeftOver, figures: Figures) -> String {
+    let what = match left.why {
+        Remains::Cusps => "ridges",
+        Remains::Tail => "tail at the underside",
+        Remains::Hollow => "beside the middle of a slot",
+        Remains::HollowUnder => "beside the ends of a slot underneath",
+        Remains::Corner => "in a corner",
+        Remains::Beside => "on an edge sawn with another",
+    };
+    let how = match left.by {
+        Removal::Ground => "ground off",
+        Removal::FromCoreHole => "by hand from the core hole",
+        Removal::FromBelow => "from below or by hand",
+    };
+    if left.left < left.length {
+        let (all, rest) = (figures.small(left.length), figures.small(left.left));
+        format!("{what}: {all}, {rest} beyond the core hole, {how}")
+    } else {
+        format!("{what}: {}, {how}", figures.small(left.length))
     }
 }

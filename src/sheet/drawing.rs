@@ -180,16 +180,18 @@ impl Drawing {
         })
     }
 
-    fn keep_labels_off(&mut self, segs: &[Seg]) {
+    /// Keeps labels off a run of pieces that is drawn without that.
+    pub fn keep_labels_off(&mut self, segs: &[Seg]) {
         for seg in segs {
             self.labels.occupy_seg(self.seg(seg));
         }
     }
 
-    /// The kept stone: plain, its edge wide.
-    pub fn kept(&mut self, outline: &Outline) {
-        self.keep_labels_off(outline.segs());
-        let rings = [outline.segs().to_vec()];
+    /// The kept stone: plain, its edge wide. `openings` are its holes, run clockwise.
+    pub fn kept(&mut self, outline: &Outline, openings: &[Vec<Seg>]) {
+        let mut rings = vec![outline.segs().to_vec()];
+        rings.extend_from_slice(openings);
+        self.keep_labels_off(&rings.concat());
         self.shape(
             &rings,
             Fill::Ink(Ink::White),

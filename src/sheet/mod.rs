@@ -52,9 +52,10 @@ pub fn sheet(plan: &Plan, paper: Paper) -> Sheet {
     };
     let mut book = Book::new(plan, frame);
     page::glance::add(&mut book);
+    page::repair::add(&mut book);
     page::set_out::add(&mut book);
-    page::straight::add(&mut book);
-    page::curve::add(&mut book);
+    page::practice::add(&mut book);
+    page::cuts(&mut book);
     page::pieces::add(&mut book);
     page::lifting::add(&mut book);
     page::bending::add(&mut book);

@@ -6,8 +6,8 @@ use super::figure::Figures;
 use super::item::{Dash, Ink, Stroke as Line};
 use super::labels::Prefer;
 use super::pen::NARROW_MM;
-use crate::cut::{Cut, CutKind, SetOut, Stroke};
-use crate::geom::{Bounds, Outline, Point, Seg, Vector};
+use crate::cut::{Cut, SetOut};
+use crate::geom::{Bounds, Outline, Point, Vector};
 use crate::piece::Piece;
 use crate::plan::Plan;
 
@@ -26,51 +26,45 @@ pub fn stage(drawing: &mut Drawing, plan: &Plan, next_cut: usize) {
     if next_cut == 1 {
         drawing.slab(&plan.slab.outline);
     }
-    drawing.kept(&plan.top.outline);
+    drawing.kept(&plan.top.outline, &plan.top.cutouts);
 }
 
 /// What a cut takes out of the face, solid.
 pub fn kerf(drawing: &mut Drawing, cut: &Cut) {
-    match cut.kind {
+    if let SetOut::Guide(set_out) = &cut.set_out {
         // The disc runs out over the slab's edge; the drawing shows what it takes of the stone.
-        CutKind::Straight => {
-            if let Some((from, to)) = near_face(cut) {
-                let out = (to - from).unit().right() * cut.disc.kerf;
-                drawing.kerf(&[from, to, to + out, from + out]);
-            }
-        }
-        CutKind::Curve => {
-            for slot in cut.slots() {
-                let corners: Vec<Point> = slot.segs().iter().map(Seg::start).collect();
-                drawing.kerf(&corners);
-            }
-        }
+        let [from, to] = set_out.sawn;
+        let out = (to - from).unit().right() * cut.tool.width_mm();
+        drawing.kerf(&[from, to, to + out, from + out]);
+        return;
+    }
+    for slot in cut.slots() {
+        drawing.kerf(&slot.flattened());
     }
 }
 
-/// The near face of a straight cut from end to end, kept stone to its left.
-fn near_face(cut: &Cut) -> Option<(Point, Point)> {
-    let first = cut.passes.first()?.number;
-    let strokes: Vec<&Stroke> = cut.strokes.iter().filter(|s| s.pass == first).collect();
-    let (far, run) = (strokes.first()?, strokes.last()?);
-    let to = if strokes.len() > 1 { far.from } else { run.to };
-    let inwards = (to - run.from).unit().left() * (cut.disc.kerf / 2.0);
-    Some((run.from + inwards, to + inwards))
+/// The practice slots in the waste, solid, with their word.
+pub fn practice(drawing: &mut Drawing, plan: &Plan) {
+    let practice = &plan.practice;
+    for mark in practice.cut.iter().chain(&practice.plunges) {
+        let last = mark.passes.last().map_or(0, |p| p.number);
+        for stroke in mark.strokes.iter().filter(|s| s.pass == last) {
+            drawing.kerf(&stroke.slot(&mark.disc, 0.0));
+        }
+    }
 }
 
 /// The middle of a cut, for its number.
 #[must_use]
 pub fn middle(cut: &Cut) -> Point {
     match &cut.set_out {
-        SetOut::Guide(set_out) => {
-            let ends = (set_out.face.start.at, set_out.face.end.at);
-            let (from, to) = near_face(cut).unwrap_or(ends);
-            from.midpoint(to)
-        }
-        SetOut::Pivot(set_out) => set_out
-            .stations
-            .get(set_out.stations.len() / 2)
-            .map_or(set_out.pivot, |s| s.touch),
+        SetOut::Guide(set_out) => set_out.sawn[0].midpoint(set_out.sawn[1]),
+        SetOut::Centres(marks) => marks.first().map_or(Point::ORIGIN, |m| m.at),
+        SetOut::Pivot(_) | SetOut::Ordinates(_) => cut
+            .set_out
+            .curve()
+            .and_then(|c| c.stations.get(c.stations.len() / 2))
+            .map_or(Point::ORIGIN, |s| s.touch),
     }
 }
 
@@ -180,6 +174,7 @@ pub fn overview(plan: &Plan, area: Bounds) -> Drawing {
     for cut in &plan.cuts {
         kerf(&mut drawing, cut);
     }
+    practice(&mut drawing, plan);
     slab_dimensions(&mut drawing, plan, figures);
     cut_numbers(&mut drawing, plan);
     slab_names(&mut drawing, plan);

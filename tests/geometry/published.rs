@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use kerfwright::cut::curve::polygon_corner;
+use kerfwright::cut::tangents::polygon_corner;
 use kerfwright::geom::{Arc, Outline, Point, Region, Seg, seg};
 
 fn near(got: f64, printed: f64, half_a_digit: f64) {

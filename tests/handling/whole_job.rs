@@ -102,6 +102,22 @@ fn no_way() -> job::Route {
     }
 }
 
+fn passes() -> job::Passes {
+    job::Passes {
+        score_mm: 2.0,
+        step_mm: 6.0,
+        plunge_step_mm: 10.0,
+        through_mm: 3.0,
+        cusp_mm: 0.5,
+        rate_cm2_per_min: 25.0,
+        rate_is_guess: true,
+        far_end_mm: 60.0,
+        curve_factor: 3.0,
+        set_up_min: 10.0,
+        waste_piece: Mass::from_kg(5.0),
+    }
+}
+
 /// A small job in the open with four people and a granite slab.
 pub(crate) fn whole_job(aid: Aid) -> job::Job {
     let shape = |naming, l: f64, w: f64| {
@@ -133,6 +149,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
                 saw_mm: 0.0,
             },
             vein: job::VeinWish::Any,
+            ready: Vec::new(),
         },
         supports: vec![rail(100.0, Some(20.0)), rail(2000.0, None)],
         place: job::PlaceWish {
@@ -159,18 +176,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             offset_mm: 96.0,
             reach_mm: (150.0, 900.0),
         },
-        passes: job::Passes {
-            score_mm: 2.0,
-            step_mm: 6.0,
-            plunge_step_mm: 10.0,
-            through_mm: 3.0,
-            cusp_mm: 0.5,
-            rate_cm2_per_min: 25.0,
-            rate_is_guess: true,
-            far_end_mm: 60.0,
-            curve_factor: 3.0,
-            set_up_min: 10.0,
-        },
+        passes: passes(),
         dust: job::Dust {
             place: job::Place::Outdoors,
             method: job::DustMethod::Water,
@@ -183,6 +189,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             aid,
             ..crew(4, 25.0)
         },
+        as_cut: None,
         assumed: vec![],
     }
 }

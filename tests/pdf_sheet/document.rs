@@ -96,6 +96,9 @@ fn the_pages_come_in_the_order_of_the_work() {
                 .collect()
         };
         let mut expected = vec!["At a glance".to_owned(), "Set-out".to_owned()];
+        if !printed.list("cuts").is_empty() {
+            expected.push("Practice".to_owned());
+        }
         expected.extend(cuts("straight"));
         expected.extend(cuts("curve"));
         expected

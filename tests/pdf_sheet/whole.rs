@@ -93,26 +93,54 @@ fn every_mark_and_tie_of_a_straight_cut_is_set_out() {
     }
 }
 
+/// How a curve is set out: about its pivot, or from its chord.
+fn set_out(cut: &Value) -> (&Value, bool) {
+    let by_arm = &cut["set_out"]["pivot"];
+    if by_arm.is_null() {
+        (&cut["set_out"]["ordinates"], false)
+    } else {
+        (by_arm, true)
+    }
+}
+
+/// A distance from a chord as the sheet prints it, with a proper minus sign.
+fn ordinate(printed: &Printed, at: &Value) -> [String; 2] {
+    ["along", "off"].map(|key| tape(printed, number(&at[key])).replace('-', "−"))
+}
+
 #[test]
 fn every_station_of_every_curve_is_on_its_page() {
     for printed in PRINTED.iter() {
         for cut in cuts(printed, "curve") {
             let page = format!("Cut {}: curve", cut["number"]);
-            let set_out = &cut["set_out"]["pivot"];
+            let (set_out, by_arm) = set_out(cut);
             let mut rows = Vec::new();
-            for station in set_out["stations"].as_array().unwrap() {
+            let stations = set_out["stations"].as_array().unwrap();
+            for (i, station) in stations.iter().enumerate() {
+                let live = station["in_stone"] == Value::Bool(true);
+                if !by_arm {
+                    let name = station["number"].to_string();
+                    rows.push(if live { name } else { format!("({name})") });
+                    let marks = &set_out["marks"][i];
+                    rows.extend(ordinate(printed, &marks["touch"]));
+                    for guide in marks["guide"].as_array().unwrap() {
+                        rows.extend(ordinate(printed, guide));
+                    }
+                    continue;
+                }
                 rows.push(station["number"].to_string());
                 rows.push(angle(number(&station["angle"]).to_radians()));
                 for axis in [0, 1] {
                     rows.push(tape(printed, number(&station["touch"][axis])));
                 }
-                if station["in_stone"] == Value::Bool(false) {
+                if !live {
                     rows.push("already cut".into());
                 }
             }
             holds_in_order(printed, &page, &rows);
             holds_in_order(printed, &page, &depths(cut));
-            holds(printed, &page, &tape(printed, number(&set_out["arm"])));
+            let length = if by_arm { "arm" } else { "chord_length" };
+            holds(printed, &page, &tape(printed, number(&set_out[length])));
         }
     }
 }
@@ -139,9 +167,12 @@ fn every_mark_and_station_is_named_in_its_drawing() {
             let (names, marks) = if kind == "straight" {
                 (marks.to_vec(), marks.to_vec())
             } else {
-                let stations = cut["set_out"]["pivot"]["stations"].as_array().unwrap();
+                let (curve, by_arm) = self::set_out(cut);
+                let stations = curve["stations"].as_array().unwrap();
                 let numbers = stations.iter().map(|s| s["number"].to_string());
-                (numbers.collect(), vec![format!("{number}p")])
+                let points: &[&str] = if by_arm { &["p"] } else { &["e", "f"] };
+                let points = points.iter().map(|letter| format!("{number}{letter}"));
+                (numbers.collect(), points.collect())
             };
             let mut lacks = |names: &[String], place: &str, drawn: &[&str]| {
                 let absent = names.iter().filter(|n| !drawn.contains(&n.as_str()));
@@ -159,7 +190,7 @@ fn the_step_between_stations_is_the_plans() {
     for printed in PRINTED.iter() {
         for cut in cuts(printed, "curve") {
             let page = format!("Cut {}: curve", cut["number"]);
-            let step = number(&cut["set_out"]["pivot"]["step"]);
+            let step = number(&set_out(cut).0["step"]);
             holds(
                 printed,
                 &page,
@@ -206,17 +237,22 @@ fn a_guide_set_twice_is_measured_from_its_mark() {
 fn every_pivot_is_set_out_by_its_ties() {
     for printed in PRINTED.iter() {
         for cut in cuts(printed, "curve") {
-            let set_out = &cut["set_out"]["pivot"];
-            let mut row = vec![
-                format!("{}p", cut["number"]),
-                tape(printed, number(&set_out["pivot"][0])),
-                tape(printed, number(&set_out["pivot"][1])),
-            ];
-            for tie in set_out["pivot_ties"].as_array().unwrap() {
-                let distance = tape(printed, number(&tie["distance"]));
-                row.push(format!("{}: {distance}", words(&tie["corner"])));
+            let (curve, by_arm) = set_out(cut);
+            let points = if by_arm {
+                vec![("p", &curve["pivot"], &curve["pivot_ties"])]
+            } else {
+                let end = |letter, key: &str| (letter, &curve[key]["at"], &curve[key]["ties"]);
+                vec![end("e", "from"), end("f", "to")]
+            };
+            for (letter, at, ties) in points {
+                let mut row = vec![format!("{}{letter}", cut["number"])];
+                row.extend([0, 1].map(|axis| tape(printed, number(&at[axis]))));
+                for tie in ties.as_array().unwrap() {
+                    let distance = tape(printed, number(&tie["distance"]));
+                    row.push(format!("{}: {distance}", words(&tie["corner"])));
+                }
+                holds_in_order(printed, "Set-out", &row);
             }
-            holds_in_order(printed, "Set-out", &row);
         }
     }
 }
@@ -246,7 +282,8 @@ fn every_stop_is_on_page_1() {
         let count = printed.list("stops").len();
         assert_eq!(first.contains("standagainst"), count > 1);
         assert_eq!(first.contains("standsagainst"), count == 1);
-        assert_eq!(first.contains("foundnostop"), count == 0);
+        let glance = printed.squeezed("At a glance");
+        assert_eq!(glance.contains("foundnostop"), count == 0);
         // Whoever takes a card to the bench sees that a stop stands.
         for cut in printed.list("cuts") {
             let name = format!("Cut {}: {}", cut["number"], words(&cut["kind"]));

@@ -65,6 +65,7 @@ impl Top {
             Corner::Sharp => 0.0,
             Corner::Clip(by) => by,
             Corner::Round(radius) => radius * (turn(i % n) / 2.0).tan(),
+            Corner::Scoop(radius) => radius,
         };
         let spans: Vec<(Place, Place)> = (0..n)
             .map(|i| {

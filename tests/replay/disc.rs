@@ -1,8 +1,9 @@
-//! The disc as a solid, moved through the strokes of one cut.
+//! The disc as a solid, moved through the strokes of one cut; core holes as cylinders; tails as a hand
+//! takes them out.
 
 use serde_json::Value;
 
-use super::plane::{Place, Stone, list, moved, number, place, word};
+use super::plane::{Place, Stone, circle, list, moved, number, place, word};
 
 /// One movement of the disc.
 #[derive(Clone, Debug)]
@@ -19,6 +20,9 @@ pub(crate) struct Stroke {
 
 /// The strokes of a cut in their order.
 pub(crate) fn strokes(cut: &Value) -> Vec<Stroke> {
+    if list(cut, "strokes").is_empty() {
+        return Vec::new();
+    }
     let disc = &cut["disc"];
     list(cut, "strokes")
         .iter()
@@ -68,4 +72,66 @@ impl Stroke {
 /// Everything that strokes take out at one depth.
 pub(crate) fn taken(strokes: &[Stroke], below: f64) -> Stone {
     Stone::all(strokes.iter().filter_map(|s| s.slot(below)))
+}
+
+/// A core hole: the same at every depth.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Hole {
+    pub(crate) at: Place,
+    pub(crate) radius: f64,
+}
+
+/// The core holes of a cut.
+pub(crate) fn holes(cut: &Value) -> Vec<Hole> {
+    let hole = |h: &Value| Hole {
+        at: place(&h["at"]),
+        radius: number(h, "diameter") / 2.0,
+    };
+    list(cut, "holes").iter().map(hole).collect()
+}
+
+/// What holes take out of the stone.
+pub(crate) fn drilled(holes: &[Hole]) -> Stone {
+    Stone::all(holes.iter().map(|h| Stone::ring(&circle(h.at, h.radius))))
+}
+
+/// Stone under a stopped end that a hand takes out, one kerf wide.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Tail {
+    pub(crate) at: Place,
+    pub(crate) along: Place,
+    pub(crate) length: f64,
+    pub(crate) left: f64,
+    pub(crate) kerf: f64,
+}
+
+/// The tails of a cut.
+pub(crate) fn tails(cut: &Value) -> Vec<Tail> {
+    let tail = |left: &Value| {
+        let heading = number(left, "heading").to_radians();
+        Tail {
+            at: place(&left["at"]),
+            along: [heading.cos(), heading.sin()],
+            length: number(left, "length"),
+            left: number(left, "left"),
+            kerf: number(&cut["disc"], "kerf"),
+        }
+    };
+    let all = list(cut, "left_to_remove").iter();
+    all.filter(|l| word(l, "why") == "tail").map(tail).collect()
+}
+
+impl Tail {
+    /// Its rectangle, which begins `back` mm before the tail does.
+    pub(crate) fn slot(&self, back: f64) -> Stone {
+        let side = [-self.along[1], self.along[0]];
+        let (a, b) = (moved(self.at, self.along, -self.length - back), self.at);
+        let wide = self.kerf / 2.0;
+        Stone::ring(&[
+            moved(a, side, -wide),
+            moved(b, side, -wide),
+            moved(b, side, wide),
+            moved(a, side, wide),
+        ])
+    }
 }

@@ -7,9 +7,12 @@
     reason = "two test programs share this, each uses its own part"
 )]
 
+mod chord;
 pub(crate) mod disc;
 pub(crate) mod plane;
+mod practice;
 pub(crate) mod random_job;
+mod relief;
 pub(crate) mod same_job;
 mod sawn;
 mod steps;
@@ -17,7 +20,7 @@ mod sums;
 
 use serde_json::Value;
 
-use disc::{Stroke, strokes, taken};
+use disc::{Hole, Stroke, drilled, holes, strokes, tails, taken};
 use plane::{Place, Stone, apart, list, number, place, word};
 
 /// A plan may miss a length by this much, mm: a tenth of what a tape can tell.
@@ -42,14 +45,20 @@ pub(crate) fn faults(plan: &Value, wish: &Wish) -> Vec<String> {
     let mut replay = Replay::new(plan);
     replay.outline_is_right(plan);
     for cut in list(plan, "cuts") {
-        let strokes = strokes(cut);
+        let (strokes, holes) = (strokes(cut), holes(cut));
         replay
             .faults
             .extend(steps::faults(plan, cut, &strokes, wish));
         replay.run_off(cut, &strokes);
-        replay.kept_untouched(cut, &strokes);
-        replay.make(plan, cut, &strokes);
+        replay.kept_untouched(cut, &strokes, &holes);
+        replay.make(plan, cut, &strokes, &holes);
+        replay.by_hand(plan, cut);
+        replay.faults.extend(chord::faults(cut));
+        replay
+            .faults
+            .extend(relief::faults(&replay.sawn, plan, cut));
     }
+    replay.faults.extend(practice::faults(&replay.sawn, plan));
     replay.nothing_left_over(plan);
     replay.what_is_left(plan);
     replay.faults.extend(sums::faults(plan));
@@ -69,7 +78,8 @@ struct Replay {
     /// What the saw must leave, and the same a little smaller.
     sawn: Stone,
     untouchable: Stone,
-    middle: Place,
+    /// A place of the kept stone.
+    inner: Place,
     freed: Vec<String>,
     kerf_mm2: f64,
     faults: Vec<String>,
@@ -83,13 +93,14 @@ impl Replay {
             below: thickness * quarter / 4.0,
             kept: slab.clone(),
         };
-        let sawn = sawn::outline(plan);
+        let sawn = sawn::kept(plan);
+        let untouchable = sawn.shrunk(NEAR_MM);
         Self {
             layers: [0.0, 1.0, 2.0, 3.0, 4.0].map(layer).into(),
-            untouchable: sawn.shrunk(NEAR_MM),
+            inner: inner_place(&untouchable),
+            untouchable,
             sawn,
             slab,
-            middle: place(&plan["top"]["balance"]),
             freed: Vec::new(),
             kerf_mm2: 0.0,
             faults: Vec::new(),
@@ -105,20 +116,15 @@ impl Replay {
 
     /// The planner's sawn outline is the finished top and its allowances.
     fn outline_is_right(&mut self, plan: &Value) {
-        let said = Stone::outline(&plan["top"]["sawn_outline"]);
-        let off = said.unlike(&self.sawn).area();
-        if off > 2.0 * plane::CHORD_MM * self.sawn.perimeter() {
-            self.faults.push(format!(
-                "the sawn outline is not the top and its allowances: {off:.3} mm² differ"
-            ));
-        }
+        self.faults.extend(sawn::faults(plan));
     }
 
-    /// The disc never touches what is to be left, at any depth.
-    fn kept_untouched(&mut self, cut: &Value, strokes: &[Stroke]) {
+    /// No tool touches what is to be left, at any depth.
+    fn kept_untouched(&mut self, cut: &Value, strokes: &[Stroke], holes: &[Hole]) {
         for i in 0..self.layers.len() {
             let below = self.layers[i].below;
-            let hit = taken(strokes, below).within(&self.untouchable).area();
+            let tools = Stone::all([taken(strokes, below), drilled(holes)]);
+            let hit = tools.within(&self.untouchable).area();
             if hit > 1e-3 {
                 self.fault(
                     cut,
@@ -130,7 +136,8 @@ impl Replay {
 
     /// A run-off cut begins and ends outside the stone, at every depth of the disc.
     fn run_off(&mut self, cut: &Value, strokes: &[Stroke]) {
-        let straight = word(cut, "kind") == "straight" && cut["run_off"] == Value::Bool(true);
+        let straight = matches!(word(cut, "kind"), "straight" | "relief")
+            && cut["run_off"] == Value::Bool(true);
         let Some(first) = strokes.first().filter(|_| straight) else {
             return;
         };
@@ -150,23 +157,78 @@ impl Replay {
     }
 
     /// Makes the cut at every depth and looks at what comes free.
-    fn make(&mut self, plan: &Value, cut: &Value, strokes: &[Stroke]) {
-        let mut lower: Vec<Vec<Stone>> = Vec::new();
-        for layer in &mut self.layers[1..] {
-            let slots = taken(strokes, layer.below);
-            let (kept, free) = split(&layer.kept.minus(&slots), self.middle);
-            layer.kept = kept;
-            lower.push(free);
-        }
-        let slots = taken(strokes, 0.0);
-        let rest = self.layers[0].kept.minus(&slots);
-        // Not by intersection: clipper2 loses some where many slots meet in a point.
-        let kerf = self.layers[0].kept.area() - rest.area();
-        self.kerf_mm2 += kerf;
+    fn make(&mut self, plan: &Value, cut: &Value, strokes: &[Stroke], holes: &[Hole]) {
+        let kerf = self.take(plan, cut, "saw", |below| {
+            Stone::all([taken(strokes, below), drilled(holes)])
+        });
         if kerf < NEAR_MM {
             self.fault(cut, "meets no stone".into());
         }
-        let (main, parted) = split(&rest, self.middle);
+    }
+
+    /// Takes out by hand the tails that the plan names after this cut: each lies under the cut in the
+    /// face, ends where that ends, and is as long as the disc is round.
+    fn by_hand(&mut self, plan: &Value, cut: &Value) {
+        let numbers = list(cut, "tails_out");
+        let (mut out, mut before) = (Vec::new(), Vec::new());
+        for other in list(plan, "cuts") {
+            if other["number"].as_u64() <= cut["number"].as_u64() {
+                before.push(other);
+            }
+            if !numbers.contains(&other["number"]) {
+                continue;
+            }
+            let face = taken(&strokes(other), 0.0);
+            for tail in tails(other) {
+                let beside = tail.slot(0.0).minus(&face).area();
+                if beside > NEAR_MM * tail.length {
+                    self.fault(other, format!("a tail lies {beside:.3} mm² beside its cut"));
+                }
+                out.push(tail);
+            }
+        }
+        self.tails_are_left(cut, &before, &out);
+        if !out.is_empty() {
+            let hand = Stone::all(out.iter().map(|t| t.slot(NEAR_MM)));
+            self.take(plan, cut, "hand", |_| hand.clone());
+        }
+    }
+
+    /// What is left of each tail at the underside once holes have had their share is as long as said.
+    fn tails_are_left(&mut self, cut: &Value, before: &[&Value], tails: &[disc::Tail]) {
+        let drilled = drilled(&before.iter().flat_map(|c| holes(c)).collect::<Vec<_>>());
+        for tail in tails {
+            let left = tail.slot(0.0).minus(&drilled).area() / tail.kerf;
+            // A hole's round edge crosses the kerf aslant.
+            if (left - tail.left).abs() > 0.5 * tail.kerf + NEAR_MM {
+                self.fault(
+                    cut,
+                    format!("{left:.2} mm of a tail are left, not {:.2}", tail.left),
+                );
+            }
+        }
+    }
+
+    /// Takes something out of every layer and matches what comes free with the pieces the plan says
+    /// that the saw or the hand frees; gives the stone taken from the face, mm².
+    fn take(
+        &mut self,
+        plan: &Value,
+        cut: &Value,
+        freed: &str,
+        tools: impl Fn(f64) -> Stone,
+    ) -> f64 {
+        let mut lower: Vec<Vec<Stone>> = Vec::new();
+        for layer in &mut self.layers[1..] {
+            let (kept, free) = split(&layer.kept.minus(&tools(layer.below)), self.inner);
+            layer.kept = kept;
+            lower.push(free);
+        }
+        let rest = self.layers[0].kept.minus(&tools(0.0));
+        // Not by intersection: clipper2 loses some where many slots meet in a point.
+        let kerf = self.layers[0].kept.area() - rest.area();
+        self.kerf_mm2 += kerf;
+        let (main, parted) = split(&rest, self.inner);
         let (crumbs, parted): (Vec<Stone>, Vec<Stone>) =
             parted.into_iter().partition(|p| p.area() < CRUMB_MM2);
         self.kerf_mm2 += crumbs.iter().map(Stone::area).sum::<f64>();
@@ -176,14 +238,16 @@ impl Replay {
             under.any(|layer| layer.kept.within(p).area() > JOINED_MM2)
         });
         self.layers[0].kept = Stone::all(std::iter::once(main).chain(hanging));
-        let named: Vec<&Value> = list(cut, "frees")
+        let known: Vec<&Value> = list(cut, "frees")
             .iter()
             .filter_map(|name| list(plan, "pieces").iter().find(|p| p["name"] == *name))
             .collect();
-        if named.len() != list(cut, "frees").len() {
+        if known.len() != list(cut, "frees").len() {
             self.fault(cut, format!("frees unknown pieces: {}", cut["frees"]));
         }
+        let named: Vec<&Value> = known.into_iter().filter(|p| p["freed"] == *freed).collect();
         self.match_pieces(cut, &named, bodies(free, &lower));
+        kerf
     }
 
     /// The pieces that came free are those the plan names, free of the kept stone and of each
@@ -243,7 +307,7 @@ impl Replay {
     fn what_is_left(&mut self, plan: &Value) {
         let sheet = &plan["balance_sheet"];
         let wanted = number(sheet, "top_mm2") + number(sheet, "allowance_mm2");
-        let top = Stone::outline(&plan["top"]["outline"]);
+        let top = sawn::finished(plan);
         let slack = NEAR_MM * self.sawn.perimeter();
         let face = self.layers[0].kept.area();
         if (face - wanted).abs() > slack {
@@ -252,7 +316,14 @@ impl Replay {
             ));
         }
         let kerf = number(sheet, "kerf_mm2");
-        if (self.kerf_mm2 - kerf).abs() > 1e-4 * self.slab.perimeter() {
+        let round: f64 = list(plan, "cuts")
+            .iter()
+            .flat_map(holes)
+            .map(|h| h.radius * std::f64::consts::TAU)
+            .sum();
+        // Chords lie inside their circles.
+        let slack = 1e-4 * self.slab.perimeter() + plane::CHORD_MM * round;
+        if (self.kerf_mm2 - kerf).abs() > slack {
             let ours = self.kerf_mm2;
             self.faults.push(format!(
                 "the kerf takes {ours:.2} mm², the sheet says {kerf:.2}"
@@ -270,12 +341,17 @@ impl Replay {
         }
     }
 
-    /// Stone that stands out over the sawn outline is a cusp of a curve, no higher than its plan
-    /// says, or the slab's own edge within the tape's doubt of a flush edge.
+    /// Stone that stands out over the sawn outline is a ridge or a rest no higher than its plan says,
+    /// the edge of a core hole, or the slab's own edge within the tape's doubt of a flush edge.
     fn ridges(&mut self, plan: &Value, below: f64, kept: &Stone) {
-        let cuts = list(plan, "cuts").iter();
-        let cusp = cuts.map(|c| number(c, "cusp")).fold(0.0, f64::max);
-        let cusp = cusp.max(ground_corners(plan));
+        if list(plan, "stops")
+            .iter()
+            .any(|s| word(s, "id") == "waste-not-freed")
+        {
+            return;
+        }
+        let left = said_left(plan).max(ground_corners(plan));
+        let holes: Vec<Hole> = list(plan, "cuts").iter().flat_map(holes).collect();
         let flush = !list(&plan["placement"], "flush").is_empty();
         let gap = if flush {
             // In a corner with two flush edges the two gaps add up.
@@ -292,17 +368,46 @@ impl Replay {
             let out = self.sawn.to_boundary(p);
             let most = if self.slab.to_boundary(p) <= gap + NEAR_MM {
                 // Beside a flush edge the stone goes on to the slab's own edge.
-                gap.max(cusp)
+                gap.max(left)
             } else {
-                cusp
+                left
             };
-            if out > most + NEAR_MM {
+            let of_hole = |h: &Hole| (apart(h.at, p) - h.radius).abs() <= 3.0 * NEAR_MM;
+            if out > most + NEAR_MM && !holes.iter().any(of_hole) {
                 self.faults.push(format!(
                     "stone stands out {out:.3} mm at {p:?}, {below:.1} mm down; {most:.3} allowed"
                 ));
             }
         }
     }
+}
+
+/// The most that the cuts say they leave, tails apart.
+fn said_left(plan: &Value) -> f64 {
+    let cuts = list(plan, "cuts").iter();
+    let left = cuts.flat_map(|c| list(c, "left_to_remove"));
+    left.filter(|l| word(l, "why") != "tail")
+        .map(|l| number(l, "length"))
+        .fold(0.0, f64::max)
+}
+
+/// A place inside a stone, clear of its boundary.
+fn inner_place(stone: &Stone) -> Place {
+    let parts = stone.shrunk(1.0);
+    let inside = |p: &Place| parts.holds(*p);
+    let balance = parts.balance();
+    if inside(&balance) {
+        return balance;
+    }
+    let corners: Vec<Place> = parts.corners().collect();
+    let pairs = corners
+        .iter()
+        .flat_map(|a| corners.iter().map(move |b| (a, b)));
+    let middle = |(a, b): (&Place, &Place)| [0, 1].map(|k| f64::midpoint(a[k], b[k]));
+    let found = pairs
+        .map(middle)
+        .find(|p| inside(p) && parts.to_boundary(*p) > 0.2);
+    found.unwrap_or(corners[0])
 }
 
 /// The part that holds the middle of the top, and the rest.
@@ -327,18 +432,11 @@ fn bodies(free: Vec<Stone>, lower: &[Vec<Stone>]) -> Vec<Stone> {
 
 /// A corner so slight that no plunge is made for it stands out by less than a kerf, and is ground.
 fn ground_corners(plan: &Value) -> f64 {
-    let made = |name: &Value| list(plan, "cuts").iter().any(|c| c["edge"] == *name);
-    let arcs = plane::pieces(&plan["top"]["outline"])
-        .iter()
-        .filter(|p| matches!(p, plane::Piece::Arc(..)))
-        .count();
-    let corners = list(&plan["top"], "corners").iter();
-    let sawn = corners.filter(|c| made(&c["name"])).count();
-    if arcs <= sawn {
+    let told = list(plan, "cautions").iter();
+    let ground = told.filter(|c| word(c, "id") == "corner-ground-by-hand");
+    if ground.count() == 0 {
         return 0.0;
     }
-    let kerfs = list(plan, "cuts")
-        .iter()
-        .map(|c| number(&c["disc"], "kerf"));
-    kerfs.fold(0.0, f64::max)
+    let discs = list(plan, "cuts").iter().filter_map(|c| c.get("disc"));
+    discs.map(|d| number(d, "kerf")).fold(0.0, f64::max)
 }

@@ -99,6 +99,11 @@ pub(crate) fn on_circle(centre: Place, radius: f64, angle: f64) -> Place {
     moved(centre, [angle.cos(), angle.sin()], radius)
 }
 
+/// The corners of the chords round a circle.
+pub(crate) fn circle(centre: Place, radius: f64) -> Vec<Place> {
+    chords(&Piece::Arc(centre, radius, 0.0, std::f64::consts::TAU))
+}
+
 /// The corners of the chords along a piece, its last point left out.
 pub(crate) fn chords(piece: &Piece) -> Vec<Place> {
     match *piece {
@@ -233,6 +238,13 @@ impl Stone {
         self.edges()
             .map(|(a, b)| to_stretch(p, a, b))
             .fold(f64::INFINITY, f64::min)
+    }
+
+    /// Shortest distance between two sets that do not overlap, mm.
+    pub(crate) fn gap(&self, other: &Self) -> f64 {
+        let ours = self.corners().map(|p| other.to_boundary(p));
+        let theirs = other.corners().map(|p| self.to_boundary(p));
+        ours.chain(theirs).fold(f64::INFINITY, f64::min)
     }
 
     /// The connected pieces, each with its holes.

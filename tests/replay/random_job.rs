@@ -47,6 +47,24 @@ pub(crate) enum Corner {
     Sharp,
     Round(f64),
     Clip(f64),
+    Scoop(f64),
+}
+
+/// An opening of the top: symmetrical, its middle in the top's frame.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Opening {
+    pub(crate) at: Place,
+    pub(crate) shape: Opened,
+    pub(crate) finish: &'static str,
+}
+
+/// The shape of an opening.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Opened {
+    /// Across.
+    Circle(f64),
+    /// Length, depth and the radius of all corners.
+    Rectangle([f64; 2], f64),
 }
 
 /// A flaw of the slab.
@@ -72,7 +90,10 @@ pub(crate) struct RandomJob {
     pub(crate) fixed: Option<(Place, f64)>,
     pub(crate) least_strip: f64,
     pub(crate) thickness: Vec<f64>,
-    pub(crate) disc: [f64; 3],
+    /// Diameter, kerf and obstruction of each disc.
+    pub(crate) discs: Vec<[f64; 3]>,
+    pub(crate) bits: Vec<f64>,
+    pub(crate) openings: Vec<Opening>,
     pub(crate) plate: f64,
     pub(crate) wish: Wish,
     pub(crate) far_end: f64,
@@ -80,7 +101,55 @@ pub(crate) struct RandomJob {
     pub(crate) inches: bool,
 }
 
+/// Diameter, kerf and obstruction of discs, mm.
+const DISCS: [[f64; 3]; 4] = [
+    [125.0, 2.2, 34.0],
+    [125.0, 2.2, 20.0],
+    [180.0, 2.6, 60.0],
+    [230.0, 3.2, 80.0],
+];
+
 impl RandomJob {
+    /// The job of a seed with inside corners, hollow arcs or openings in its top, which lies in the middle of
+    /// its slab; several discs and core bits.
+    pub(crate) fn with_insides(seed: u64) -> Self {
+        let mut job = Self::of(seed);
+        let dice = &mut Dice(seed.wrapping_mul(0x2000_0003).wrapping_add(7));
+        let (long, deep) = (dice.between(900.0, 2200.0), dice.between(500.0, 1100.0));
+        let (top, corners) = reflex_top(dice, long, deep);
+        job.openings = openings(dice, &top);
+        job.finishes = top
+            .iter()
+            .map(|_| dice.pick(&["polish", "ease", "saw"]))
+            .collect();
+        (job.top, job.corners) = (top, corners);
+        let edge = dice.between(40.0, 120.0);
+        let (l, d) = (long + 2.0 * edge, deep + 2.0 * edge);
+        job.slab = vec![[0.0, 0.0], [l, 0.0], [l, d], [0.0, d]];
+        job.states = vec!["sawn"; 4];
+        job.flaws = Vec::new();
+        job.vein = None;
+        job.least_strip = 5.0;
+        let turn = dice.pick(&[0.0, 0.0, 180.0, 2.0]);
+        job.fixed = Some(centred(&job.slab, &job.top, turn));
+        job.discs = DISCS.into_iter().filter(|_| dice.chance(0.5)).collect();
+        if job.discs.is_empty() {
+            job.discs.push(DISCS[0]);
+        }
+        job.bits = [20.0, 35.0, 50.0, 68.0]
+            .into_iter()
+            .filter(|_| dice.chance(0.6))
+            .collect();
+        // A figure that is none is not what is tried here.
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.openings.clear();
+        }
+        if kerfwright::job::read(&job.text()).is_err() {
+            job.corners = vec![Corner::Sharp; job.top.len()];
+        }
+        job
+    }
+
     /// The job of a seed.
     pub(crate) fn of(seed: u64) -> Self {
         let dice = &mut Dice(seed.wrapping_mul(0x1000_0001));
@@ -114,12 +183,9 @@ impl RandomJob {
             }),
             least_strip: dice.pick(&[5.0, 10.0, 25.0]),
             thickness: vec![thick, thick + dice.between(0.0, 1.5)],
-            disc: dice.pick(&[
-                [125.0, 2.2, 34.0],
-                [125.0, 2.2, 20.0],
-                [180.0, 2.6, 60.0],
-                [230.0, 3.2, 80.0],
-            ]),
+            discs: vec![dice.pick(&DISCS)],
+            bits: Vec::new(),
+            openings: Vec::new(),
             plate: dice.pick(&[0.0, 3.0, 6.0]),
             wish: Wish {
                 score: dice.pick(&[1.0, 2.0]),
@@ -215,7 +281,17 @@ impl RandomJob {
                 None
             }
         });
+        let scoop = treated(|c| {
+            if let Corner::Scoop(r) = c {
+                Some(*r)
+            } else {
+                None
+            }
+        });
         let _ = writeln!(text, "round = {{ {round} }}\nclip = {{ {clip} }}");
+        if !scoop.is_empty() {
+            let _ = writeln!(text, "scoop = {{ {scoop} }}");
+        }
         let n = self.top.len();
         let finishes: Vec<String> = (0..n)
             .map(|i| {
@@ -236,6 +312,20 @@ impl RandomJob {
             text,
             "allowance = {{ polish = {polish}, ease = {ease}, saw = {saw} }}"
         );
+        for opening in &self.openings {
+            let at = self.points(&[opening.at]);
+            let _ = writeln!(text, "[[top.cutout]]\nat = {}", &at[1..at.len() - 1]);
+            let _ = writeln!(text, "finish = \"{}\"", opening.finish);
+            let _ = match opening.shape {
+                Opened::Circle(across) => writeln!(text, "circle = {}", l(across)),
+                Opened::Rectangle([a, b], r) if r > 0.0 => {
+                    let r = l(r);
+                    let round = format!("{{ 1 = {r}, 2 = {r}, 3 = {r}, 4 = {r} }}");
+                    writeln!(text, "rectangle = [{}, {}]\nround = {round}", l(a), l(b))
+                }
+                Opened::Rectangle([a, b], _) => writeln!(text, "rectangle = [{}, {}]", l(a), l(b)),
+            };
+        }
         let _ = writeln!(text, "[place]\nleast_strip = {}", l(self.least_strip));
         if let Some((at, turn)) = self.fixed {
             let at = self.points(&[at]);
@@ -245,20 +335,29 @@ impl RandomJob {
 
     fn write_kit(&self, text: &mut String) {
         let l = |v: f64| self.length(v);
-        let [diameter, kerf, obstruction] = self.disc.map(l);
         let wish = self.wish;
         let [score, step, plunge] = [wish.score, wish.step, wish.plunge_step].map(l);
         let [through, cusp, far] = [wish.through, wish.cusp, self.far_end].map(l);
         let [guide, offset, overlap] = self.guide.map(l);
         let _ = write!(
             text,
-            "[machine]\nplate = {}\n[[disc]]\nname = \"disc\"\ndiameter = {diameter}\n\
-             kerf = {kerf}\nobstruction = {obstruction}\nmax_rpm = 12200\n\
+            "[machine]\nplate = {}\n\
              [passes]\nscore = {score}\nstep = {step}\nplunge_step = {plunge}\n\
              through = {through}\ncusp = {cusp}\nfar_end = {far}\n\
              [guide]\nlength = {guide}\noffset = {offset}\noverlap = {overlap}\n",
             l(self.plate)
         );
+        for (i, disc) in self.discs.iter().enumerate() {
+            let [diameter, kerf, obstruction] = disc.map(l);
+            let _ = write!(
+                text,
+                "[[disc]]\nname = \"disc {i}\"\ndiameter = {diameter}\nkerf = {kerf}\n\
+                 obstruction = {obstruction}\nmax_rpm = 12200\n"
+            );
+        }
+        for bit in &self.bits {
+            let _ = writeln!(text, "[[core_bit]]\ndiameter = {}", l(*bit));
+        }
     }
 
     /// A length in the file's unit, every digit kept.
@@ -431,4 +530,115 @@ fn fixed(dice: &mut Dice, slab: &[Place], top: &[Place], turn: f64) -> (Place, f
     let at = [on[0] - here[0], on[1] - here[1]];
     let near = |v: f64, dice: &mut Dice| ((v + dice.between(-40.0, 40.0)) * 10.0).round() / 10.0;
     ([near(at[0], dice), near(at[1], dice)], turn)
+}
+
+/// A top with an inside corner, a notch, a hollow, or a plain one that openings will be cut into.
+fn reflex_top(dice: &mut Dice, l: f64, d: f64) -> (Vec<Place>, Vec<Corner>) {
+    let x = dice.between(l * 0.3, l * 0.6);
+    let y = dice.between(d * 0.35, d * 0.6);
+    let corner = |dice: &mut Dice| match dice.below(5) {
+        0 => Corner::Round(dice.pick(&[10.0, 17.5, 20.0, 25.0])),
+        1 => Corner::Round(dice.between(40.0, 140.0)),
+        _ => Corner::Sharp,
+    };
+    match dice.below(5) {
+        0 => {
+            let corners = vec![[0.0, 0.0], [l, 0.0], [l, y], [x, y], [x, d], [0.0, d]];
+            let mut treated = vec![Corner::Sharp; 6];
+            treated[3] = corner(dice);
+            if dice.chance(0.4) {
+                treated[1] = Corner::Round(dice.between(10.0, 100.0));
+            }
+            (corners, treated)
+        }
+        1 => {
+            let wide = dice.between(120.0, l * 0.3);
+            let corners = vec![
+                [0.0, 0.0],
+                [l, 0.0],
+                [l, d],
+                [x + wide, d],
+                [x + wide, y],
+                [x, y],
+                [x, d],
+                [0.0, d],
+            ];
+            let mut treated = vec![Corner::Sharp; 8];
+            treated[4] = corner(dice);
+            treated[5] = corner(dice);
+            (corners, treated)
+        }
+        2 => {
+            let mut treated = vec![Corner::Sharp; 4];
+            treated[2] = Corner::Scoop(dice.between(20.0, d * 0.5));
+            if dice.chance(0.3) {
+                treated[0] = Corner::Clip(dice.between(20.0, 120.0));
+            }
+            (vec![[0.0, 0.0], [l, 0.0], [l, d], [0.0, d]], treated)
+        }
+        _ => {
+            let mut treated = vec![Corner::Sharp; 4];
+            if dice.chance(0.3) {
+                treated[1] = Corner::Round(dice.between(20.0, 120.0));
+            }
+            (vec![[0.0, 0.0], [l, 0.0], [l, d], [0.0, d]], treated)
+        }
+    }
+}
+
+/// Openings apart from each other and from the edges, in the part of the top that every figure has.
+fn openings(dice: &mut Dice, top: &[Place]) -> Vec<Opening> {
+    let long = top[1][0];
+    let deep = top[2][1].min(
+        top.iter()
+            .map(|p| p[1])
+            .filter(|y| *y > 0.0)
+            .fold(f64::MAX, f64::min),
+    );
+    let count = if top.len() > 4 {
+        dice.below(2)
+    } else {
+        dice.below(3)
+    };
+    let each = long / (count.max(1) as f64);
+    (0..count)
+        .filter_map(|i| {
+            let (wide, high) = (each - 140.0, deep - 140.0);
+            if wide < 60.0 || high < 60.0 {
+                return None;
+            }
+            let shape = match dice.below(4) {
+                0 => Opened::Circle(dice.pick(&[35.0, 36.0, 50.0, 20.0])),
+                1 => Opened::Circle(dice.between(40.0, wide.min(high))),
+                _ => {
+                    let (a, b) = (dice.between(50.0, wide), dice.between(50.0, high));
+                    let most = a.min(b) / 2.0 - 1.0;
+                    let r = dice.pick(&[0.0, 10.0, 17.5, 25.0, 60.0]);
+                    Opened::Rectangle([a, b], if r < most { r } else { 0.0 })
+                }
+            };
+            Some(Opening {
+                at: [each * (i as f64 + 0.5), deep / 2.0],
+                shape,
+                finish: dice.pick(&["saw", "ease", "polish"]),
+            })
+        })
+        .collect()
+}
+
+/// The middle of the top's box over the middle of the slab's.
+fn centred(slab: &[Place], top: &[Place], turn: f64) -> (Place, f64) {
+    let middle = |ring: &[Place], k: usize| {
+        let all = ring.iter().map(|p| p[k]);
+        let (low, high) = all.fold((f64::MAX, f64::MIN), |m, v| (m.0.min(v), m.1.max(v)));
+        f64::midpoint(low, high)
+    };
+    let (sin, cos) = turn.to_radians().sin_cos();
+    let of = [middle(top, 0), middle(top, 1)];
+    let here = [of[0] * cos - of[1] * sin, of[0] * sin + of[1] * cos];
+    let on = [middle(slab, 0), middle(slab, 1)];
+    (
+        [0, 1].map(|k| ((on[k] - here[k]) * 10.0).round() / 10.0),
+        turn,
+    )
 }

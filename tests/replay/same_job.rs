@@ -66,6 +66,9 @@ impl RandomJob {
         for corner in &mut self.top {
             *corner = minus(*corner, origin);
         }
+        for opening in &mut self.openings {
+            opening.at = minus(opening.at, origin);
+        }
         self.fixed = self.fixed.map(|(at, turn)| {
             let on = turned(origin, turn);
             ([at[0] + on[0], at[1] + on[1]], turn)
@@ -87,6 +90,9 @@ impl RandomJob {
         self.finishes.reverse();
         self.corners[1..].reverse();
         self.flaws_moved(flip);
+        for opening in &mut self.openings {
+            opening.at = flip(opening.at);
+        }
         self.vein = self.vein.map(|(vein, wish)| (-vein, wish));
         self.fixed = self.fixed.map(|(at, turn)| (flip(at), -turn));
         self

@@ -11,24 +11,80 @@ const ROUNDING: f64 = 1e-9;
 
 /// What is wrong with the strokes of one cut.
 pub(crate) fn faults(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<String> {
-    let mut faults = depths(plan, cut, strokes, wish);
-    if word(cut, "kind") == "straight" {
-        faults.extend(runs(strokes));
-    } else {
-        faults.extend(rings(cut, strokes));
-        let cusp = number(cut, "cusp");
-        if cusp > wish.cusp + ROUNDING {
-            faults.push(format!("a cusp of {cusp} mm, wanted {}", wish.cusp));
-        }
+    let mut faults = match word(cut, "kind") {
+        "core" => bores(plan, cut),
+        "straight" | "relief" => runs(strokes),
+        _ => rings(plan, cut, strokes),
+    };
+    if word(cut, "kind") != "core" {
+        faults.extend(depths(plan, cut, strokes, wish));
+        faults.extend(round_ends(plan, cut, strokes));
+    }
+    let cusp = number(cut, "cusp");
+    if cusp > wish.cusp + ROUNDING {
+        faults.push(format!("a cusp of {cusp} mm, wanted {}", wish.cusp));
     }
     let name = format!("cut {} ({})", cut["number"], cut["edge"]);
     faults.into_iter().map(|f| format!("{name}: {f}")).collect()
 }
 
+/// Core holes go right through, each marked at its middle and listed once for the whole plan.
+fn bores(plan: &Value, cut: &Value) -> Vec<String> {
+    let mut faults = Vec::new();
+    let holes = super::disc::holes(cut);
+    let marks = list(&cut["set_out"], "centres");
+    if holes.is_empty() || marks.len() != holes.len() {
+        faults.push(format!("{} holes, {} marks", holes.len(), marks.len()));
+    }
+    for (hole, mark) in holes.iter().zip(marks) {
+        if apart(place(&mark["at"]), hole.at) > 1e-9 {
+            faults.push(format!("a hole at {:?} is marked elsewhere", hole.at));
+        }
+        let bit = number(&cut["bit"], "diameter");
+        if (2.0 * hole.radius - bit).abs() > 1e-9 {
+            faults.push(format!("a hole of {} by a bit of {bit}", 2.0 * hole.radius));
+        }
+    }
+    let all = list(plan, "core_holes").iter();
+    let listed = all.filter(|h| h["cut"] == cut["number"]).count();
+    if listed != holes.len() {
+        faults.push(format!("{listed} of {} holes are listed", holes.len()));
+    }
+    faults
+}
+
+/// The stone left under a stopped end is what the round disc leaves: c(0) − c(t).
+fn round_ends(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
+    let thick = number(&plan["slab"]["thickness"], "most");
+    let Some(last) = strokes.last() else {
+        return vec!["no strokes".into()];
+    };
+    let half = |below: f64| last.half_length(below).unwrap_or(0.0);
+    let (want, said) = (half(0.0) - half(thick), number(cut, "tail"));
+    let tails = super::disc::tails(cut);
+    let mut faults = Vec::new();
+    let none = tails.is_empty();
+    if none != (said == 0.0) || (!none && (said - want).abs() > 1e-6) {
+        faults.push(format!(
+            "a tail of {said} mm, {} told; {want} by the disc",
+            tails.len()
+        ));
+    }
+    for tail in &tails {
+        if (tail.length - want).abs() > 1e-6 || tail.left > tail.length {
+            faults.push(format!(
+                "a tail {} mm long, {} left",
+                tail.length, tail.left
+            ));
+        }
+    }
+    faults
+}
+
 /// Passes go down in steps no deeper than asked, the last right through the thickest reading.
 fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<String> {
     let mut faults = Vec::new();
-    let step = if word(cut, "kind") == "straight" {
+    let step = if matches!(word(cut, "kind"), "straight" | "relief") {
         wish.step
     } else {
         wish.plunge_step
@@ -95,7 +151,8 @@ fn runs(strokes: &[Stroke]) -> Vec<String> {
         Some(whole)
     };
     for stroke in strokes {
-        if stroke.plunge || off_line(stroke.from).max(off_line(stroke.to)) > NEAR_MM {
+        let still = apart(stroke.from, stroke.to) < 1e-6;
+        if stroke.plunge != still || off_line(stroke.from).max(off_line(stroke.to)) > NEAR_MM {
             faults.push(format!("a stroke off the line: {stroke:?}"));
         }
         let run = [stroke.to[0] - stroke.from[0], stroke.to[1] - stroke.from[1]];
@@ -112,12 +169,42 @@ fn runs(strokes: &[Stroke]) -> Vec<String> {
     faults
 }
 
+/// Inside a hollow arc: the slot in the face just reaches the arc with its ends, and what is left follows.
+fn inside(plan: &Value, set_out: &Value, strokes: &[Stroke]) -> Vec<String> {
+    let (said, Some(last)) = (&set_out["inside"], strokes.last()) else {
+        return Vec::new();
+    };
+    if said.is_null() {
+        return Vec::new();
+    }
+    let thick = number(&plan["slab"]["thickness"], "most");
+    let radius = number(set_out, "sawn_radius");
+    let half = |below: f64| last.half_length(below).unwrap_or(0.0);
+    let face = (radius.powi(2) - half(0.0).powi(2)).sqrt();
+    let want = [
+        ("face_at", face),
+        ("left_middle", radius - face),
+        ("left_under", radius - face.hypot(half(thick))),
+    ];
+    want.into_iter()
+        .filter(|(key, want)| (number(said, key) - want).abs() > 1e-6)
+        .map(|(key, want)| format!("{key} is {}, not {want}", number(said, key)))
+        .collect()
+}
+
 /// Every pass of a curve plunges at the same stations, each tangent to the sawn arc and outside
 /// it: the near face at right angles to the radius at the station's mark.
-fn rings(cut: &Value, strokes: &[Stroke]) -> Vec<String> {
-    let mut faults = Vec::new();
-    let set_out = &cut["set_out"]["pivot"];
-    let (pivot, radius) = (place(&set_out["pivot"]), number(set_out, "sawn_radius"));
+fn rings(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
+    let set_out = stations_of(cut);
+    let pivot = place(&set_out["pivot"]);
+    let mut faults = inside(plan, set_out, strokes);
+    // Inside a hollow arc the marks lie on the disc's outer face.
+    let hollow = !set_out["inside"].is_null();
+    let (radius, side) = if hollow {
+        (number(&set_out["inside"], "face_at"), -1.0)
+    } else {
+        (number(set_out, "sawn_radius"), 1.0)
+    };
     let live: Vec<&Value> = list(set_out, "stations")
         .iter()
         .filter(|s| s["in_stone"] == Value::Bool(true))
@@ -138,7 +225,7 @@ fn rings(cut: &Value, strokes: &[Stroke]) -> Vec<String> {
         }
         let mark = place(&live[i % live.len()]["touch"]);
         let out = [0, 1].map(|k| (mark[k] - pivot[k]) / radius);
-        let centre = super::plane::moved(mark, out, kerf / 2.0);
+        let centre = super::plane::moved(mark, out, side * kerf / 2.0);
         let skew = out[0] * stroke.along[0] + out[1] * stroke.along[1];
         let beside = apart(stroke.from, centre) > 1e-6 || apart(stroke.to, centre) > 1e-6;
         if !stroke.plunge || beside || skew.abs() > 1e-9 {
@@ -148,4 +235,14 @@ fn rings(cut: &Value, strokes: &[Stroke]) -> Vec<String> {
         }
     }
     faults
+}
+
+/// How a curve is set out: about a pivot or from its chord.
+fn stations_of(cut: &Value) -> &Value {
+    let by_arm = &cut["set_out"]["pivot"];
+    if by_arm.is_null() {
+        &cut["set_out"]["ordinates"]
+    } else {
+        by_arm
+    }
 }

@@ -1,6 +1,7 @@
 //! Reading the job file section by section. Each function asks for the keys of one section, in the
 //! order of the format, and says the limits, the defaults and why.
 
+mod as_cut;
 mod base;
 mod cross;
 mod cutout;
@@ -52,6 +53,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let dust = root.section("dust", dust::read);
     let lift = root.section("lift", |r| lift::read(r, region));
     let route = root.section("route", |r| route::read(r, &lift));
+    let as_cut = as_cut::read(root, top.as_ref().map(|t| &t.top.shape));
     let job = Job {
         heading,
         region,
@@ -71,6 +73,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         dust,
         lift,
         route,
+        as_cut,
         assumed: Vec::new(),
     };
     cross::check(root.ledger, &job);

@@ -5,6 +5,7 @@ use crate::job::quantity::{FACE_RATE, Limits, MINUTES, NUMBER, from_to};
 use crate::job::reader::Reader;
 use crate::job::{CircleJig, CoreBit, Guide, Passes};
 use crate::tables::stone::StoneKind;
+use crate::units::Mass;
 
 /// Sawn face a minute in granite and other hard stone, cm² (judgement; nothing is published).
 const HARD_RATE: f64 = 25.0;
@@ -70,12 +71,17 @@ fn reach(given: &Given<'_>) -> Option<(f64, f64)> {
 /// The diameters of core bits, mm (judgement: from a pilot hole to the widest that is held by hand).
 const BIT: Limits = from_to(3.0, 300.0);
 
+/// Time for one core hole, minutes (judgement; nothing is published for hand drilling).
+const HOLE_MINUTES: f64 = 6.0;
+
 /// Reads the core bits.
 pub(super) fn core_bits(root: &mut Reader<'_>) -> Vec<CoreBit> {
     root.each("core_bit", 32, |r| {
         let given = r.need("diameter", "across the bit")?;
         let diameter = given.length(BIT)?;
-        Some(CoreBit { diameter })
+        let why = "judgement: drilled wet by hand, lifted often to clear the core";
+        let minutes = r.quantity_or("minutes", &MINUTES, from_to(0.1, 240.0), HOLE_MINUTES, why);
+        Some(CoreBit { diameter, minutes })
     })
 }
 
@@ -141,7 +147,22 @@ pub(super) fn passes(r: &mut Reader<'_>, kind: Option<StoneKind>) -> Passes {
             15.0,
             "judgement: measuring, clamping and checking one cut",
         ),
+        waste_piece: waste_piece(r),
     }
+}
+
+/// The heaviest piece of waste that a curve may free at once, kg (judgement: what one person holds while it
+/// drops).
+const WASTE_PIECE_KG: f64 = 5.0;
+
+fn waste_piece(r: &mut Reader<'_>) -> Mass {
+    let usual = Mass::from_kg(WASTE_PIECE_KG);
+    let Some(given) = r.get("waste_piece") else {
+        let why = "judgement: what one person holds while it drops";
+        r.ledger.assume(r.key("waste_piece"), "5 kg", why);
+        return usual;
+    };
+    given.mass(from_to(0.5, 50.0)).unwrap_or(usual)
 }
 
 /// The guess for a kind of stone.

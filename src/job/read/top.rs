@@ -62,6 +62,7 @@ pub(super) fn read(
         finishes,
         allowances,
         vein,
+        ready: Vec::new(),
     };
     Some(GivenTop { top, base_at })
 }

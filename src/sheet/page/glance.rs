@@ -139,9 +139,17 @@ fn efforts(plan: &Plan) -> Vec<(String, String)> {
     } else {
         ""
     };
-    vec![
+    let mut rows = vec![
         row("Straight cuts", totals.straight_cuts.to_string()),
         row("Curves", totals.curves.to_string()),
+    ];
+    if totals.relief_cuts > 0 {
+        rows.push(row("Relief cuts", totals.relief_cuts.to_string()));
+    }
+    if totals.core_holes > 0 {
+        rows.push(row("Core holes", totals.core_holes.to_string()));
+    }
+    rows.extend([
         row("Sawn face", face(totals.face_mm2)),
         row(
             "Disc in stone",
@@ -151,7 +159,8 @@ fn efforts(plan: &Plan) -> Vec<(String, String)> {
             "Setting up",
             format!("{} (guess)", time(totals.set_up_minutes)),
         ),
-    ]
+    ]);
+    rows
 }
 
 /// Every stop in full, then the titles of the cautions; or that none was found.

@@ -57,7 +57,7 @@ pub fn add(book: &mut Book<'_>) {
 /// The finished top with its cutouts, on paper.
 pub(super) fn top(plan: &Plan, paper: Bounds) -> Drawing {
     let mut drawing = Drawing::fit(plan.top.outline.bounds(), paper, scene::DIMENSIONED_MM);
-    drawing.kept(&plan.top.outline);
+    drawing.kept(&plan.top.outline, &plan.top.cutouts);
     let edge = Stroke::solid(WIDE_MM, Ink::Black);
     for cutout in &plan.top.cutouts {
         drawing.line(cutout, edge);

@@ -3,7 +3,7 @@
 use crate::plan::Plan;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
-use crate::sheet::figure::{Figures, area};
+use crate::sheet::figure::{Figures, area, time};
 use crate::sheet::flow::{Block, Scale};
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
@@ -57,7 +57,51 @@ fn parts(plan: &Plan, figures: Figures) -> Vec<Part> {
         .into(),
     );
     parts.push(Block::Note(density_words(plan)).into());
+    parts.push(Block::Subheading("Time and consumables".into()).into());
+    parts.push(Block::Rows(consumables(plan, figures)).into());
     parts
+}
+
+/// What the cuts take, each figure with where it comes from.
+fn consumables(plan: &Plan, figures: Figures) -> Vec<(String, String)> {
+    let used = &plan.consumables;
+    let row = |name: &str, value: String| (name.to_owned(), value);
+    let rate = if plan.kit.rate_is_guess {
+        "a guess, put in your own"
+    } else {
+        "the practice cut's own"
+    };
+    let mut rows = vec![row(
+        "Disc in stone",
+        format!(
+            "{} at {:.0} cm²/min, {rate}",
+            time(used.sawing_minutes),
+            plan.kit.rate
+        ),
+    )];
+    if used.drilling_minutes > 0.0 {
+        let words = format!(
+            "{} for {} holes, judgement",
+            time(used.drilling_minutes),
+            plan.totals.core_holes
+        );
+        rows.push(row("Drilling", words));
+    }
+    rows.push(row("Stone to slurry or dust", figures.mass(used.slurry)));
+    if used.water_l > 0.0 {
+        let words = format!(
+            "about {:.0} l, at {:.0} l/min by judgement",
+            used.water_l.ceil(),
+            used.water_l_per_min
+        );
+        rows.push(row("Water", words));
+    }
+    rows.push(row("Masking tape", figures.size(used.tape_mm)));
+    rows.push(row(
+        "Discs",
+        "no life is published: keep a spare of each".into(),
+    ));
+    rows
 }
 
 fn piece_table(plan: &Plan, figures: Figures) -> Table {

@@ -1,6 +1,7 @@
 //! Page 2: set-out. Every mark is made with a tape before the first cut.
 
-use crate::cut::{Cut, EdgeMark, MarkedLine, SetOut};
+use crate::cut::{Cut, CutKind, EdgeMark, MarkedLine, SetOut, Tie};
+use crate::geom::Point;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::Figures;
@@ -23,9 +24,9 @@ pub fn add(book: &mut Book<'_>) {
     let area = column.reserve(scene::height_for(plan, column.width, DRAWING_MM));
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), area, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
-    drawing.kept(&plan.top.outline);
+    drawing.kept(&plan.top.outline, &plan.top.cutouts);
     scene::slab_names(&mut drawing, plan);
-    for cut in &plan.cuts {
+    for cut in plan.cuts.iter().filter(|c| c.cutout.is_none()) {
         draw_marks(&mut drawing, cut);
     }
     scene::top_names(&mut drawing, plan);
@@ -53,23 +54,59 @@ fn draw_marks(drawing: &mut Drawing, cut: &Cut) {
                     drawing.name(mark.at, &format!("{}{letter}", cut.number));
                 }
             }
+            let stops = set_out.stops.iter().enumerate();
+            for (i, stop) in stops.filter(|(_, stop)| !stop.into_hole) {
+                drawing.dot(stop.at);
+                drawing.name(stop.at, &format!("{}s{}", cut.number, i + 1));
+            }
         }
         SetOut::Pivot(set_out) => {
             drawing.cross(set_out.pivot);
             drawing.name(set_out.pivot, &format!("{}p", cut.number));
         }
+        SetOut::Ordinates(set_out) => {
+            let chord = Stroke::solid(NARROW_MM, Ink::Accent).dashed(Dash::DashDot);
+            drawing.line_apart(set_out.from.at, set_out.to.at, chord);
+            for (end, letter) in [(&set_out.from, 'e'), (&set_out.to, 'f')] {
+                drawing.cross(end.at);
+                drawing.name(end.at, &format!("{}{letter}", cut.number));
+            }
+        }
+        SetOut::Centres(marks) => {
+            for (i, mark) in marks.iter().enumerate() {
+                drawing.cross(mark.at);
+                drawing.name(mark.at, &hole_name(cut, i));
+            }
+        }
     }
+}
+
+/// The name of a core hole's mark: `3h1`.
+pub(super) fn hole_name(cut: &Cut, hole: usize) -> String {
+    format!("{}h{}", cut.number, hole + 1)
 }
 
 fn parts(book: &Book<'_>) -> Vec<Part> {
     let plan = book.plan;
     let mut parts: Vec<Part> =
         vec![Block::Subheading("Marks on the edges of the slab".into()).into()];
-    parts.push(edge_table(book.figures, &plan.cuts).into());
-    let pivots = pivot_table(book.figures, &plan.cuts);
-    if !pivots.rows.is_empty() {
-        parts.push(Block::Subheading("Pivots, by tapes from the slab's corners".into()).into());
-        parts.push(pivots.into());
+    let own: Vec<&Cut> = plan.cuts.iter().filter(|c| c.cutout.is_none()).collect();
+    parts.push(edge_table(book.figures, &own).into());
+    let rows = point_rows(book.figures, &own);
+    if !rows.is_empty() {
+        let words = if own.iter().any(|c| is_bored_or_stopped(c)) {
+            "Pivots (p), ends of chords (e, f), middles of core holes (h), ends of stopped cuts (s), by tapes from the slab's \
+             corners"
+        } else {
+            "Pivots (p) and ends of chords (e, f), by tapes from the slab's corners"
+        };
+        parts.push(Block::Subheading(words.into()).into());
+        parts.push(points_table(book.figures, rows).into());
+    }
+    if own.len() < plan.cuts.len() {
+        let words = "The marks of each cutout stand on its own pages: make them now as well, before the \
+                     first cut takes the corners they are taped from.";
+        parts.push(Block::Paragraph(words.into()).into());
     }
     let corners = corner_table(book);
     parts.push(Block::Subheading("Corners of the finished top, from slab corner A".into()).into());
@@ -97,18 +134,31 @@ fn parts(book: &Book<'_>) -> Vec<Part> {
     parts
 }
 
-fn edge_table(figures: Figures, cuts: &[Cut]) -> Table {
+fn is_bored_or_stopped(cut: &Cut) -> bool {
+    match &cut.set_out {
+        SetOut::Centres(_) => true,
+        SetOut::Guide(set_out) => !set_out.stops.is_empty(),
+        SetOut::Pivot(_) | SetOut::Ordinates(_) => false,
+    }
+}
+
+fn edge_table(figures: Figures, cuts: &[&Cut]) -> Table {
     let mut rows = Vec::new();
     for cut in cuts {
         if let SetOut::Guide(set_out) = &cut.set_out {
             for (line, what, names) in [
-                (&set_out.face, "line to keep", ["a", "b"]),
+                (&set_out.face, face_word(cut), ["a", "b"]),
                 (&set_out.guide, "guide edge", ["c", "d"]),
             ] {
                 rows.extend(line_rows(figures, cut, line, what, names));
             }
         }
     }
+    marks_table(figures, rows)
+}
+
+/// The table of marks on the edges of the slab.
+pub(super) fn marks_table(figures: Figures, rows: Vec<Vec<String>>) -> Table {
     Table {
         headings: vec![
             Heading::words("Mark", Width::Mm(15.0)),
@@ -123,7 +173,16 @@ fn edge_table(figures: Figures, cuts: &[Cut]) -> Table {
     }
 }
 
-fn line_rows(
+/// What the near face of a straight cut is.
+fn face_word(cut: &Cut) -> &'static str {
+    match cut.kind {
+        CutKind::Relief => "relief line",
+        _ => "line to keep",
+    }
+}
+
+/// The two marks of a line, with a check tie to the first.
+pub(super) fn line_rows(
     figures: Figures,
     cut: &Cut,
     line: &MarkedLine,
@@ -151,29 +210,48 @@ fn line_rows(
     ]
 }
 
-fn pivot_table(figures: Figures, cuts: &[Cut]) -> Table {
+/// The rows of pivots, core holes and stops.
+fn point_rows(figures: Figures, cuts: &[&Cut]) -> Vec<Vec<String>> {
     let mut rows = Vec::new();
     for cut in cuts {
         if let SetOut::Pivot(set_out) = &cut.set_out {
-            let tie = |i: usize| {
-                set_out.pivot_ties.get(i).map_or_else(String::new, |t| {
-                    format!("{}: {}", t.corner, figures.tape(t.distance))
-                })
-            };
-            rows.push(vec![
-                format!("{}p", cut.number),
-                figures.tape_bare(set_out.pivot.x),
-                figures.tape_bare(set_out.pivot.y),
-                tie(0),
-                tie(1),
-                tie(2),
-            ]);
+            let name = format!("{}p", cut.number);
+            rows.push(point_row(figures, name, set_out.pivot, &set_out.pivot_ties));
         }
+        if let SetOut::Ordinates(set_out) = &cut.set_out {
+            for (end, letter) in [(&set_out.from, 'e'), (&set_out.to, 'f')] {
+                let name = format!("{}{letter}", cut.number);
+                rows.push(point_row(figures, name, end.at, &end.ties));
+            }
+        }
+        rows.extend(super::cutout::point_rows(figures, cut));
     }
+    rows
+}
+
+/// The row of a point: its name, where it is, two tapes to it and a check.
+pub(super) fn point_row(figures: Figures, name: String, at: Point, ties: &[Tie]) -> Vec<String> {
+    let tie = |i: usize| {
+        ties.get(i).map_or_else(String::new, |t| {
+            format!("{}: {}", t.corner, figures.tape(t.distance))
+        })
+    };
+    vec![
+        name,
+        figures.tape_bare(at.x),
+        figures.tape_bare(at.y),
+        tie(0),
+        tie(1),
+        tie(2),
+    ]
+}
+
+/// The table of points inside the slab.
+pub(super) fn points_table(figures: Figures, rows: Vec<Vec<String>>) -> Table {
     let unit = figures.unit();
     Table {
         headings: vec![
-            Heading::words("Mark", Width::Mm(15.0)),
+            Heading::words("Mark", Width::Mm(17.0)),
             Heading::numbers(format!("x, {unit}"), Width::Mm(27.0)),
             Heading::numbers(format!("y, {unit}"), Width::Mm(27.0)),
             Heading::words("First tape", Width::Part(1.0)),

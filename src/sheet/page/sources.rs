@@ -33,8 +33,6 @@ pub fn add(book: &mut Book<'_>) {
         .into(),
     );
     parts.push(source_table(book, true).into());
-    parts.push(Block::Heading("Record of the practice cut".into()).into());
-    parts.push(practice_table().into());
     book.flow("Sources and assumptions", Scale::DESK, &parts);
 }
 
@@ -75,22 +73,4 @@ fn source_table(book: &Book<'_>, unsourced: bool) -> Table {
 
 fn sentence(text: &str) -> String {
     super::glance::sentence(text)
-}
-
-fn practice_table() -> Table {
-    let line = "____________".to_owned();
-    let row = |what: &str, key: &str| vec![what.to_owned(), line.clone(), key.to_owned()];
-    Table {
-        headings: vec![
-            Heading::words("Measured on waste, before the first cut", Width::Part(1.4)),
-            Heading::words("Figure", Width::Mm(36.0)),
-            Heading::words("Key in the job file", Width::Part(1.0)),
-        ],
-        rows: vec![
-            row("Guide edge to near face, mm", "guide.offset"),
-            row("Arm mark to near face, mm", "circle_jig.offset"),
-            row("Sawn face a minute, cm²", "passes.rate"),
-        ],
-        style: Scale::DESK.body,
-    }
 }

@@ -157,7 +157,7 @@ impl Turn<'_> {
             ]
         };
         if let Ok(stone) = Outline::polygon(&band(side, thick - side)) {
-            drawing.kept(&stone);
+            drawing.kept(&stone, &[]);
         }
         drawing.gone(&[ring(&band(0.0, thick))]);
         let corner = Point::new(self.corner.from_mm, -self.corner.to_mm);

@@ -1,0 +1,100 @@
+//! Core holes as a cut: holes of one bit drilled one after another.
+
+use std::f64::consts::PI;
+
+use serde::Serialize;
+
+use crate::geom::{Point, SAME_MM};
+use crate::job::{CoreBit, Finish, Job};
+
+use super::corner::Bored;
+use super::kept::Whose;
+use super::set_out::{Tie, point_ties};
+use super::{Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool};
+
+/// Where the middle of a core hole is marked.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct CentreMark {
+    /// The middle of the hole.
+    pub at: Point,
+    /// Across the hole, mm.
+    pub diameter: f64,
+    /// Ties from the slab's corners: two, and a third as a check.
+    pub ties: Vec<Tie>,
+}
+
+/// What holes of one bit make.
+#[derive(Clone, Debug)]
+pub struct Drilled {
+    /// Whose they are.
+    pub whose: Whose,
+    /// Names of the corners they make.
+    pub name: String,
+    /// The bit.
+    pub bit: CoreBit,
+    /// The holes in the order they are drilled.
+    pub holes: Vec<Hole>,
+    /// Stone left round them, mm.
+    pub allowance_mm: f64,
+    /// What is done to the edge afterwards.
+    pub finish: Finish,
+    /// Why they come at this place in the order.
+    pub because: Because,
+    /// What is left to take off by hand.
+    pub left_to_remove: Vec<LeftOver>,
+}
+
+/// Plans the holes: right through, as deep as a disc would go.
+#[must_use]
+pub fn plan(job: &Job, drilled: Drilled) -> Cut {
+    let holes = drilled.holes;
+    #[allow(clippy::cast_precision_loss)]
+    let count = holes.len() as f64;
+    let length = PI * drilled.bit.diameter * count;
+    let marks = holes
+        .iter()
+        .map(|hole| CentreMark {
+            at: hole.at,
+            diameter: hole.diameter,
+            ties: point_ties(&job.slab.shape, hole.at),
+        })
+        .collect();
+    Cut {
+        cutout: drilled.whose.cutout_number(),
+        full_depth: job.stone.thickness.most + job.passes.through_mm,
+        allowance: drilled.allowance_mm,
+        finish: drilled.finish,
+        length,
+        face_mm2: length * job.stone.thickness.mean,
+        minutes: drilled.bit.minutes * count,
+        run_off: false,
+        because: drilled.because,
+        left_to_remove: drilled.left_to_remove,
+        holes,
+        ..Cut::begun(
+            CutKind::Core,
+            drilled.name,
+            Tool::Bit(drilled.bit),
+            SetOut::Centres(marks),
+        )
+    }
+}
+
+/// What holes leave to take off by hand: ridges between them, or stone in a corner.
+#[must_use]
+pub fn left(bored: &Bored) -> Option<LeftOver> {
+    let why = if bored.holes.len() > 1 {
+        Remains::Cusps
+    } else {
+        Remains::Corner
+    };
+    let first = bored.holes.first()?;
+    (bored.ground_mm > SAME_MM).then_some(LeftOver {
+        why,
+        at: first.at,
+        length: bored.ground_mm,
+        heading: None,
+        left: bored.ground_mm,
+        by: Removal::Ground,
+    })
+}

@@ -1,0 +1,274 @@
+//! The way to the cuts, and their order.
+//!
+//! Core holes at inside corners of the top come first, while the slab is whole and bears the bit all
+//! round. Then the trims that run off, in the placement's order; the cuts that stop at inside
+//! corners; curves; the openings last, single holes before sawn openings, because an opening
+//! weakens the top and nothing should be sawn beside its rails. Where it saves a change of disc, curves
+//! come before the stopped cuts. At every stage the stone holds the whole finished top, so the kept
+//! stone never hangs on less than the top itself ([`super::rail`] looks at that).
+
+use crate::diag::{Finding, Findings};
+use crate::geom::{Line, Outline, Point, Seg};
+use crate::job::Job;
+use crate::place::{Placement, Trim};
+
+use super::disc::{self, Sunk, Task};
+use super::inside::Place;
+use super::kept::{Joint, Kept, Ring};
+use super::{Because, Cut, CutKind, SetOut, curve, cutout, rail, relief, straight};
+
+/// The cuts being planned.
+pub(super) struct Course<'a> {
+    pub(super) job: &'a Job,
+    pub(super) placement: &'a Placement,
+    pub(super) kept: Kept,
+    /// What is left of the slab so far.
+    pub(super) stone: Outline,
+    pub(super) cuts: Vec<Cut>,
+    pub(super) findings: Findings,
+}
+
+/// Plans every cut in its order.
+///
+/// Pieces are not yet known: [`Cut::frees`] is filled by the next stage. The findings hold a stop
+/// for each cut that no tool of the kit can make.
+#[must_use]
+pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
+    let (kept, bores) = cutout::bored(job, Kept::of(placement), placement);
+    let mut course = Course {
+        job,
+        placement,
+        kept,
+        stone: job.slab.shape.outline().clone(),
+        cuts: Vec::new(),
+        findings: Findings::default(),
+    };
+    let ring = course.kept.rings[0].clone();
+    let places = course.places(&ring);
+    course.holes(&ring, &places, &Because::SlabWhole);
+    let stopped = course.run_off_trims(&ring);
+    let groups = groups(&ring, &stopped);
+    if course.curves_before(&groups) {
+        course.curves(&ring);
+        course.groups(&ring, &places, &groups);
+    } else {
+        course.groups(&ring, &places, &groups);
+        course.curves(&ring);
+    }
+    cutout::all(&mut course, &bores);
+    course.say_why();
+    course.findings.append(rail::findings(job));
+    let Course {
+        cuts, mut findings, ..
+    } = course;
+    once(&mut findings.stops);
+    once(&mut findings.cautions);
+    (cuts, findings)
+}
+
+/// Each finding once, in the order they came.
+fn once(findings: &mut Vec<Finding>) {
+    let mut told: Vec<Finding> = Vec::new();
+    findings.retain(|f| {
+        let new = !told.contains(f);
+        if new {
+            told.push(f.clone());
+        }
+        new
+    });
+}
+
+/// Pieces of a boundary that stopped cuts and hollow arcs make together: their tails are taken out when
+/// the last of them is made.
+type Group = Vec<usize>;
+
+/// Runs of neighbouring pieces that meet at inside corners or along hollow arcs.
+fn groups(ring: &Ring, stopped: &[usize]) -> Vec<Group> {
+    let inside = |piece: usize| stopped.contains(&piece) || ring.pieces[piece].hollow().is_some();
+    let mut groups: Vec<Group> = Vec::new();
+    for piece in (0..ring.pieces.len()).filter(|p| inside(*p)) {
+        let before = ring.before(piece);
+        let joined = ring.joint_after(before) != Joint::Outside;
+        match groups.last_mut() {
+            Some(last) if joined && last.last() == Some(&before) => last.push(piece),
+            _ => groups.push(vec![piece]),
+        }
+    }
+    // The last run may go on at the first piece.
+    let wraps = groups.len() > 1
+        && groups[0].first() == Some(&0)
+        && groups[groups.len() - 1].last() == Some(&(ring.pieces.len() - 1))
+        && ring.joint_after(ring.pieces.len() - 1) != Joint::Outside;
+    if wraps && let Some(mut last) = groups.pop() {
+        last.append(&mut groups[0]);
+        groups[0] = last;
+    }
+    groups
+}
+
+impl Course<'_> {
+    pub(super) fn push(&mut self, mut cut: Cut) {
+        cut.number = self.cuts.len() + 1;
+        self.cuts.push(cut);
+    }
+
+    /// Makes the trims that run off, in the placement's order, and gives the sawn pieces that do not.
+    fn run_off_trims(&mut self, ring: &Ring) -> Vec<usize> {
+        let mut waiting = self.trims(ring);
+        loop {
+            let next = waiting.iter().position(|trim| self.runs_off(trim));
+            let Some(next) = next else { break };
+            let trim = waiting.remove(next);
+            self.run_off(&trim);
+        }
+        let piece = |trim: &Trim| ring.pieces.iter().position(|p| p.part == trim.part);
+        waiting
+            .iter()
+            .filter(|trim| self.stone.chord(&trim.face, trim.middle).is_some())
+            .filter_map(piece)
+            .collect()
+    }
+
+    /// The placement's trims, and behind them any straight sawn piece that it left out.
+    fn trims(&self, ring: &Ring) -> Vec<Trim> {
+        let mut trims = self.placement.trims.clone();
+        let slab = self.job.slab.shape.outline();
+        for piece in ring.pieces.iter().filter(|p| p.sawn) {
+            let Seg::Line(a, b) = piece.seg else { continue };
+            if trims.iter().any(|t| t.part == piece.part) {
+                continue;
+            }
+            let trim = Trim {
+                part: piece.part,
+                face: Line::through(a, b),
+                middle: a.midpoint(b),
+                allowance_mm: piece.allowance_mm,
+                ends: [crate::place::TrimEnd::RunOff; 2],
+                length_mm: 0.0,
+            };
+            if slab.chord(&trim.face, trim.middle).is_some() {
+                trims.push(trim);
+            }
+        }
+        trims
+    }
+
+    /// Whether a trim's disc leaves the stone at both ends before it would reach kept stone.
+    pub(super) fn runs_off(&self, trim: &Trim) -> bool {
+        let Some(chord) = self.stone.chord(&trim.face, trim.middle) else {
+            return false;
+        };
+        let disc = disc::choose(self.job, Task::RunOff).disc;
+        let half = Sunk::of(self.job, disc).face_mm;
+        let ends = [chord.start, chord.end].map(|p| trim.face.foot(p));
+        let (low, high) = self.kept.free_stretch(&trim.face, disc.kerf, trim.middle);
+        low <= ends[0] - half && high >= ends[1] + half
+    }
+
+    fn run_off(&mut self, trim: &Trim) {
+        let choice = disc::choose(self.job, Task::RunOff);
+        self.findings.stops.extend(disc::too_small(&choice));
+        let planned = straight::plan(self.job, self.placement, trim, &self.stone, choice.disc);
+        if let Some((cut, kept)) = planned {
+            self.push(cut);
+            self.stone = kept;
+        } else {
+            let name = self.placement.top.part_name(trim.part);
+            let stop = straight::no_room_for_guide(self.job, &name);
+            self.findings.stops.push(stop);
+            // What the trim would have left, so that the others are still planned.
+            if let Some(chord) = self.stone.chord(&trim.face, trim.middle) {
+                self.stone = chord.left;
+            }
+        }
+    }
+
+    /// Whether the curves come before the stopped cuts: when that saves a change of disc.
+    fn curves_before(&self, groups: &[Group]) -> bool {
+        let disc = |task| &disc::choose(self.job, task).disc.name;
+        let stopped = Task::Stopped {
+            room_mm: f64::INFINITY,
+        };
+        !groups.is_empty()
+            && disc(Task::Outside) == disc(Task::RunOff)
+            && disc(stopped) != disc(Task::RunOff)
+    }
+
+    /// The outside curves of the top.
+    fn curves(&mut self, ring: &Ring) {
+        self.relief(ring);
+        for piece in 0..ring.pieces.len() {
+            if matches!(ring.pieces[piece].seg, Seg::Arc(arc) if arc.sweep > 0.0) {
+                self.outside(ring, piece, Because::AfterTrims);
+            }
+        }
+        let top = &self.placement.top;
+        let arcs = top.outline().segs().iter().zip(top.parts());
+        for (seg, part) in arcs {
+            let outside = matches!(seg, Seg::Arc(arc) if arc.sweep > 0.0);
+            if outside && ring.pieces.iter().all(|p| p.part != *part) {
+                let caution = curve::ground_only(&top.part_name(*part));
+                self.findings.cautions.push(caution);
+            }
+        }
+    }
+
+    /// The relief cuts that the curves' waste needs.
+    fn relief(&mut self, ring: &Ring) {
+        let disc = disc::choose(self.job, Task::Outside).disc;
+        let arcs = ring.pieces.iter().filter_map(|piece| match &piece.seg {
+            Seg::Arc(arc) if arc.sweep > 0.0 && self.job.top.ready_mm(piece.part).is_none() => {
+                Some(relief::Beside {
+                    part: piece.part,
+                    wanted: self.wanted(ring.whose, piece, arc, Because::AfterTrims),
+                })
+            }
+            _ => None,
+        });
+        let arcs: Vec<relief::Beside<'_>> = arcs.collect();
+        relief::before(self, &arcs, disc);
+    }
+
+    fn groups(&mut self, ring: &Ring, places: &[Place], groups: &[Group]) {
+        for group in groups {
+            self.group(ring, places, group, &Because::AfterRunOff);
+        }
+    }
+
+    /// Why each run-off trim comes where it does: what it takes off the later ones.
+    fn say_why(&mut self) {
+        let mut stone = self.job.slab.shape.outline().clone();
+        let trims: Vec<(usize, Line, Point)> = self
+            .cuts
+            .iter()
+            .filter(|c| c.kind == CutKind::Straight && c.run_off && c.cutout.is_none())
+            .filter_map(|c| {
+                let SetOut::Guide(set_out) = &c.set_out else {
+                    return None;
+                };
+                let [a, b] = set_out.sawn;
+                Some((c.number, Line::through(a, b), a.midpoint(b)))
+            })
+            .collect();
+        for (i, (number, face, middle)) in trims.iter().enumerate() {
+            let Some(after) = stone.chord(face, *middle).map(|c| c.left) else {
+                continue;
+            };
+            let length = |stone: &Outline, t: &(usize, Line, Point)| {
+                stone.chord(&t.1, t.2).map_or(0.0, |c| c.length())
+            };
+            let gains = trims[i + 1..].iter().map(|t| {
+                let gain = length(&stone, t) - length(&after, t);
+                (t.0, gain)
+            });
+            let gains: Vec<(usize, f64)> = gains.filter(|g| g.1 > 0.5).collect();
+            if !gains.is_empty() {
+                self.cuts[number - 1].because = Because::Shortens {
+                    cuts: gains.iter().map(|g| g.0).collect(),
+                    by_mm: gains.iter().map(|g| g.1).sum(),
+                };
+            }
+            stone = after;
+        }
+    }
+}

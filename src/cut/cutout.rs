@@ -1,0 +1,128 @@
+//! Openings: one core hole when a bit is their size; otherwise core holes at the corners, straight cuts
+//! between them, plunges along arcs, and the tails that hold the drop-out to the last.
+
+use crate::geom::{Outline, SAME_MM, Seg};
+use crate::job::{CoreBit, Job};
+use crate::place::Placement;
+
+use super::corner::GROUND_MM;
+use super::course::Course;
+use super::inside::{self, Way};
+use super::kept::{Kept, Whose};
+use super::{Because, Hole, LeftOver, Remains, Removal, core};
+
+/// A round opening that one core hole makes.
+#[derive(Clone, Debug)]
+pub(super) struct Bore {
+    cutout: usize,
+    hole: Hole,
+    bit: CoreBit,
+    /// Stone left all round to the finished size, mm.
+    left_mm: f64,
+}
+
+/// Finds the round openings that one core hole makes: the largest bit no wider than the finished
+/// opening that leaves no more than the allowance, or so little that a hand takes it off. The hole
+/// is then the boundary of the kept stone.
+pub(super) fn bored(job: &Job, mut kept: Kept, placement: &Placement) -> (Kept, Vec<Bore>) {
+    let mut bores = Vec::new();
+    for (cutout, opening) in placement.cutouts.iter().enumerate() {
+        let Some((centre, radius)) = opening.shape.as_circle() else {
+            continue;
+        };
+        let leaves = |bit: &CoreBit| radius - bit.diameter / 2.0;
+        let most = GROUND_MM.max(opening.allowance_mm);
+        let fits = |bit: &&CoreBit| leaves(bit) >= -SAME_MM && leaves(bit) <= most + SAME_MM;
+        let bit = job
+            .core_bits
+            .iter()
+            .filter(fits)
+            .max_by(|a, b| a.diameter.total_cmp(&b.diameter));
+        let Some(bit) = bit else { continue };
+        if let Ok(outline) = Outline::circle(centre, bit.diameter / 2.0) {
+            kept = kept.bored(cutout, outline);
+            bores.push(Bore {
+                cutout,
+                hole: Hole {
+                    at: centre,
+                    diameter: bit.diameter,
+                },
+                bit: *bit,
+                left_mm: leaves(bit).max(0.0),
+            });
+        }
+    }
+    (kept, bores)
+}
+
+/// Plans every opening: single holes first, then the sawn ones in the order given.
+pub(super) fn all(course: &mut Course<'_>, bores: &[Bore]) {
+    for bore in bores {
+        drill(course, bore);
+    }
+    for cutout in 0..course.placement.cutouts.len() {
+        if bores.iter().all(|b| b.cutout != cutout) {
+            saw(course, cutout);
+        }
+    }
+}
+
+fn drill(course: &mut Course<'_>, bore: &Bore) {
+    let opening = &course.job.top.cutouts[bore.cutout];
+    let over = bore.left_mm - course.placement.cutouts[bore.cutout].allowance_mm;
+    let left = (over > SAME_MM).then_some(LeftOver {
+        why: Remains::Corner,
+        at: bore.hole.at,
+        length: bore.left_mm,
+        heading: None,
+        left: bore.left_mm,
+        by: Removal::Ground,
+    });
+    let drilled = core::Drilled {
+        whose: Whose::Cutout(bore.cutout),
+        name: "all round".into(),
+        bit: bore.bit,
+        holes: vec![bore.hole],
+        allowance_mm: bore.left_mm,
+        finish: opening.finish,
+        because: Because::OpeningLast,
+        left_to_remove: left.into_iter().collect(),
+    };
+    course.push(core::plan(course.job, drilled));
+}
+
+fn saw(course: &mut Course<'_>, cutout: usize) {
+    let ring = course.kept.rings[cutout + 1].clone();
+    let places = course.places(&ring);
+    let first = course.cuts.len();
+    course.holes(&ring, &places, &Because::WithinOpening);
+    // A corner that a hole makes has no piece of its own to saw.
+    let made = |piece: usize| {
+        let place = places.iter().find(|p| p.arc == Some(piece));
+        place.is_some_and(|p| matches!(p.way, Way::Bored(_)))
+    };
+    let pieces: Vec<usize> = (0..ring.pieces.len()).filter(|p| !made(*p)).collect();
+    let straight = |p: &usize| matches!(ring.pieces[*p].seg, Seg::Line(..));
+    let (lines, arcs): (Vec<usize>, Vec<usize>) = pieces.into_iter().partition(straight);
+    let all: Vec<usize> = lines.into_iter().chain(arcs).collect();
+    course.group(&ring, &places, &all, &Because::WithinOpening);
+    if let Some(cut) = course.cuts.get_mut(first) {
+        cut.because = Because::OpeningLast;
+    }
+    if course.cuts.len() == first {
+        let name = places.first().map(|p| inside::name_of(&ring, p));
+        course.findings.stops.push(not_made(cutout, name));
+    }
+}
+
+fn not_made(cutout: usize, name: Option<String>) -> crate::diag::Finding {
+    crate::diag::Finding {
+        id: "opening-not-made",
+        title: format!("Nothing in the kit makes cutout {}", cutout + 1),
+        detail: format!(
+            "Neither a disc nor a core bit of the kit makes {}. The other stops say what would.",
+            name.unwrap_or_else(|| format!("cutout {}", cutout + 1))
+        ),
+        source: "geometry".into(),
+    }
+}

@@ -1,0 +1,387 @@
+//! A practice cut and three practice plunges in waste, before the first real cut.
+//!
+//! They give the jigs' offsets and the cutting rate. They lie inside one offcut, clear of the top, and in
+//! the offcut that is worth least; only where that has no room in a better one.
+
+use serde::Serialize;
+
+use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
+use crate::job::{Disc, Job};
+
+use super::disc::{self, Task, full_depth, half_length};
+use super::field::Field;
+use super::set_out::{Tie, point_ties};
+use super::{Pass, Stroke, StrokeKind, passes};
+
+/// Wanted between practice strokes and the top with its allowances, mm (judgement).
+pub const CLEAR_MM: f64 = 50.0;
+/// Least that is accepted where there is no more room, mm (judgement: a slip of the hand).
+const LEAST_CLEAR_MM: f64 = 10.0;
+/// From a practice slot to the offcut's own boundary, mm (judgement: it stays one piece).
+pub(super) const IN_OFFCUT_MM: f64 = 5.0;
+/// Between practice slots, mm (judgement).
+pub(super) const BETWEEN_MM: f64 = 12.0;
+/// Length of the practice cut in the face, mm (judgement: long enough to time).
+const LENGTH_MM: f64 = 200.0;
+/// Least way the disc runs in it, mm (judgement).
+const LEAST_RUN_MM: f64 = 80.0;
+/// The practice goes through so many depths: the score and steps (judgement).
+const DEPTHS: usize = 3;
+/// Places tried each way across an offcut.
+const PLACES: u32 = 16;
+/// Plunges.
+const PLUNGES: u32 = 3;
+
+/// The practice before the first real cut.
+#[derive(Clone, Debug, Serialize)]
+pub struct Practice {
+    /// The cut; nothing when no offcut has room for it: another piece of the same stone is used.
+    pub cut: Option<PracticeMark>,
+    /// The plunges; nothing when no offcut has room for them.
+    pub plunges: Option<PracticeMark>,
+}
+
+/// A practice cut or a group of practice plunges.
+#[derive(Clone, Debug, Serialize)]
+pub struct PracticeMark {
+    /// The piece of waste it lies in.
+    pub piece: String,
+    /// How far it stays from the top with its allowances.
+    pub clearance: Clearance,
+    /// Ends of the line that the near face is held to: of the cut, or of the first plunge.
+    pub ends: [MarkedEnd; 2],
+    /// Length in the face from end to end, mm.
+    pub length: f64,
+    /// Depth at the end, mm.
+    pub depth: f64,
+    /// From one plunge's near face to the next one's, mm; 0 for the cut.
+    pub apart: f64,
+    /// Sawn face of one cut or plunge, mm².
+    pub face_mm2: f64,
+    /// What the round disc takes off the length at the ends, mm: (length − this) × depth is the sawn face.
+    pub ends_lost: f64,
+    /// The disc.
+    pub disc: Disc,
+    /// The depths in order.
+    pub passes: Vec<Pass>,
+    /// Every movement of the disc in order.
+    pub strokes: Vec<Stroke>,
+}
+
+/// How far practice stays from the top.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Clearance {
+    /// As far as wanted or farther, mm.
+    Wanted(f64),
+    /// Nearer than wanted, the farthest there is room for, mm.
+    Narrow(f64),
+}
+
+impl Clearance {
+    /// The distance, mm.
+    #[must_use]
+    pub const fn mm(self) -> f64 {
+        match self {
+            Self::Wanted(mm) | Self::Narrow(mm) => mm,
+        }
+    }
+}
+
+/// An end of a line to mark.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MarkedEnd {
+    /// Where it is.
+    pub at: Point,
+    /// Ties to it: two, and a third as a check.
+    pub ties: Vec<Tie>,
+}
+
+/// A piece of waste to practise in.
+#[derive(Clone, Debug)]
+pub struct Offcut<'a> {
+    /// Its name.
+    pub name: &'a str,
+    /// Its boundaries: outer ones counter-clockwise, holes clockwise.
+    pub rings: &'a [Vec<Seg>],
+    /// What it is worth, mm²: the best rectangle in it.
+    pub worth_mm2: f64,
+}
+
+/// Finds the places; `sawn` are the boundaries of the top with its allowances: its own and its openings'.
+#[must_use]
+pub fn plan(job: &Job, sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
+    let mut order: Vec<&Offcut<'_>> = offcuts.iter().collect();
+    order.sort_by(|a, b| a.worth_mm2.total_cmp(&b.worth_mm2));
+    let run_disc = disc::choose(job, Task::RunOff).disc;
+    let plunge_disc = disc::choose(job, Task::Outside).disc;
+    let cut = Wanted::cut(job, run_disc);
+    let cut_at = cut.place(sawn, &order, None);
+    let plunges = Wanted::plunges(job, plunge_disc);
+    let taken = cut_at.as_ref().map(|p| p.field.clone());
+    let plunges_at = plunges.place(sawn, &order, taken.as_ref());
+    Practice {
+        cut: cut_at.map(|place| cut.marked(job, &place)),
+        plunges: plunges_at.map(|place| plunges.marked(job, &place)),
+    }
+}
+
+/// What is wanted: a field of a length along the disc and a width across it.
+struct Wanted<'a> {
+    disc: &'a Disc,
+    passes: Vec<Pass>,
+    /// Way the disc's centre runs, mm; 0 for plunges.
+    run: f64,
+    /// Half the disc's cut in the face at the last depth, mm.
+    half: f64,
+    count: u32,
+}
+
+/// A place found for a field.
+struct Place<'o> {
+    field: Field,
+    clearance: f64,
+    offcut: &'o str,
+}
+
+impl<'a> Wanted<'a> {
+    fn cut(job: &Job, disc: &'a Disc) -> Self {
+        let passes = first(job.passes.score_mm, job.passes.step_mm, full_depth(job));
+        let half = half_length(disc, last(&passes), 0.0);
+        Self {
+            run: (LENGTH_MM - 2.0 * half).max(LEAST_RUN_MM),
+            disc,
+            passes,
+            half,
+            count: 1,
+        }
+    }
+
+    fn plunges(job: &Job, disc: &'a Disc) -> Self {
+        let passes = first(
+            job.passes.score_mm,
+            job.passes.plunge_step_mm,
+            full_depth(job),
+        );
+        Self {
+            half: half_length(disc, last(&passes), 0.0),
+            run: 0.0,
+            disc,
+            passes,
+            count: PLUNGES,
+        }
+    }
+
+    fn length(&self) -> f64 {
+        self.run + 2.0 * self.half
+    }
+
+    fn apart(&self) -> f64 {
+        self.disc.kerf + BETWEEN_MM
+    }
+
+    fn width(&self) -> f64 {
+        self.disc.kerf + f64::from(self.count - 1) * self.apart()
+    }
+
+    /// The place in the offcut worth least that is clear enough; else the one with the largest clearance.
+    fn place<'o>(
+        &self,
+        sawn: &[Outline],
+        order: &[&Offcut<'o>],
+        taken: Option<&Field>,
+    ) -> Option<Place<'o>> {
+        let mut widest: Option<Place<'o>> = None;
+        for offcut in order {
+            let Some((clearance, field)) = self.best_in(sawn, offcut, taken) else {
+                continue;
+            };
+            let better = widest.as_ref().is_none_or(|w| clearance > w.clearance);
+            if better {
+                widest = Some(Place {
+                    field,
+                    clearance,
+                    offcut: offcut.name,
+                });
+            }
+            if clearance >= CLEAR_MM {
+                break;
+            }
+        }
+        widest.filter(|p| p.clearance >= LEAST_CLEAR_MM)
+    }
+
+    /// The place in one offcut farthest from the top.
+    fn best_in(
+        &self,
+        sawn: &[Outline],
+        offcut: &Offcut<'_>,
+        taken: Option<&Field>,
+    ) -> Option<(f64, Field)> {
+        let (outer, holes) = sorted(offcut.rings);
+        let mut best: Option<(f64, Field)> = None;
+        for ring in &outer {
+            for along in directions(ring) {
+                for field in self.fields(ring, along) {
+                    let free = field.lies_in(ring)
+                        && holes.iter().all(|h| field.is_clear_of(h))
+                        && taken.is_none_or(|t| field.is_apart_from(t));
+                    if !free {
+                        continue;
+                    }
+                    let clearance = sawn
+                        .iter()
+                        .map(|s| field.distance(s))
+                        .fold(f64::INFINITY, f64::min);
+                    if best.as_ref().is_none_or(|b| clearance > b.0 + SAME_MM) {
+                        best = Some((clearance, field));
+                    }
+                }
+            }
+        }
+        best
+    }
+
+    /// Fields laid over the box round an offcut in a direction.
+    fn fields(&self, ring: &Outline, along: Vector) -> Vec<Field> {
+        let right = along.right();
+        let span = |by: Vector| {
+            let feet = ring.flattened().into_iter().map(|p| p.to_vector().dot(by));
+            feet.fold((f64::INFINITY, f64::NEG_INFINITY), |s, f| {
+                (s.0.min(f), s.1.max(f))
+            })
+        };
+        let (long, wide) = (self.length(), self.width());
+        let steps = |(low, high): (f64, f64), size: f64| -> Vec<f64> {
+            let (low, high) = (low + IN_OFFCUT_MM, high - IN_OFFCUT_MM - size);
+            if high < low {
+                return Vec::new();
+            }
+            let at = |i: u32| low + (high - low) * f64::from(i) / f64::from(PLACES);
+            (0..=PLACES).map(at).collect()
+        };
+        let (ups, rights) = (steps(span(along), long), steps(span(right), wide));
+        let pairs = ups
+            .iter()
+            .flat_map(|u| rights.iter().map(move |r| (*u, *r)));
+        pairs
+            .map(|(u, r)| Field {
+                from: Point::ORIGIN + along * u + right * r,
+                along,
+                long,
+                wide,
+            })
+            .collect()
+    }
+
+    fn marked(&self, job: &Job, place: &Place<'_>) -> PracticeMark {
+        let field = &place.field;
+        let (a, b) = (field.from, field.from + field.along * field.long);
+        let depth = last(&self.passes);
+        let face_mm2 = self.face_mm2(depth);
+        let end = |at: Point| MarkedEnd {
+            at,
+            ties: point_ties(&job.slab.shape, at),
+        };
+        PracticeMark {
+            piece: place.offcut.into(),
+            clearance: if place.clearance >= CLEAR_MM {
+                Clearance::Wanted(place.clearance)
+            } else {
+                Clearance::Narrow(place.clearance)
+            },
+            ends: [end(a), end(b)],
+            length: field.long,
+            depth,
+            apart: if self.count > 1 { self.apart() } else { 0.0 },
+            face_mm2,
+            ends_lost: field.long - face_mm2 / depth,
+            disc: self.disc.clone(),
+            strokes: self.strokes(field),
+            passes: self.passes.clone(),
+        }
+    }
+
+    /// The run's rectangle and the segment of the disc below the face.
+    fn face_mm2(&self, depth: f64) -> f64 {
+        let radius = self.disc.diameter / 2.0;
+        let up = (radius - depth).max(0.0);
+        let segment = radius * radius * (up / radius).acos() - up * self.half;
+        self.run * depth + segment
+    }
+
+    fn strokes(&self, field: &Field) -> Vec<Stroke> {
+        let right = field.along.right();
+        let kind = if self.run > 0.0 {
+            StrokeKind::Run
+        } else {
+            StrokeKind::Plunge
+        };
+        let stroke = |pass: &Pass, i: u32| {
+            let across = self.disc.kerf / 2.0 + f64::from(i) * self.apart();
+            let from = field.from + field.along * self.half + right * across;
+            Stroke {
+                pass: pass.number,
+                kind,
+                from,
+                to: from + field.along * self.run,
+                heading: field.along.angle(),
+                depth: pass.depth,
+            }
+        };
+        let passes = self.passes.iter();
+        passes
+            .flat_map(|pass| (0..self.count).map(move |i| stroke(pass, i)))
+            .collect()
+    }
+}
+
+/// The first depths of a cut.
+fn first(score: f64, step: f64, full: f64) -> Vec<Pass> {
+    passes::depths(score, step, full)
+        .into_iter()
+        .take(DEPTHS)
+        .collect()
+}
+
+fn last(passes: &[Pass]) -> f64 {
+    passes.last().map_or(0.0, |p| p.depth)
+}
+
+/// Outer boundaries and holes of a piece.
+fn sorted(rings: &[Vec<Seg>]) -> (Vec<Outline>, Vec<Outline>) {
+    let (mut outer, mut holes) = (Vec::new(), Vec::new());
+    for ring in rings {
+        let Some(base) = ring.first().map(Seg::start) else {
+            continue;
+        };
+        let area: f64 = ring.iter().map(|s| s.moments(base).0).sum();
+        if let Ok(outline) = Outline::new(ring.clone()) {
+            if area > 0.0 {
+                outer.push(outline);
+            } else {
+                holes.push(outline);
+            }
+        }
+    }
+    (outer, holes)
+}
+
+/// Directions along the straight edges of a piece, and along x, each once.
+fn directions(ring: &Outline) -> Vec<Vector> {
+    let mut found = vec![Vector::new(1.0, 0.0), Vector::new(0.0, 1.0)];
+    // The longest first; a ragged edge of many slots has little to offer.
+    let mut lines: Vec<&Seg> = ring
+        .segs()
+        .iter()
+        .filter(|s| matches!(s, Seg::Line(..)))
+        .collect();
+    lines.sort_by(|a, b| b.length().total_cmp(&a.length()));
+    for seg in lines.into_iter().take(4) {
+        let along = seg.heading(0.0);
+        if found.iter().all(|f: &Vector| f.cross(along).abs() > 1e-6) {
+            found.push(along);
+        }
+    }
+    found
+}

@@ -1,0 +1,49 @@
+//! What really happened at the cutting: which cuts have been made, and what came out otherwise.
+
+use crate::geom::Point;
+
+use super::Part;
+
+/// The state of a job that has been begun.
+#[derive(Clone, Debug)]
+pub struct AsCut {
+    /// The cuts that have been made, by the edge or corner of the top that each makes.
+    pub done: Vec<Part>,
+    /// Faces that do not lie on the line to keep.
+    pub slips: Vec<Slip>,
+    /// Chips broken out of an edge.
+    pub chips: Vec<Chip>,
+    /// The most that is ground off an edge by hand; a thicker strip is sawn, mm.
+    pub grind_mm: f64,
+}
+
+/// A face that does not lie where it was wanted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Slip {
+    /// The edge or corner.
+    pub part: Part,
+    /// Where its face came to lie.
+    pub came: Came,
+}
+
+/// Where a sawn face came to lie.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Came {
+    /// Inside the line to keep by this much, mm: too much was taken.
+    Short(f64),
+    /// Outside the line to keep by this much, mm: too little was taken.
+    Over(f64),
+    /// An arc of this radius on the stone, about the right centre, mm.
+    Radius(f64),
+}
+
+/// A piece broken out of an edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Chip {
+    /// Its middle on the edge, in the top's frame.
+    pub at: Point,
+    /// How far it reaches in from the edge of the stone, mm.
+    pub deep_mm: f64,
+    /// Its length along the edge, mm.
+    pub across_mm: f64,
+}

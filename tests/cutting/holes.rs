@@ -1,0 +1,170 @@
+//! Core holes: which bit, how many, what they leave.
+
+use kerfwright::cut::corner::{GROUND_MM, ridge_between};
+use serde_json::Value;
+
+use super::{list, near, number, plan, told};
+
+/// A counter with one opening; `more` is the opening's shape and the core bits.
+fn counter(opening: &str, bits: &[f64]) -> Value {
+    let bits: Vec<String> = bits
+        .iter()
+        .map(|d| format!("[[core_bit]]\ndiameter = {d}\n"))
+        .collect();
+    let bits = bits.concat();
+    plan(&format!(
+        "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\nrectangle = [2200, 900]\n\
+         rough = [\"AB\", \"BC\", \"CD\", \"DA\"]\n[top]\nrectangle = [1900, 640]\n\
+         [[top.cutout]]\nat = [900, 320]\n{opening}\n[[disc]]\ndiameter = 125\nkerf = 2.2\n\
+         obstruction = 42\n[machine]\nplate = 6\n{bits}"
+    ))
+}
+
+fn cores(plan: &Value) -> Vec<&Value> {
+    list(plan, "cuts")
+        .iter()
+        .filter(|c| c["kind"] == "core")
+        .collect()
+}
+
+const BASIN: &str = "rectangle = [500, 340]\nround = { 1 = 17.5, 2 = 17.5, 3 = 17.5, 4 = 17.5 }";
+
+#[test]
+fn a_tap_hole_is_one_core_hole_of_its_size() {
+    let plan = counter("circle = 35\nfinish = \"polish\"", &[20.0, 35.0, 68.0]);
+    let cores = cores(&plan);
+    assert_eq!((cores.len(), list(&plan, "core_holes").len()), (1, 1));
+    assert_eq!(number(&cores[0]["bit"], "diameter"), 35.0);
+    assert_eq!(number(cores[0], "allowance"), 0.0);
+}
+
+#[test]
+fn a_round_opening_too_wide_for_the_bits_is_plunged() {
+    let plan = counter("circle = 380", &[35.0]);
+    let curve = list(&plan, "cuts")
+        .iter()
+        .find(|c| c["kind"] == "curve")
+        .expect("a curve");
+    let said = &curve["set_out"]["pivot"]["inside"];
+    near(
+        number(said, "left_middle"),
+        190.0 - number(said, "face_at"),
+        1e-9,
+    );
+    assert_eq!(
+        list(curve, "frees").len(),
+        1,
+        "the drop-out comes free at the underside"
+    );
+    assert_eq!(number(curve, "tail"), 0.0);
+}
+
+#[test]
+fn the_corner_takes_the_smallest_bit_that_is_large_enough() {
+    let plan = counter(BASIN, &[68.0, 20.0, 40.0, 35.0]);
+    assert_eq!(number(&cores(&plan)[0]["bit"], "diameter"), 35.0);
+    assert_eq!(cores(&plan)[0]["holes"].as_array().map(Vec::len), Some(4));
+    assert!(told(&plan, "inside-corner-radius").is_empty());
+}
+
+#[test]
+fn a_corner_asked_for_sharper_is_told() {
+    let sharp = counter("rectangle = [500, 340]", &[35.0]);
+    let said = told(&sharp, "inside-corner-radius").join("\n");
+    assert!(said.contains("a radius of 17.5 mm"), "{said}");
+    let small = counter("rectangle = [500, 340]", &[12.0]);
+    let said = told(&small, "inside-corner-radius").join("\n");
+    assert!(
+        said.contains("a radius of 6.0 mm") && said.contains("less than 10 mm"),
+        "{said}"
+    );
+}
+
+#[test]
+fn a_rounder_corner_than_any_bit_is_a_chain_of_holes() {
+    let wide = "rectangle = [500, 340]\nround = { 1 = 50, 2 = 50, 3 = 50, 4 = 50 }";
+    let plan = counter(wide, &[35.0]);
+    let holes = list(cores(&plan)[0], "holes");
+    assert!(
+        holes.len() > 8 && holes.len().is_multiple_of(4),
+        "{}",
+        holes.len()
+    );
+    let left = list(cores(&plan)[0], "left_to_remove");
+    let most = left.iter().map(|l| number(l, "length")).fold(0.0, f64::max);
+    assert!(most > 0.0 && most <= GROUND_MM + 1e-9, "{most}");
+}
+
+/// The ridge between two holes inside an arc, found by walking out along the line between them until
+/// both holes have ended.
+#[test]
+fn ridge_between_two_holes() {
+    for (arc, bit, step) in [
+        (50.0, 17.5, 0.4),
+        (190.0, 34.0, 0.2),
+        (20.0, 17.5, 1.0),
+        (60.0, 10.0, 0.1),
+    ] {
+        let off: f64 = arc - bit;
+        let (x, y) = (off * f64::cos(step / 2.0), off * f64::sin(step / 2.0));
+        let mut out = x;
+        while (out - x).hypot(y) <= bit {
+            out += 1e-5;
+        }
+        near(ridge_between(arc, bit, step), arc - out, 1e-4);
+    }
+}
+
+#[test]
+fn what_no_tool_can_do_is_a_stop_with_numbers() {
+    let none = counter("rectangle = [500, 340]", &[]);
+    let said = told(&none, "inside-corner-needs-core-bit").join("\n");
+    assert!(said.contains("at least 20 mm across"), "{said}");
+    // c(0) of a 125 disc 33 deep is 55.1: 110 mm long in the face.
+    let tight = counter("circle = 90", &[]);
+    let said = told(&tight, "no-disc-for-hollow").join("\n");
+    assert!(said.contains("110 mm long"), "{said}");
+    assert!(said.contains("A core bit of 90 mm"), "{said}");
+    // 2·(33 + 6) + 42 = 120 is the smallest that gets through; 2·√(120·33 − 33²) = 107.
+    assert!(said.contains("120 mm across, cuts 107 mm long"), "{said}");
+}
+
+#[test]
+fn a_side_too_short_for_the_disc_is_a_row_of_holes() {
+    let narrow = "rectangle = [500, 90]\nround = { 1 = 17.5, 2 = 17.5, 3 = 17.5, 4 = 17.5 }";
+    let plan = counter(narrow, &[35.0]);
+    let rows: Vec<&Value> = cores(&plan).into_iter().skip(1).collect();
+    assert_eq!(rows.len(), 2, "one for each short side");
+    assert!(
+        list(&plan, "stops")
+            .iter()
+            .all(|s| s["id"] != "waste-not-freed")
+    );
+    let bare = counter("rectangle = [500, 90]", &[]);
+    let said = told(&bare, "stopped-cut-too-short").join("\n");
+    assert!(said.contains("90 mm between two stops"), "{said}");
+}
+
+#[test]
+fn tails_are_what_the_round_disc_leaves() {
+    let plan = counter(BASIN, &[35.0]);
+    let straight: Vec<&Value> = list(&plan, "cuts")
+        .iter()
+        .filter(|c| c["cutout"] == 1 && c["kind"] == "straight")
+        .collect();
+    assert_eq!(straight.len(), 4);
+    let c = |up: f64| (62.5_f64.powi(2) - (62.5 - up).powi(2)).sqrt();
+    for cut in &straight {
+        near(number(cut, "tail"), c(33.0) - c(3.0), 1e-9);
+        for left in list(cut, "left_to_remove") {
+            // The hole reaches √(17.5² − 16.4²) back along the middle of the kerf.
+            let hole = (17.5_f64.powi(2) - 16.4_f64.powi(2)).sqrt();
+            near(number(left, "left"), number(cut, "tail") - hole, 1e-6);
+            assert_eq!(left["by"], "from_core_hole");
+        }
+    }
+    let last = straight[3];
+    assert_eq!(list(last, "tails_out").len(), 4);
+    let piece = list(&plan, "pieces").last().expect("the drop-out");
+    assert_eq!(piece["freed"], "hand");
+}

@@ -1,0 +1,138 @@
+//! Whole plans after something happened: what is left to cut replays like any other job.
+
+use serde_json::Value;
+
+use super::replay::Wish;
+use super::replay::faults;
+use super::replay::plane::{list, number, word};
+use super::{after, counter, plan};
+
+const USUAL: Wish = Wish {
+    score: 2.0,
+    step: 6.0,
+    plunge_step: 10.0,
+    through: 3.0,
+    cusp: 0.5,
+};
+
+fn holds(text: &str) -> Value {
+    let plan = plan(text);
+    let faults = faults(&plan, &USUAL);
+    assert!(faults.is_empty(), "{}\n{text}", faults.join("\n"));
+    plan
+}
+
+fn cuts(plan: &Value) -> Vec<String> {
+    let each = list(plan, "cuts").iter();
+    each.map(|c| format!("{} {}", word(c, "kind"), word(c, "edge")))
+        .collect()
+}
+
+#[test]
+fn half_done_and_all_on_their_lines() {
+    let plan = holds(&counter("[as_cut]\ndone = [\"1-2\", \"4-1\"]\n"));
+    assert_eq!(plan["repair"]["outcome"], "as_planned");
+    let left = cuts(&plan);
+    assert!(
+        !left
+            .iter()
+            .any(|c| c.ends_with("1-2") || c.ends_with("4-1")),
+        "{left:?}"
+    );
+    assert!(left.iter().any(|c| c == "straight 2-3"), "{left:?}");
+}
+
+#[test]
+fn everything_done() {
+    let plan = holds(&counter(
+        "[as_cut]\ndone = [\"1-2\", \"2-3\", \"3-4\", \"4-1\", 2, 3]\n",
+    ));
+    assert!(cuts(&plan).is_empty(), "{:?}", cuts(&plan));
+    // The stone is the top and its allowance.
+    let (slab, top) = (
+        number(&plan["slab"], "area_mm2"),
+        number(&plan["top"], "area_mm2"),
+    );
+    assert!(slab > top && slab - top < 1.1 * 4200.0, "{slab} and {top}");
+}
+
+/// A chip too deep to grind out: the edge is sawn again as a strip of the least width.
+#[test]
+fn second_cut_after_a_chip() {
+    let plan = holds(&counter(
+        "[as_cut]\ndone = [\"1-2\", \"2-3\", \"3-4\", \"4-1\"]\n[[as_cut.chip]]\nat = [700, 600]\ndeep = 6\nacross = 14\n",
+    ));
+    assert!(
+        cuts(&plan).contains(&"straight 3-4".to_owned()),
+        "{:?}",
+        cuts(&plan)
+    );
+    let edges = list(&plan["repair"], "edges");
+    assert_eq!(number(&edges[2], "moved_in"), 10.0);
+    assert_eq!(edges[2]["to_do"], "cut");
+    // The new line to keep clears the chip.
+    let chip = list(&plan["slab"], "flaws")
+        .iter()
+        .find(|f| f["what"] == "chip");
+    let chip = super::replay::plane::Stone::outline(&chip.expect("the chip")["path"]);
+    let top = super::replay::plane::Stone::outline(&plan["top"]["sawn_outline"]);
+    assert_eq!(chip.within(&top).area(), 0.0);
+}
+
+#[test]
+fn a_slipped_rounding_replays() {
+    let plan = holds(&counter(
+        "[as_cut]\ndone = [\"1-2\", \"2-3\", \"3-4\", \"4-1\"]\n[[as_cut.arc]]\ncorner = 2\nradius = 147\n",
+    ));
+    assert_eq!(plan["repair"]["outcome"], "smaller");
+}
+
+/// What came out too far costs no size.
+#[test]
+fn over_is_ground() {
+    let plan = holds(&counter(
+        "[as_cut]\ndone = [\"2-3\", \"3-4\", \"4-1\"]\n[[as_cut.edge]]\nedge = \"1-2\"\nover = 2\n",
+    ));
+    let edge = &list(&plan["repair"], "edges")[0];
+    assert_eq!(number(edge, "moved_in"), 0.0);
+    assert_eq!(number(&edge["to_do"], "finish"), 3.0);
+}
+
+/// Letters stay while corner A and AB are there; otherwise the frame goes along.
+#[test]
+fn letters_of_the_stone_now() {
+    let kept = holds(&counter("[as_cut]\ndone = [\"2-3\"]\n"));
+    assert_eq!(kept["repair"]["letters"], "same_a");
+    let new = holds(&counter("[as_cut]\ndone = [\"4-1\"]\n"));
+    assert_eq!(new["repair"]["letters"], "new");
+    let a = &list(&new["slab"], "corners")[0];
+    assert_eq!(word(a, "name"), "A");
+    let at = super::replay::plane::place(&a["at"]);
+    assert!(at[0].hypot(at[1]) < 1e-9, "{at:?}");
+}
+
+#[test]
+fn nothing_can_be_saved() {
+    let text = counter(
+        "[as_cut]\ndone = [\"1-2\", \"2-3\", \"3-4\", \"4-1\"]\n[[as_cut.chip]]\nat = [700, 600]\ndeep = 500\nacross = 400\n[[as_cut.chip]]\nat = [700, 0]\ndeep = 400\nacross = 300\n",
+    );
+    let miss = after(&text).expect_err("there is no stone left");
+    assert!(
+        miss.reasons
+            .iter()
+            .any(|r| r.contains("nothing of the wanted shape")),
+        "{miss:?}"
+    );
+}
+
+#[test]
+fn a_factory_edge_cannot_move() {
+    let text = counter("[as_cut]\n[[as_cut.chip]]\nat = [0, 300]\ndeep = 3\nacross = 9\n")
+        .replace(
+            "rough = [\"AB\", \"BC\", \"CD\", \"DA\"]",
+            "factory = [\"DA\"]",
+        )
+        .replace("\"4-1\" = \"polish\"", "\"4-1\" = \"factory\"")
+        .replace("at = [150, 120]\n", "at = [0, 120]\n");
+    assert!(after(&text).is_err());
+}
