@@ -2,6 +2,7 @@
 
 use crate::diag::{Finding, Findings};
 use crate::tables::Source;
+use crate::tables::record::{Phrase, Values, fill};
 
 /// Findings and the sources used so far.
 #[derive(Debug, Default)]
@@ -18,19 +19,29 @@ impl Notes {
         }
     }
 
-    /// Something that must not stand when the machine starts.
-    pub(super) fn stop(
+    /// Something that must not stand when the machine starts, in a hazard's own phrase.
+    pub(super) fn stop_on(
         &mut self,
-        id: &'static str,
+        phrase: &'static Phrase,
         source: &'static Source,
-        title: impl Into<String>,
-        detail: impl Into<String>,
+        values: &Values<'_>,
     ) {
-        let finding = self.finding(id, source, title.into(), detail.into());
+        let finding = self.spoken(phrase, source, values);
         self.findings.stops.push(finding);
     }
 
-    /// Something to be read and heeded.
+    /// Something to be read and heeded, in a hazard's own phrase.
+    pub(super) fn caution_on(
+        &mut self,
+        phrase: &'static Phrase,
+        source: &'static Source,
+        values: &Values<'_>,
+    ) {
+        let finding = self.spoken(phrase, source, values);
+        self.findings.cautions.push(finding);
+    }
+
+    /// Something to be read and heeded, in words of the moment.
     pub(super) fn caution(
         &mut self,
         id: &'static str,
@@ -40,6 +51,16 @@ impl Notes {
     ) {
         let finding = self.finding(id, source, title.into(), detail.into());
         self.findings.cautions.push(finding);
+    }
+
+    fn spoken(
+        &mut self,
+        phrase: &'static Phrase,
+        source: &'static Source,
+        values: &Values<'_>,
+    ) -> Finding {
+        let [title, detail] = [phrase.title, phrase.detail].map(|words| fill(words, values));
+        self.finding(phrase.id, source, title, detail)
     }
 
     fn finding(

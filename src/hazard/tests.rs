@@ -1,7 +1,9 @@
 //! Numbers and sources of a whole assessment; findings one by one and all combinations.
 
+mod change;
 mod each;
 mod matrix;
+mod pairs;
 
 use super::assess;
 use super::sample::{job, work};
@@ -120,7 +122,7 @@ fn a_borrowed_rule_says_that_it_is_borrowed() {
             .stops
             .iter()
             .chain(&found.cautions)
-            .find(|finding| finding.id == "respirator-missing")
+            .find(|finding| finding.id.starts_with("respirator-"))
             .map(|finding| finding.detail.contains("borrowed"));
         let own = matches!(region, RegionCode::Uk | RegionCode::Us | RegionCode::UsCa);
         assert_eq!(said, Some(!own), "{region:?} {hazards:?}");

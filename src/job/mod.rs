@@ -8,10 +8,12 @@
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
 //! | [`file`](mod@file) | the text as typed, with places |
+//! | `kit`, `day` | what the job is done with; what else fills the day |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
+mod day;
 pub mod file;
 mod given;
 mod kit;
@@ -24,9 +26,10 @@ mod words;
 
 pub use file::JobFile;
 
+pub use day::{Dusty, EarKind, Protector, Spell, Steel};
 pub use kit::{
-    Aid, CircleJig, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind, Passes,
-    Place, Power, Protection, Respirator, Vibration,
+    Aid, Bond, CircleJig, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
+    Passes, Place, Power, Protection, Respirator, Vibration,
 };
 pub use shape::{CornerCut, Naming, Part, Shape};
 
@@ -95,6 +98,10 @@ pub struct Job {
     pub passes: Passes,
     /// Dust control.
     pub dust: Dust,
+    /// The hearing protector at hand.
+    pub protector: Protector,
+    /// Other work of the same day.
+    pub today: Vec<Spell>,
     /// Lifting.
     pub lift: Lift,
     /// Every value that the job file left open and what was taken for it.
@@ -157,6 +164,8 @@ pub struct Stone {
     pub safety_factor: f64,
     /// Crystalline silica, share of mass 0 to 1.
     pub silica: Range,
+    /// Whether rods, dowels or mesh of steel are in it.
+    pub steel: Steel,
     /// Weight of the whole slab on a scale.
     pub weighed: Option<Mass>,
     /// Weight of the whole slab by the seller's word.

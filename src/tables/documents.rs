@@ -10,6 +10,22 @@ pub static MIDDLE_OF_RANGE: Source = Source::new(
     0,
     Sure::Computed,
 );
+/// Follows from other figures of the job.
+pub static COMPUTED: Source = Source::new(
+    "follows from the job's own figures",
+    "computed",
+    "",
+    0,
+    Sure::Computed,
+);
+/// OSHA's means and mixtures.
+pub static OSHA_MEANS: Source = Source::new(
+    "mean over 8 hours; sum of a mixture",
+    "29 CFR 1910.1000",
+    "(d)(1), (d)(2)",
+    0,
+    Sure::Read,
+);
 /// OSHA's construction rule for silica.
 pub static OSHA_SILICA: Source = Source::new(
     "silica limit 0.05 mg/m³, action level 0.025 mg/m³, 8 hours",

@@ -24,8 +24,8 @@ pub struct Record {
     pub formula: &'static str,
     /// A worked example, computed by the code it explains.
     pub example: Option<fn() -> Example>,
-    /// The findings that a hazard raises.
-    pub findings: &'static [Phrase],
+    /// The findings that it raises, or the lines it prints.
+    pub phrases: &'static [Phrase],
 }
 
 /// What a record explains.
@@ -110,17 +110,41 @@ pub fn gaps(template: &str) -> Vec<&str> {
 }
 
 impl Record {
+    /// A hazard with everything still to be said.
+    pub const HAZARD: Self = Self {
+        id: "",
+        title: "",
+        kind: Kind::Hazard,
+        what: "",
+        why: "",
+        what_to_do: "",
+        sources: &[],
+        formula: "",
+        example: None,
+        phrases: &[],
+    };
+    /// A check with everything still to be said.
+    pub const CHECK: Self = Self {
+        kind: Kind::Check,
+        ..Self::HAZARD
+    };
+    /// A formula with everything still to be said.
+    pub const FORMULA: Self = Self {
+        kind: Kind::Formula,
+        ..Self::HAZARD
+    };
+
     /// Whether an id is this record's own or one of its findings'.
     #[must_use]
     pub fn answers_to(&self, id: &str) -> bool {
-        self.id == id || self.findings.iter().any(|phrase| phrase.id == id)
+        self.id == id || self.phrases.iter().any(|phrase| phrase.id == id)
     }
 
-    /// Its own id and those of its findings, each once.
+    /// Its own id and those of its phrases, each once.
     #[must_use]
     pub fn ids(&self) -> Vec<&'static str> {
         let mut ids = vec![self.id];
-        for phrase in self.findings {
+        for phrase in self.phrases {
             if phrase.id != self.id {
                 ids.push(phrase.id);
             }

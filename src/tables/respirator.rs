@@ -33,10 +33,26 @@ pub enum MaskClass {
     HalfMaskP3,
     /// Full face mask with P3 or P100 filters.
     FullFace,
-    /// Powered hood or helmet.
+    /// Powered hood or helmet, mark not known.
     PoweredHood,
-    /// Powered tight mask, half or full.
+    /// Powered hood or helmet, European class 1.
+    Th1,
+    /// Powered hood or helmet, European class 2.
+    Th2,
+    /// Powered hood or helmet, European class 3.
+    Th3,
+    /// Powered tight mask, half or full, mark not known.
     PoweredMask,
+    /// Powered tight mask, European class 1.
+    Tm1,
+    /// Powered tight mask, European class 2.
+    Tm2,
+    /// Powered tight mask, European class 3.
+    Tm3,
+    /// Powered tight half mask.
+    PoweredHalfMask,
+    /// Powered tight full face mask.
+    PoweredFullFace,
 }
 
 /// What a scheme assigns to a class.
@@ -138,7 +154,8 @@ const fn us(class: MaskClass) -> Assigned {
     let source = &OSHA_MASKS;
     match class {
         MaskClass::N95 | MaskClass::P100 => one(10, source),
-        MaskClass::FullFace => one(50, source),
+        MaskClass::FullFace | MaskClass::PoweredHalfMask => one(50, source),
+        MaskClass::PoweredFullFace => one(1000, source),
         MaskClass::PoweredHood => one(25, source),
         MaskClass::PoweredMask => Assigned::ByMark {
             least: 50,
@@ -146,27 +163,41 @@ const fn us(class: MaskClass) -> Assigned {
             marks: "half mask 50, full face 1000",
             source,
         },
-        MaskClass::Ffp2 | MaskClass::Ffp3 | MaskClass::HalfMaskP3 => Assigned::NotInScheme,
+        MaskClass::Ffp2
+        | MaskClass::Ffp3
+        | MaskClass::HalfMaskP3
+        | MaskClass::Th1
+        | MaskClass::Th2
+        | MaskClass::Th3
+        | MaskClass::Tm1
+        | MaskClass::Tm2
+        | MaskClass::Tm3 => Assigned::NotInScheme,
     }
 }
 
 const fn uk(class: MaskClass) -> Assigned {
     match class {
-        MaskClass::Ffp2 => one(10, &UK_MEMORY),
+        MaskClass::Ffp2 | MaskClass::Tm1 => one(10, &UK_MEMORY),
         MaskClass::Ffp3 | MaskClass::HalfMaskP3 => one(20, &UK_MASKS),
-        MaskClass::FullFace => one(40, &UK_QUOTED),
+        MaskClass::FullFace | MaskClass::Th3 => one(40, &UK_QUOTED),
         MaskClass::PoweredHood => Assigned::ByMark {
             least: 10,
             most: 40,
             marks: "TH1 10, TH2 20, TH3 40",
             source: &UK_QUOTED,
         },
-        MaskClass::PoweredMask => Assigned::ByMark {
-            least: 10,
-            most: 40,
-            marks: "TM1 10, TM2 20, TM3 40",
-            source: &UK_MEMORY,
-        },
+        MaskClass::Th1 => one(10, &UK_QUOTED),
+        MaskClass::Th2 => one(20, &UK_QUOTED),
+        MaskClass::Tm2 => one(20, &UK_MEMORY),
+        MaskClass::Tm3 => one(40, &UK_MEMORY),
+        MaskClass::PoweredMask | MaskClass::PoweredHalfMask | MaskClass::PoweredFullFace => {
+            Assigned::ByMark {
+                least: 10,
+                most: 40,
+                marks: "TM1 10, TM2 20, TM3 40",
+                source: &UK_MEMORY,
+            }
+        }
         MaskClass::N95 | MaskClass::P100 => Assigned::NotInScheme,
     }
 }

@@ -92,6 +92,7 @@ fn whole_job(aid: Aid) -> job::Job {
             strength_source: "ASTM C615".to_owned(),
             safety_factor: 3.0,
             silica: range(0.3),
+            steel: job::Steel::None,
             weighed: None,
             said: None,
         },
@@ -126,6 +127,8 @@ fn whole_job(aid: Aid) -> job::Job {
             plate_mm: 6.0,
             vibration: job::Vibration { a: 6.5, k: 1.5 },
             noise_db: 104.0,
+            noise_c_db: 104.0,
+            seat_mm: 22.23,
         },
         discs: vec![],
         guide: job::Guide {
@@ -149,20 +152,27 @@ fn whole_job(aid: Aid) -> job::Job {
             curve_factor: 3.0,
             set_up_min: 10.0,
         },
-        dust: job::Dust {
-            place: job::Place::Outdoors,
-            method: job::DustMethod::Water,
-            airflow_m3h: 0.0,
-            respirator: job::Respirator::Ffp3,
-            mask_fit_tested: true,
-            hours_today: 0.0,
-        },
+        dust: dust(),,
+        protector: job::Protector::Unknown,
+        today: vec![],
         lift: job::Lift {
             aid,
             ..crew(4, 25.0)
         },
         assumed: vec![],
     }
+}
+
+const fn dust() -> job::Dust {
+    job::Dust {
+            place: job::Place::Outdoors,
+            method: job::DustMethod::Water,
+            airflow_m3h: 0.0,
+            water_l_min: 0.5,
+            respirator: job::Respirator::Ffp3,
+            mask_fit_tested: true,
+            hours_today: 0.0,
+        }
 }
 
 #[test]

@@ -11,9 +11,11 @@ mod heading;
 mod lift;
 mod machine;
 mod place;
+mod protector;
 mod slab;
 mod stone;
 mod support;
+mod today;
 mod tools;
 mod top;
 mod unused;
@@ -44,6 +46,8 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let kind = stone.as_ref().map(|s| s.kind);
     let passes = root.section("passes", |r| tools::passes(r, kind));
     let dust = root.section("dust", dust::read);
+    let protector = root.section("protector", protector::read);
+    let today = today::read(root, &machine);
     let lift = root.section("lift", |r| lift::read(r, region));
     root.section("route", unused::route);
     let job = Job {
@@ -61,6 +65,8 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         circle_jig,
         passes,
         dust,
+        protector,
+        today,
         lift,
         assumed: Vec::new(),
     };

@@ -1,4 +1,11 @@
-//! The respirator that is asked for and the one at hand.
+//! The respirator that is asked for and the one at hand: the report, and one file for each hazard.
+
+pub mod fit;
+pub mod mark;
+pub mod missing;
+pub mod nuisance;
+pub mod scheme;
+pub mod weak;
 
 use serde::Serialize;
 
@@ -9,8 +16,31 @@ use crate::job::{Job, Respirator};
 use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, TableAnswer};
+use crate::tables::record::{Example, Record};
 use crate::tables::region::{RegionCode, Standing};
 use crate::tables::respirator::{Assigned, HSE_WORKTOP_APF, MaskClass, MaskScheme, assigned};
+
+/// Highest concentration a respirator may be worn in.
+pub static MOST: Record = Record {
+    id: "maximum-use-concentration",
+    title: "Highest concentration a respirator may be worn in",
+    what: "The factor assigned to a respirator times the limit of the substance.",
+    why: "A measured concentration above it is too much for that respirator, however well it fits.",
+    what_to_do: "Compare with a concentration somebody measured. Nothing here predicts one.",
+    sources: &[&doc::OSHA_MASKS],
+    formula: "MUC, mg/m³ = factor × limit, mg/m³",
+    example: Some(example),
+    ..Record::FORMULA
+};
+
+fn example() -> Example {
+    const LIMIT: f64 = 0.05;
+    let at = |apf| format!("factor {apf}: {}", max_use_concentration(apf, LIMIT));
+    Example {
+        given: format!("a limit of {LIMIT} mg/m³"),
+        result: format!("{}; {}; {} mg/m³", at(10), at(25), at(50)),
+    }
+}
 
 /// What protection factor is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -22,6 +52,18 @@ pub enum Required {
     AtLeast(u16),
     /// Nothing published settles it: exposure must be assessed.
     MustBeAssessed,
+}
+
+/// Whether the respirator at hand is enough.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Enough {
+    /// Its factor reaches what is asked for, and it was fit-tested where it is tight.
+    Yes,
+    /// It does not.
+    No,
+    /// Nothing published settles it.
+    NotSettled,
 }
 
 /// The respirator asked for and the one at hand.
@@ -39,6 +81,8 @@ pub struct RespiratorReport {
     pub scheme: MaskScheme,
     /// What the scheme assigns to it; nothing when none is at hand.
     pub assigned: Option<Assigned>,
+    /// Whether it is enough.
+    pub enough: Enough,
     /// Highest concentration it may be worn in, mg/m³: factor × limit; 0 without a factor.
     pub max_use_mg_m3: f64,
 }
@@ -53,7 +97,7 @@ pub fn max_use_concentration(apf: u16, limit: f64) -> f64 {
 /// The class of a respirator; nothing when there is none.
 const fn class(respirator: Respirator) -> Option<MaskClass> {
     Some(match respirator {
-        Respirator::None => return None,
+        Respirator::None | Respirator::Nuisance => return None,
         Respirator::Ffp2 => MaskClass::Ffp2,
         Respirator::Ffp3 => MaskClass::Ffp3,
         Respirator::N95 => MaskClass::N95,
@@ -61,7 +105,15 @@ const fn class(respirator: Respirator) -> Option<MaskClass> {
         Respirator::HalfMaskP3 => MaskClass::HalfMaskP3,
         Respirator::FullFace => MaskClass::FullFace,
         Respirator::PoweredHood => MaskClass::PoweredHood,
+        Respirator::Th1 => MaskClass::Th1,
+        Respirator::Th2 => MaskClass::Th2,
+        Respirator::Th3 => MaskClass::Th3,
         Respirator::PoweredMask => MaskClass::PoweredMask,
+        Respirator::Tm1 => MaskClass::Tm1,
+        Respirator::Tm2 => MaskClass::Tm2,
+        Respirator::Tm3 => MaskClass::Tm3,
+        Respirator::PoweredHalfMask => MaskClass::PoweredHalfMask,
+        Respirator::PoweredFullFace => MaskClass::PoweredFullFace,
     })
 }
 
@@ -69,6 +121,7 @@ const fn class(respirator: Respirator) -> Option<MaskClass> {
 const fn name(respirator: Respirator) -> &'static str {
     match respirator {
         Respirator::None => "none",
+        Respirator::Nuisance => "paper or cloth mask without a class",
         Respirator::Ffp2 => "FFP2 filtering half mask",
         Respirator::Ffp3 => "FFP3 filtering half mask",
         Respirator::N95 => "N95 filtering facepiece",
@@ -76,51 +129,82 @@ const fn name(respirator: Respirator) -> &'static str {
         Respirator::HalfMaskP3 => "half mask with P3 filters",
         Respirator::FullFace => "full face mask with P3 or P100 filters",
         Respirator::PoweredHood => "powered hood or helmet",
+        Respirator::Th1 => "powered hood or helmet TH1",
+        Respirator::Th2 => "powered hood or helmet TH2",
+        Respirator::Th3 => "powered hood or helmet TH3",
         Respirator::PoweredMask => "powered tight mask",
+        Respirator::Tm1 => "powered tight mask TM1",
+        Respirator::Tm2 => "powered tight mask TM2",
+        Respirator::Tm3 => "powered tight mask TM3",
+        Respirator::PoweredHalfMask => "powered tight half mask",
+        Respirator::PoweredFullFace => "powered full face mask",
     }
 }
 
 /// Whether it seals against the skin.
 const fn tight(respirator: Respirator) -> bool {
-    !matches!(respirator, Respirator::None | Respirator::PoweredHood)
+    class(respirator).is_some()
+        && !matches!(
+            respirator,
+            Respirator::PoweredHood | Respirator::Th1 | Respirator::Th2 | Respirator::Th3
+        )
 }
 
 /// Whether a fan feeds it.
 pub(super) const fn powered(respirator: Respirator) -> bool {
     matches!(
         respirator,
-        Respirator::PoweredHood | Respirator::PoweredMask
+        Respirator::PoweredHood
+            | Respirator::Th1
+            | Respirator::Th2
+            | Respirator::Th3
+            | Respirator::PoweredMask
+            | Respirator::Tm1
+            | Respirator::Tm2
+            | Respirator::Tm3
+            | Respirator::PoweredHalfMask
+            | Respirator::PoweredFullFace
     )
 }
 
 /// Asked for and at hand, and what is wrong with it.
 pub(super) fn assess(job: &Job, dust: &DustReport, notes: &mut Notes) -> RespiratorReport {
+    let report = report(job, dust);
+    notes.used(report.required_source);
+    notes.used(job.region.record().masks.source);
+    if let Some(source) = report.assigned.and_then(Assigned::source) {
+        notes.used(source);
+    }
+    nuisance::assess(job, &report, notes);
+    missing::assess(job, &report, notes);
+    scheme::assess(&report, notes);
+    weak::assess(&report, notes);
+    mark::assess(&report, notes);
+    fit::assess(job, &report, notes);
+    report
+}
+
+fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
     let rule = job.region.record().masks;
     let (required, required_source) = required(job, dust);
     let given = class(job.dust.respirator).map(|class| assigned(rule.scheme, class));
     let least = given.map_or(0, Assigned::least);
-    let report = RespiratorReport {
+    let fits = !tight(job.dust.respirator) || job.dust.mask_fit_tested;
+    RespiratorReport {
         required,
         required_standing: standing(job, required_source),
         required_source,
         at_hand: name(job.dust.respirator),
         scheme: rule.scheme,
         assigned: given,
+        enough: match required {
+            Required::NoneAsked => Enough::Yes,
+            Required::MustBeAssessed => Enough::NotSettled,
+            Required::AtLeast(apf) if least >= apf && fits => Enough::Yes,
+            Required::AtLeast(_) => Enough::No,
+        },
         max_use_mg_m3: max_use_concentration(least, job.region.record().silica.limit_mg_m3),
-    };
-    notes.used(required_source);
-    notes.used(rule.source);
-    if let Some(source) = given.and_then(Assigned::source) {
-        notes.used(source);
     }
-    match given {
-        None => missing(&report, notes),
-        Some(given) => compare(&report, given, notes),
-    }
-    if tight(job.dust.respirator) && !job.dust.mask_fit_tested {
-        not_fit_tested(&report, notes);
-    }
-    report
 }
 
 /// What is asked for, and by whom.
@@ -160,106 +244,4 @@ fn standing(job: &Job, source: &'static Source) -> Standing {
     } else {
         Standing::Borrowed
     }
-}
-
-/// What is asked for, in words, and whether it is borrowed.
-fn asked(report: &RespiratorReport) -> String {
-    let borrowed = match report.required_standing {
-        Standing::Own => "",
-        Standing::Borrowed => " (borrowed: no rule of this region on file)",
-    };
-    match report.required {
-        Required::NoneAsked => format!("none asked for by the table{borrowed}"),
-        Required::AtLeast(apf) => format!("factor {apf} or more asked for{borrowed}"),
-        Required::MustBeAssessed => {
-            "factor not settled by anything published: exposure must be assessed".into()
-        }
-    }
-}
-
-fn missing(report: &RespiratorReport, notes: &mut Notes) {
-    let source = report.required_source;
-    let detail = format!("Respirator: none, {}.", asked(report));
-    if report.required == Required::NoneAsked {
-        notes.caution(
-            "respirator-missing",
-            source,
-            "no respirator at hand; the table asks for none here",
-            format!(
-                "{detail} The table holds only while its control works without a fault: have one \
-                 ready, and wear it whenever dust is seen and for cleaning up."
-            ),
-        );
-    } else {
-        notes.stop(
-            "respirator-missing",
-            source,
-            "no respirator at hand",
-            format!("{detail} Get one that fits its wearer, and enter dust.respirator."),
-        );
-    }
-}
-
-fn compare(report: &RespiratorReport, given: Assigned, notes: &mut Notes) {
-    let needs = match report.required {
-        Required::AtLeast(apf) => apf,
-        // Anything that the scheme knows; whether it is enough is for the assessment.
-        Required::MustBeAssessed => 1,
-        Required::NoneAsked => 0,
-    };
-    let (least, most) = (given.least(), given.most());
-    if most < needs {
-        notes.stop(
-            "respirator-below-required",
-            report.required_source,
-            format!("{} counts as factor {most} here", report.at_hand),
-            format!(
-                "{}: factor {most}, {}. Factors of two schemes are never mixed; a mask without a \
-                 row in this one counts as none. Use a respirator whose factor is listed here.",
-                report.at_hand,
-                asked(report)
-            ),
-        );
-    } else if given == Assigned::NotInScheme {
-        notes.caution(
-            "respirator-not-in-scheme",
-            report.required_source,
-            format!("{} has no factor in this region's scheme", report.at_hand),
-            format!(
-                "Factor 0, {}. It may well hold dust back, but no rule here counts it: ask for one \
-                 that is approved where you are.",
-                asked(report)
-            ),
-        );
-    } else if least < needs
-        && let Assigned::ByMark { marks, source, .. } = given
-    {
-        notes.caution(
-            "respirator-class",
-            source,
-            format!("read the class marked on the {}", report.at_hand),
-            format!(
-                "Its factor is {least} to {most} by class ({marks}), {}. It counts as {least} until \
-                 the mark is read: use one marked for {needs} or more.",
-                asked(report)
-            ),
-        );
-    }
-}
-
-fn not_fit_tested(report: &RespiratorReport, notes: &mut Notes) {
-    let source = match report.scheme {
-        MaskScheme::Us => &doc::OSHA_MASKS,
-        MaskScheme::Uk | MaskScheme::Strictest => &doc::UK_MASKS,
-    };
-    notes.caution(
-        "respirator-not-fit-tested",
-        source,
-        "the mask was not fit-tested on its wearer",
-        format!(
-            "{}: its factor counts only after a fit test and on clean-shaven skin; until then it \
-             cannot be counted on. Have it tested, or use a powered hood.",
-            report.at_hand
-        ),
-    );
 }
