@@ -4,6 +4,7 @@ mod change;
 mod each;
 mod matrix;
 mod pairs;
+mod pairs_of_use;
 
 use super::assess;
 use super::sample::{job, work};

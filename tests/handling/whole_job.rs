@@ -152,7 +152,7 @@ fn whole_job(aid: Aid) -> job::Job {
             curve_factor: 3.0,
             set_up_min: 10.0,
         },
-        dust: dust(),,
+        dust: dust(),
         protector: job::Protector::Unknown,
         today: vec![],
         lift: job::Lift {
@@ -165,14 +165,14 @@ fn whole_job(aid: Aid) -> job::Job {
 
 const fn dust() -> job::Dust {
     job::Dust {
-            place: job::Place::Outdoors,
-            method: job::DustMethod::Water,
-            airflow_m3h: 0.0,
-            water_l_min: 0.5,
-            respirator: job::Respirator::Ffp3,
-            mask_fit_tested: true,
-            hours_today: 0.0,
-        }
+        place: job::Place::Outdoors,
+        method: job::DustMethod::Water,
+        airflow_m3h: 0.0,
+        water_l_min: 0.5,
+        respirator: job::Respirator::Ffp3,
+        mask_fit_tested: true,
+        hours_today: 0.0,
+    }
 }
 
 #[test]

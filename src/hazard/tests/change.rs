@@ -17,6 +17,15 @@ pub(super) struct Pair {
     pub(super) does_not: Change,
 }
 
+/// A pair from its parts.
+pub(super) const fn pair(id: &'static str, raises: Change, does_not: Change) -> Pair {
+    Pair {
+        id,
+        raises,
+        does_not,
+    }
+}
+
 /// What a change leads to.
 pub(super) fn findings_of(change: Change) -> Findings {
     let (mut job, mut work) = (job(), work());

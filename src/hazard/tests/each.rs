@@ -1,7 +1,8 @@
 //! Every finding of the registry is raised by the job that deserves it, and by no other.
 
 use super::change::{Pair, all_ids, findings_of, ids, no_change};
-use super::pairs::{DISC, DUST, PEOPLE, RESPIRATOR, STONE, SUPPLY};
+use super::pairs::{DUST, RESPIRATOR, STONE, SUPPLY};
+use super::pairs_of_use::{DISC, PEOPLE};
 use crate::hazard::registry::{HAZARDS, all, find};
 use crate::tables::record::gaps;
 
