@@ -200,7 +200,9 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
         .iter()
         .zip(placement.top.parts())
     {
-        if let (Seg::Arc(arc), Part::Corner(corner)) = (seg, part) {
+        if let (Seg::Arc(arc), Part::Corner(corner)) = (seg, part)
+            && arc.sweep > 0.0
+        {
             let choice = disc::choose(job, CutKind::Curve);
             findings.stops.extend(disc::too_small(&choice));
             let cut = curve::plan(job, placement, *corner, arc, &stone, choice.disc);
@@ -216,9 +218,29 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
     for (i, cut) in cuts.iter_mut().enumerate() {
         cut.number = i + 1;
     }
+    findings.stops.extend(not_planned(placement));
     findings.stops.dedup_by(same);
     findings.cautions.dedup_by(same);
     (cuts, findings)
+}
+
+/// A top that run-off trims and outside curves alone do not make.
+fn not_planned(placement: &Placement) -> Option<Finding> {
+    let top = &placement.top;
+    let inside = (0..top.count()).any(|corner| top.is_inside_corner(corner));
+    let bowed = (0..top.count()).any(|edge| !top.is_straight(edge));
+    let hollow = |s: &Seg| matches!(s, Seg::Arc(arc) if arc.sweep < 0.0);
+    let hollow = top.outline().segs().iter().any(hollow);
+    let open = !placement.cutouts.is_empty();
+    (inside || bowed || hollow || open).then(|| Finding {
+        id: "cuts-not-planned",
+        title: "Not every cut of this top is planned".into(),
+        detail:
+            "Inside corners, hollow or bowed edges and cutouts are not in the list of cuts. Do \
+                 not start from this sheet: have them cut by a stone shop, or change the shape."
+                .into(),
+        source: "limits of this planner".into(),
+    })
 }
 
 fn same(a: &mut Finding, b: &mut Finding) -> bool {

@@ -243,12 +243,27 @@ fn corner(before: &Run, after: &Run, sources: &[Seg]) -> Point {
     });
     shared
         .or_else(|| {
+            let wide = crossing_search_mm(a, b);
             a.carrier_meets(b)
                 .into_iter()
-                .filter(|p| p.distance(rough) <= CORNER_SEARCH_MM)
+                .filter(|p| {
+                    let off = p.distance(rough);
+                    let on_both = a.distance(*p) <= SAME_MM && b.distance(*p) <= SAME_MM;
+                    off <= CORNER_SEARCH_MM || (off <= wide && on_both)
+                })
                 .min_by(|p, q| p.distance(rough).total_cmp(&q.distance(rough)))
         })
         .unwrap_or(rough)
+}
+
+/// How far a shallow crossing may move when chords stand in for arcs, mm: half the chord of a
+/// circular segment as high as twice the flattening.
+fn crossing_search_mm(a: &Seg, b: &Seg) -> f64 {
+    let reach = |s: &Seg| match s {
+        Seg::Line(..) => CORNER_SEARCH_MM,
+        Seg::Arc(arc) => (4.0 * arc.radius * FLATTEN_MM).sqrt(),
+    };
+    reach(a).max(reach(b))
 }
 
 fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {

@@ -15,6 +15,8 @@ use crate::units::LengthUnit;
 /// Granite, cut wet outdoors with a battery grinder made for it, in the European Union.
 pub(super) fn job() -> Job {
     let mut job = Job {
+        base: None,
+        core_bits: Vec::new(),
         heading: Heading::default(),
         region: RegionCode::Eu,
         units: LengthUnit::Millimetre,
@@ -131,6 +133,7 @@ fn slab() -> Slab {
 
 fn top() -> Top {
     Top {
+        cutouts: Vec::new(),
         shape: shape(Naming::Numbers, 2150.0, 640.0),
         finishes: vec![Finish::Saw; 4],
         allowances: Allowances {

@@ -206,6 +206,11 @@ impl<'a> Given<'a> {
         matches!(self.value, DeValue::Array(_))
     }
 
+    /// True for a table.
+    pub(super) fn is_table(&self) -> bool {
+        matches!(self.value, DeValue::Table(_))
+    }
+
     /// A point `[x, y]`.
     pub(super) fn point(&self) -> Option<Point> {
         let pair = self.list(2, 2)?;

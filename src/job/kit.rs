@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::gear::Bond;
 use crate::geom::Point;
 use crate::units::Mass;
 
@@ -106,17 +107,11 @@ pub struct Disc {
     pub usage: DiscUse,
 }
 
-/// What holds a disc together.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Bond {
-    /// Diamond on a steel body: it does not age.
-    Diamond,
-    /// Resin with fibre: it ages. Its last day as `YYYY-MM-DD`, empty when not known.
-    Resin {
-        /// The last day it may be used on.
-        expires: String,
-    },
+/// A diamond hole saw.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct CoreBit {
+    /// Outer diameter: that of the hole, mm.
+    pub diameter: f64,
 }
 
 /// What a disc is kept for.

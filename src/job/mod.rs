@@ -8,13 +8,13 @@
 //! |---|---|
 //! | [`shape`] | figures with named corners and edges |
 //! | [`file`](mod@file) | the text as typed, with places |
-//! | `kit`, `day` | what the job is done with; what else fills the day |
+//! | `kit`, `gear` | what the job is done with; what else fills the day |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
-mod day;
 pub mod file;
+mod gear;
 mod given;
 mod kit;
 mod ledger;
@@ -26,9 +26,9 @@ mod words;
 
 pub use file::JobFile;
 
-pub use day::{Dusty, EarKind, Protector, Spell, Steel};
+pub use gear::{Bond, Dusty, EarKind, Protector, Spell, Steel};
 pub use kit::{
-    Aid, Bond, CircleJig, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
+    Aid, CircleJig, CoreBit, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
     Passes, Place, Power, Protection, Respirator, Vibration,
 };
 pub use shape::{CornerCut, Naming, Part, Shape};
@@ -82,7 +82,9 @@ pub struct Job {
     pub slab: Slab,
     /// The finished worktop.
     pub top: Top,
-    /// What the top will stand on, in the top's frame.
+    /// The outline of what the top will stand on, in the top's frame, when it was given.
+    pub base: Option<Shape>,
+    /// The supports the top will stand on, in the top's frame.
     pub supports: Vec<Support>,
     /// Where the top should lie on the slab.
     pub place: PlaceWish,
@@ -90,6 +92,8 @@ pub struct Job {
     pub machine: Machine,
     /// The discs of the kit, at least one.
     pub discs: Vec<Disc>,
+    /// The core bits of the kit, in the order given.
+    pub core_bits: Vec<CoreBit>,
     /// The straight guide.
     pub guide: Guide,
     /// The circle jig.
@@ -262,12 +266,34 @@ pub enum FlawPlace {
 pub struct Top {
     /// Its outline with the names of its corners and edges (numbers).
     pub shape: Shape,
+    /// Its cutouts, in the order given.
+    pub cutouts: Vec<Cutout>,
     /// The finish of each edge, in the order 1-2, 2-3 ….
     pub finishes: Vec<Finish>,
     /// Stone left by the saw for each finish.
     pub allowances: Allowances,
     /// How the long direction should lie to the vein.
     pub vein: VeinWish,
+}
+
+impl Top {
+    /// Area of the finished top, its cutouts taken out, mm².
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        let holes = self.cutouts.iter().map(|c| c.shape.outline().area());
+        self.shape.outline().area() - holes.sum::<f64>()
+    }
+}
+
+/// An opening in the top. Openings lie inside the top and touch neither it nor each other.
+#[derive(Clone, Debug)]
+pub struct Cutout {
+    /// What it is for, in the user's words; `cutout 1` when nothing was said.
+    pub what: String,
+    /// The finished opening, in the top's frame; corners and edges named by numbers of its own.
+    pub shape: Shape,
+    /// What is done to its edge.
+    pub finish: Finish,
 }
 
 /// What is done to an edge after sawing.

@@ -1,6 +1,13 @@
-//! Figures with named corners and edges: the slab and the top.
+//! Figures with named corners and edges: the slab, the top, its cutouts and its base.
 
-use crate::geom::{Arc, Line, Outline, OutlineFault, Point, Pose, Seg};
+mod grow;
+mod trace;
+
+use crate::geom::{Line, Outline, OutlineFault, Point, Pose, Seg};
+
+pub use grow::GrowFault;
+use trace::Sharp;
+pub(super) use trace::{STRAIGHT, short_edges, turn_at};
 
 /// How corners and edges are named.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,14 +27,16 @@ pub enum CornerCut {
     Round(f64),
     /// A flat across it, set back along both edges by this many mm.
     Clip(f64),
+    /// A hollow of a radius in mm about the corner itself.
+    Scoop(f64),
 }
 
 /// Which corner or edge a piece of the outline belongs to, counted from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Part {
-    /// The straight piece of the edge from corner `i` to the next.
+    /// The edge from corner `i` to the next: straight, or an arc when it is bowed.
     Edge(usize),
-    /// The arc or flat at corner `i`.
+    /// The arc, hollow or flat at corner `i`.
     Corner(usize),
 }
 
@@ -37,6 +46,7 @@ pub struct Shape {
     naming: Naming,
     corners: Vec<Point>,
     cuts: Vec<CornerCut>,
+    bows: Vec<f64>,
     outline: Outline,
     parts: Vec<Part>,
 }
@@ -57,12 +67,26 @@ pub enum ShapeFault {
         /// What its two ends need, mm.
         needed_mm: f64,
     },
+    /// A bow rises half its edge's length or more.
+    BowTooHigh {
+        /// The edge.
+        edge: usize,
+        /// Half its length, mm.
+        half_mm: f64,
+    },
+    /// No arc of this radius touches both edges of a corner.
+    NoRound {
+        /// The corner.
+        corner: usize,
+        /// The largest radius that does, mm.
+        most_mm: f64,
+    },
     /// The finished figure is not an outline.
     Finished(OutlineFault),
 }
 
 impl Shape {
-    /// A figure from its corners, counter-clockwise, and what is done to each.
+    /// A figure of straight edges from its corners, counter-clockwise, and what is done to each.
     ///
     /// # Errors
     /// See [`ShapeFault`]. `cuts` must have one entry for each corner.
@@ -71,28 +95,64 @@ impl Shape {
         corners: Vec<Point>,
         cuts: Vec<CornerCut>,
     ) -> Result<Self, ShapeFault> {
-        let sharp = Outline::polygon(&corners).map_err(ShapeFault::Figure)?;
-        if sharp.segs()[0].end() != corners[1] {
-            return Err(ShapeFault::Clockwise);
-        }
-        let n = corners.len();
-        let set_backs: Vec<f64> = (0..n).map(|i| set_back(&corners, i, cuts[i])).collect();
-        if let Some(&(edge, length_mm, needed_mm)) = short_edges(&corners, &cuts).first() {
-            return Err(ShapeFault::EdgeTooShort {
-                edge,
-                length_mm,
-                needed_mm,
-            });
-        }
-        let (segs, parts) = pieces(&corners, &cuts, &set_backs);
+        let bows = vec![0.0; corners.len()];
+        Self::bowed(naming, corners, cuts, bows)
+    }
+
+    /// A figure whose edges are arcs rising `bows[i]` mm over their chords: outwards when positive,
+    /// inwards when negative, straight when 0.
+    ///
+    /// # Errors
+    /// See [`ShapeFault`]. `cuts` and `bows` must have one entry for each corner.
+    pub fn bowed(
+        naming: Naming,
+        corners: Vec<Point>,
+        cuts: Vec<CornerCut>,
+        bows: Vec<f64>,
+    ) -> Result<Self, ShapeFault> {
+        let sharp = Sharp::new(&corners, &bows)?;
+        let (segs, parts) = sharp.trimmed(&cuts)?;
         let outline = Outline::new(segs).map_err(ShapeFault::Finished)?;
         Ok(Self {
             naming,
             corners,
             cuts,
+            bows,
             outline,
             parts,
         })
+    }
+
+    /// A circle: the square around it with every corner rounded by half its side, corner 1 at the
+    /// origin.
+    ///
+    /// # Errors
+    /// See [`ShapeFault`]: the diameter, in mm, must be positive and finite.
+    pub fn circle(naming: Naming, across_mm: f64) -> Result<Self, ShapeFault> {
+        let d = across_mm;
+        let corners = [(0.0, 0.0), (d, 0.0), (d, d), (0.0, d)].map(|(x, y)| Point::new(x, y));
+        Self::new(naming, corners.to_vec(), vec![CornerCut::Round(d / 2.0); 4])
+    }
+
+    /// The whole circle that the figure is: its centre and its radius in mm.
+    #[must_use]
+    pub fn as_circle(&self) -> Option<(Point, f64)> {
+        let mut arcs = self.outline.segs().iter().map(|s| match s {
+            Seg::Arc(arc) if arc.sweep > 0.0 => Some((arc.centre, arc.radius)),
+            _ => None,
+        });
+        let (centre, radius) = arcs.next()??;
+        let same = |(c, r): (Point, f64)| {
+            c.distance(centre) <= crate::geom::SAME_MM && (r - radius).abs() <= crate::geom::SAME_MM
+        };
+        arcs.all(|arc| arc.is_some_and(same))
+            .then_some((centre, radius))
+    }
+
+    /// How its corners and edges are named.
+    #[must_use]
+    pub const fn naming(&self) -> Naming {
+        self.naming
     }
 
     /// The finished outline.
@@ -119,14 +179,33 @@ impl Shape {
         &self.cuts
     }
 
+    /// The rise of each edge over its chord, mm: + outwards, − inwards, 0 straight.
+    #[must_use]
+    pub fn bows(&self) -> &[f64] {
+        &self.bows
+    }
+
+    /// True when an edge is a straight one.
+    #[must_use]
+    pub fn is_straight(&self, edge: usize) -> bool {
+        self.bows[edge] == 0.0
+    }
+
+    /// True at an inside corner: the figure lies on more than half of the way round it.
+    #[must_use]
+    pub fn is_inside_corner(&self, corner: usize) -> bool {
+        trace::turn_at(&self.corners, &self.bows, corner) < -trace::STRAIGHT
+    }
+
     /// How many corners, and edges, there are.
     #[must_use]
     pub fn count(&self) -> usize {
         self.corners.len()
     }
 
-    /// The infinite line of an edge, running counter-clockwise; it exists even when roundings
-    /// have used up the whole edge.
+    /// The infinite line through the ends of an edge, running counter-clockwise: the edge itself when
+    /// it is straight, its chord when it is bowed. It exists even when roundings have used up the
+    /// whole edge.
     #[must_use]
     pub fn edge_line(&self, edge: usize) -> Line {
         Line::through(self.corners[edge], self.corners[(edge + 1) % self.count()])
@@ -138,13 +217,14 @@ impl Shape {
         self.corners[edge].distance(self.corners[(edge + 1) % self.count()])
     }
 
-    /// The straight piece left of an edge, if any.
+    /// What is left of an edge between its corners' treatments, if anything: a straight piece, or an
+    /// arc when the edge is bowed.
     #[must_use]
     pub fn edge_seg(&self, edge: usize) -> Option<Seg> {
         self.piece_of(Part::Edge(edge))
     }
 
-    /// The arc or flat at a corner, if any.
+    /// The arc, hollow or flat at a corner, if any.
     #[must_use]
     pub fn corner_seg(&self, corner: usize) -> Option<Seg> {
         self.piece_of(Part::Corner(corner))
@@ -217,71 +297,4 @@ pub fn letters(index: usize) -> String {
         0 => last.to_string(),
         more => format!("{}{last}", letters(more - 1)),
     }
-}
-
-/// Every edge that is too short for the treatments of its two ends: the edge counted from 0, its
-/// length and what its ends need, mm.
-pub(super) fn short_edges(corners: &[Point], cuts: &[CornerCut]) -> Vec<(usize, f64, f64)> {
-    let n = corners.len();
-    let back = |i: usize| set_back(corners, i, cuts[i]);
-    (0..n)
-        .map(|edge| {
-            let next = (edge + 1) % n;
-            let length_mm = corners[edge].distance(corners[next]);
-            (edge, length_mm, back(edge) + back(next))
-        })
-        .filter(|(_, length_mm, needed_mm)| *needed_mm > length_mm + crate::geom::SAME_MM)
-        .collect()
-}
-
-/// How far along each of its edges a corner's treatment reaches, mm.
-fn set_back(corners: &[Point], corner: usize, cut: CornerCut) -> f64 {
-    match cut {
-        CornerCut::Sharp => 0.0,
-        CornerCut::Clip(back) => back,
-        CornerCut::Round(radius) => radius * (turn_at(corners, corner) / 2.0).tan().abs(),
-    }
-}
-
-/// The change of direction at a corner, radians, positive to the left.
-pub(super) fn turn_at(corners: &[Point], corner: usize) -> f64 {
-    let n = corners.len();
-    let inward = corners[corner] - corners[(corner + n - 1) % n];
-    let onward = corners[(corner + 1) % n] - corners[corner];
-    inward.cross(onward).atan2(inward.dot(onward))
-}
-
-fn pieces(corners: &[Point], cuts: &[CornerCut], set_backs: &[f64]) -> (Vec<Seg>, Vec<Part>) {
-    let n = corners.len();
-    let along = |i: usize| Line::through(corners[i], corners[(i + 1) % n]).along;
-    let arrive = |i: usize| corners[i] - along((i + n - 1) % n) * set_backs[i];
-    let leave = |i: usize| corners[i] + along(i) * set_backs[i];
-    let mut segs = Vec::new();
-    let mut parts = Vec::new();
-    for (i, cut) in cuts.iter().enumerate().take(n) {
-        let (from, to) = (arrive(i), leave(i));
-        let piece = match *cut {
-            CornerCut::Sharp => None,
-            CornerCut::Clip(_) => Some(Seg::Line(from, to)),
-            CornerCut::Round(radius) => {
-                let turn = turn_at(corners, i);
-                let side = along((i + n - 1) % n).left() * turn.signum();
-                Some(Seg::Arc(Arc {
-                    centre: from + side * radius,
-                    radius,
-                    start: (-side).angle(),
-                    sweep: turn,
-                }))
-            }
-        };
-        segs.extend(piece);
-        parts.extend(piece.map(|_| Part::Corner(i)));
-        let edge = Seg::Line(to, arrive((i + 1) % n));
-        // An edge wholly used up by its two ends is only rounding wide.
-        if edge.length() > crate::geom::SAME_MM {
-            segs.push(edge);
-            parts.push(Part::Edge(i));
-        }
-    }
-    (segs, parts)
 }

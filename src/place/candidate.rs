@@ -3,8 +3,8 @@
 use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg};
 use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape};
 
-use super::order::{self, Trim};
-use super::{Miss, Objection, Placement, obstacle, room, vein};
+use super::order::{self, Trim, TrimEnd};
+use super::{Miss, Objection, Placement, SawnCutout, obstacle, opening, room, vein};
 
 /// What becomes of one edge of the top.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,6 +25,11 @@ pub enum EdgeUse {
     },
     /// Roundings have used it up and there is no room to saw it square first.
     UsedUp,
+    /// It is bowed: a curve, not a straight trim.
+    Bowed {
+        /// Stone left on the edge, mm.
+        allowance_mm: f64,
+    },
 }
 
 impl EdgeUse {
@@ -32,7 +37,9 @@ impl EdgeUse {
     #[must_use]
     pub const fn allowance_mm(&self) -> f64 {
         match self {
-            Self::Sawn { allowance_mm } | Self::Flush { allowance_mm, .. } => *allowance_mm,
+            Self::Sawn { allowance_mm }
+            | Self::Bowed { allowance_mm }
+            | Self::Flush { allowance_mm, .. } => *allowance_mm,
             Self::UsedUp => 0.0,
         }
     }
@@ -47,6 +54,7 @@ pub struct Candidate {
     sawn_parts: Vec<Part>,
     uses: Vec<EdgeUse>,
     corner_allowances: Vec<f64>,
+    cutouts: Vec<SawnCutout>,
     least_spare_mm: f64,
 }
 
@@ -69,6 +77,7 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
             (top.outline().clone(), top.parts().to_vec())
         });
     objections.extend(outside(job, &sawn));
+    let cutouts = opening::all(job, pose, &mut objections);
     let mut spares = spares_of_edges(job, &top, &uses);
     for (flaw, f) in job.slab.flaws.iter().enumerate() {
         let spare = obstacle::distance(top.outline(), f) - f.clear_mm;
@@ -89,6 +98,7 @@ pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
             sawn_parts,
             uses,
             corner_allowances,
+            cutouts,
             least_spare_mm,
         })
     } else {
@@ -113,6 +123,7 @@ impl Candidate {
             sawn_parts: self.sawn_parts,
             uses: self.uses,
             corner_allowances: self.corner_allowances,
+            cutouts: self.cutouts,
             trims,
             least_spare_mm: self.least_spare_mm,
         }
@@ -129,7 +140,7 @@ impl Candidate {
                     let (from, to) = edge_span(&self.top, i);
                     Some((from.distance(to) - 4.0 * allowance_mm).max(0.0))
                 }
-                EdgeUse::Flush { .. } | EdgeUse::UsedUp => None,
+                EdgeUse::Flush { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
             })
             .sum();
         let curved: f64 = self.arcs().map(Seg::length).sum();
@@ -180,6 +191,7 @@ fn trim(part: Part, edge: Line, middle: Point, allowance_mm: f64) -> Trim {
         face: edge.shifted_right(allowance_mm),
         middle,
         allowance_mm,
+        ends: [TrimEnd::RunOff; 2],
         length_mm: 0.0,
     }
 }
@@ -198,6 +210,10 @@ pub(super) fn edge_span(top: &Shape, edge: usize) -> (Point, Point) {
 
 fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>) -> EdgeUse {
     let finish = job.top.finishes[edge];
+    if !top.is_straight(edge) {
+        let allowance_mm = edge_allowance(job, edge);
+        return EdgeUse::Bowed { allowance_mm };
+    }
     if let Some(flush) = flush_with(job, top, edge) {
         return flush;
     }
@@ -414,7 +430,7 @@ fn spares_of_edges(job: &Job, top: &Shape, uses: &[EdgeUse]) -> Vec<f64> {
     let spare = |(edge, used): (usize, &EdgeUse)| match used {
         EdgeUse::Sawn { allowance_mm } => Some(strip_beyond(job, top, edge, *allowance_mm)),
         EdgeUse::Flush { gap_mm, .. } if opposite(edge) => Some(*gap_mm),
-        EdgeUse::Flush { .. } | EdgeUse::UsedUp => None,
+        EdgeUse::Flush { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
     };
     uses.iter().enumerate().filter_map(spare).collect()
 }

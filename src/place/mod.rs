@@ -8,6 +8,7 @@
 //! | [`leftover`] | what a place leaves of the slab |
 //! | [`search`] | every position worth judging |
 //! | [`obstacle`] | the shifts at which the top would touch an edge or a flaw |
+//! | [`opening`] | the top's cutouts on the slab |
 //! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
 
@@ -15,6 +16,7 @@ pub mod candidate;
 pub mod leftover;
 pub mod objection;
 pub mod obstacle;
+pub mod opening;
 pub mod order;
 pub mod room;
 pub mod search;
@@ -22,10 +24,11 @@ mod vein;
 
 pub use candidate::EdgeUse;
 pub use objection::{Miss, Objection};
-pub use order::Trim;
+pub use opening::SawnCutout;
+pub use order::{Trim, TrimEnd};
 
 use crate::diag::{Finding, Findings};
-use crate::geom::{Outline, Pose};
+use crate::geom::{Outline, Pose, Region};
 use crate::job::{Job, Part, PlaceHow, Shape};
 
 /// A valid place of the top on the slab, in the slab's frame.
@@ -43,12 +46,30 @@ pub struct Placement {
     pub uses: Vec<EdgeUse>,
     /// The allowance on the arc or flat at each corner, mm.
     pub corner_allowances: Vec<f64>,
-    /// The straight trims in the order they are sawn.
+    /// The openings, in the order given.
+    pub cutouts: Vec<SawnCutout>,
+    /// The straight trims in the order they are sawn: those that run off the slab, then those that
+    /// stop inside it.
     pub trims: Vec<Trim>,
     /// Sawing work: sawn face, with curves counted by their factor, mm².
     pub work_mm2: f64,
     /// The least distance to spare on any side that is not flush, mm.
     pub least_spare_mm: f64,
+}
+
+impl Placement {
+    /// The finished top without its openings.
+    #[must_use]
+    pub fn finished(&self) -> Region {
+        Region {
+            outer: self.top.outline().clone(),
+            holes: self
+                .cutouts
+                .iter()
+                .map(|c| c.shape.outline().clone())
+                .collect(),
+        }
+    }
 }
 
 /// Why the top does not fit.

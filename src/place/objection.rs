@@ -36,6 +36,11 @@ pub enum Objection {
     },
     /// The allowances cannot be carried round the top's outline.
     NoSawnOutline,
+    /// The allowance leaves nothing of an opening to saw.
+    NoSawnCutout {
+        /// The cutout, counted from 0.
+        cutout: usize,
+    },
     /// The long direction lies wrong to the vein.
     Vein {
         /// Angle between the two, degrees.
@@ -49,7 +54,10 @@ impl Objection {
         match self {
             Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
-            Self::NotOnFactoryEdge { .. } | Self::Vein { .. } | Self::NoSawnOutline => 1e4,
+            Self::NotOnFactoryEdge { .. }
+            | Self::Vein { .. }
+            | Self::NoSawnOutline
+            | Self::NoSawnCutout { .. } => 1e4,
         }
     }
 }
@@ -118,6 +126,11 @@ fn words(objection: &Objection, job: &Job) -> String {
              is too short or an arc too small for them; change the finish there, or the shape"
                 .to_owned()
         }
+        Objection::NoSawnCutout { cutout } => format!(
+            "the allowance leaves nothing of {} to saw: it is too small, or an arc of it is; make \
+             it larger, or change its finish",
+            job.top.cutouts[*cutout].what
+        ),
         Objection::Vein { angle_deg } => format!(
             "the top's long direction lies {angle_deg:.0}° from the vein's; set top.vein = \
              \"any\" if that does not matter"

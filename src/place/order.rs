@@ -6,6 +6,16 @@
 use crate::geom::{Line, Outline, Point};
 use crate::job::Part;
 
+/// How a trim ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum TrimEnd {
+    /// It leaves the stone through an edge.
+    RunOff,
+    /// The sawn face stops here, inside the stone: at an inside corner of the top, or before kept
+    /// stone that lies farther along.
+    Stops(Point),
+}
+
 /// A straight trim: the near face of the kerf and where it runs through the stone.
 #[derive(Clone, Debug)]
 pub struct Trim {
@@ -17,6 +27,8 @@ pub struct Trim {
     pub middle: Point,
     /// Stone left on the edge, mm.
     pub allowance_mm: f64,
+    /// How it ends: backwards along the face, and forwards.
+    pub ends: [TrimEnd; 2],
     /// Length through the stone at its turn in the order, mm.
     pub length_mm: f64,
 }

@@ -104,11 +104,16 @@ pub(super) fn placement_note(placement: &Placement) -> PlacementNote {
 
 pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> TopNote {
     let top = &placement.top;
+    let finished = placement.finished();
     let own = job.top.shape.outline().bounds();
     let edges = placement.uses.iter().enumerate();
     TopNote {
         outline: top.outline().clone(),
-        cutouts: Vec::new(),
+        cutouts: placement
+            .cutouts
+            .iter()
+            .map(|c| c.shape.outline().clockwise())
+            .collect(),
         sawn_outline: placement.sawn.clone(),
         corners: named_corners(top),
         edges: edges
@@ -118,14 +123,14 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
                 length: top.edge_length(i),
                 flush_with: match used {
                     EdgeUse::Flush { slab_edge, .. } => Some(job.slab.shape.edge_name(*slab_edge)),
-                    EdgeUse::Sawn { .. } | EdgeUse::UsedUp => None,
+                    EdgeUse::Sawn { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
                 },
                 allowance: used.allowance_mm(),
             })
             .collect(),
-        area_mm2: top.outline().area(),
+        area_mm2: finished.area(),
         mass,
-        balance: top.outline().centroid(),
+        balance: finished.centroid(),
         size: [own.width(), own.height()],
     }
 }

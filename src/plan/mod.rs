@@ -17,7 +17,7 @@ use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_n
 
 use crate::cut::{self, Cut, CutKind};
 use crate::diag::{Finding, Findings};
-use crate::geom::{Outline, Region};
+use crate::geom::Region;
 use crate::handle::{self, Handling, Load};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job};
@@ -129,14 +129,15 @@ fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
 }
 
 fn loads(job: &Job, placement: &Placement) -> (Load, Load) {
-    let load = |name: &str, outline: &Outline| Load {
+    let load = |name: &str, region: Region| Load {
         name: name.into(),
-        region: Region::solid(outline.clone()),
-        mass: piece::mass_of(&job.stone, outline.area()),
+        mass: piece::mass_of(&job.stone, region.area()),
+        region,
     };
+    let slab = Region::solid(job.slab.shape.outline().clone());
     (
-        load("slab as delivered", job.slab.shape.outline()),
-        load("finished top", placement.top.outline()),
+        load("slab as delivered", slab),
+        load("finished top", placement.finished()),
     )
 }
 

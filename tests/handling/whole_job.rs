@@ -76,6 +76,8 @@ fn whole_job(aid: Aid) -> job::Job {
         high: likely,
     };
     job::Job {
+        base: None,
+        core_bits: Vec::new(),
         heading: job::Heading::default(),
         region: RegionCode::Eu,
         units: kerfwright::units::LengthUnit::Millimetre,
@@ -104,6 +106,7 @@ fn whole_job(aid: Aid) -> job::Job {
             vein_deg: None,
         },
         top: job::Top {
+            cutouts: Vec::new(),
             shape: shape(job::Naming::Numbers, 2150.0, 640.0),
             finishes: vec![job::Finish::Saw; 4],
             allowances: job::Allowances {

@@ -8,7 +8,7 @@ use super::{LEAST, expect_fault, findings, job};
 fn figures_that_cannot_be() {
     let corners =
         |list: &str| LEAST.replace("rectangle = [2000, 640]", &format!("corners = {list}"));
-    let cases: [(&str, &[&str]); 8] = [
+    let cases: [(&str, &[&str]); 6] = [
         (
             "[[0, 0], [0, 640], [2000, 640], [2000, 0]]",
             &[
@@ -29,14 +29,6 @@ fn figures_that_cannot_be() {
         (
             "[[5, 0], [2000, 0], [2000, 640]]",
             &["puts corner 1 at (5 mm, 0 mm)", "origin"],
-        ),
-        (
-            "[[0, 0], [2000, 0], [2000, 640], [1000, 640], [1000, 300], [0, 300]]",
-            &["inside corner at 5", "stopped cuts", "does not plan"],
-        ),
-        (
-            "[[0, 0], [2000, 0], [1000, 300], [2000, 640], [0, 640]]",
-            &["inside corner at 3"],
         ),
     ];
     for (list, words) in cases {

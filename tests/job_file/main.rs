@@ -4,6 +4,7 @@
 mod defaults;
 mod figures;
 mod fuzz;
+mod shapes;
 mod text;
 mod values;
 

@@ -267,59 +267,11 @@ fn stones_of_ones_own_need_their_figures() {
 }
 
 #[test]
-fn what_this_version_does_not_plan_is_refused_with_a_way_round() {
-    let cases: [(&str, &str, &[&str]); 7] = [
-        (
-            "[[top.cutout]]\ncircle = 300\n",
-            "top.cutout",
-            &["a cutout", "does not plan"],
-        ),
-        (
-            "scoop = { 2 = 30 }\n",
-            "top.scoop",
-            &["scooped corners", "round"],
-        ),
-        ("bow = { \"1-2\" = 25 }\n", "top.bow", &["bowed edges"]),
-        (
-            "[slab.bow]\nAB = 3\n",
-            "slab.bow",
-            &["bowed edges", "straight line"],
-        ),
-        (
-            "[base]\nrectangle = [1, 1]\n",
-            "base",
-            &["a base outline", "[[support]]"],
-        ),
-        (
-            "over_base = 25\n",
-            "top.over_base",
-            &["from its base", "overhang"],
-        ),
-        (
-            "circle = 600\n",
-            "top.circle",
-            &["a whole circle", "half its side"],
-        ),
-    ];
-    for (added, key, words) in cases {
-        expect_fault_in(added, key, words, added.lines().next().unwrap_or(""));
-    }
-    let sides = LEAST.replace(
-        "rectangle = [2400, 800]",
-        "sides = [1, 2, 3, 4]\ndiagonals = { AC = 5 }",
-    );
-    let keys: Vec<String> = findings(&sides).into_iter().map(|f| f.key).collect();
-    assert_eq!(keys, ["slab.sides", "slab.diagonals"]);
-}
-
-#[test]
 fn what_is_read_but_not_used_is_remarked() {
-    let text = format!(
-        "{LEAST}[[core_bit]]\ndiameter = 35\n[[route.door]]\nwhat = \"gate\"\nwidth = 900\nheight = 2000\n"
-    );
+    let text = format!("{LEAST}[[route.door]]\nwhat = \"gate\"\nwidth = 900\nheight = 2000\n");
     let (_, remarks) = read(&text).expect("no fault");
     let keys: Vec<&str> = remarks.iter().map(|f| f.key.as_str()).collect();
-    assert_eq!(keys, ["core_bit", "route.door"]);
+    assert_eq!(keys, ["route.door"]);
     assert!(
         remarks
             .iter()

@@ -1,7 +1,8 @@
 //! What no section can see by itself: values that contradict each other.
 
+use crate::geom::Seg;
 use crate::job::ledger::Ledger;
-use crate::job::{CornerCut, DiscUse, EdgeState, Finish, Job};
+use crate::job::{DiscUse, EdgeState, Finish, Job};
 
 /// Notes the contradictions between parts that are sound in themselves.
 pub(super) fn check(ledger: &Ledger, job: &Job) {
@@ -35,8 +36,9 @@ fn discs_for_all_cuts(ledger: &Ledger, job: &Job) {
             .iter()
             .any(|d| d.usage == usage || d.usage == DiscUse::All)
     };
-    let round = |cut: &CornerCut| matches!(cut, CornerCut::Round(_));
-    let curved = job.top.shape.corner_cuts().iter().any(round);
+    let openings = job.top.cutouts.iter().map(|c| &c.shape);
+    let mut figures = openings.chain(std::iter::once(&job.top.shape));
+    let curved = figures.any(|f| f.outline().segs().iter().any(|s| matches!(s, Seg::Arc(_))));
     let hint = "add a [[disc]], or give one of them for = \"all\"";
     if !has(DiscUse::Straights) {
         ledger.fault("disc", None, "no disc is for straight cuts", hint);

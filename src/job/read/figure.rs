@@ -1,5 +1,5 @@
-//! The words for a figure, shared by the slab and the top: `rectangle` or `corners`, `round`,
-//! `clip`.
+//! The words for a figure, shared by the slab, the top, its cutouts and its base: `rectangle`,
+//! `corners` or `circle`, and `round`, `clip`, `scoop`, `bow`.
 
 use super::figure_fault;
 use crate::geom::Point;
@@ -18,6 +18,10 @@ const MOST_CORNERS: usize = 64;
 const SIDE: Limits = from_to(1.0, 20_000.0);
 /// The radius or set-back of a corner, mm.
 const CORNER: Limits = from_to(0.1, 20_000.0);
+/// The rise of a bow, mm.
+const RISE: Limits = from_to(-10_000.0, 10_000.0);
+/// A rise below this is a straight edge, mm (far below what a tape can tell).
+const LEAST_RISE: f64 = 1e-3;
 
 /// A figure being read: its corners, what is done to each, and where each was said.
 #[derive(Debug)]
@@ -25,49 +29,106 @@ pub(super) struct Figure {
     pub(super) naming: Naming,
     pub(super) corners: Vec<Point>,
     pub(super) cuts: Vec<CornerCut>,
+    pub(super) bows: Vec<f64>,
     /// The key and the place of the corners.
     pub(super) said: (String, Span),
     /// The key and the place of each corner's treatment.
     pub(super) cut_said: Vec<Option<(String, Span)>>,
+    /// The key and the place of each edge's bow.
+    pub(super) bow_said: Vec<Option<(String, Span)>>,
 }
 
 /// Reads a figure. Every other way the table may describe one must have been asked for before.
 pub(super) fn read(r: &mut Reader<'_>, naming: Naming, wanted: bool) -> Option<Shape> {
-    let rectangle = r.get("rectangle");
-    let corners = r.get("corners");
-    let (round, clip) = (r.get("round"), r.get("clip"));
-    let (said, corners) = match (rectangle, corners) {
-        (Some(rectangle), None) => (place_of(&rectangle), sides(&rectangle)),
-        (None, Some(given)) => (place_of(&given), listed_corners(&given, naming)),
-        (Some(_), Some(second)) => {
-            return second.fault(
-                "stands beside `rectangle`: the figure is described twice",
-                "keep one of `rectangle` and `corners`",
-            );
+    let ways = [r.get("rectangle"), r.get("corners"), circle_key(r, naming)];
+    let mut given = ways.into_iter().flatten();
+    let Some(first) = given.next() else {
+        if wanted {
+            r.missing("rectangle", "its size, or its `corners`");
         }
-        (None, None) => {
-            if wanted {
-                r.missing("rectangle", "its size, or its `corners`");
-            }
-            return None;
-        }
+        treatments(r);
+        return None;
     };
-    let corners = corners?;
+    if let Some(second) = given.next() {
+        treatments(r);
+        let (first, second_key) = (last_key(&first.key), last_key(&second.key));
+        return second.fault(
+            &format!("stands beside `{first}`: the figure is described twice"),
+            format!("keep one of `{first}` and `{second_key}`"),
+        );
+    }
+    let corners = match last_key(&first.key) {
+        "circle" => return circle(r, naming, &first),
+        "rectangle" => sides(&first),
+        _ => listed_corners(&first, naming),
+    };
+    let Some(corners) = corners else {
+        treatments(r);
+        return None;
+    };
+    with_corners(r, naming, corners, place_of(&first))
+}
+
+/// The figure with these corners, and what the table says of each corner and edge. `said` is the key
+/// and the place that the corners come from.
+pub(super) fn with_corners(
+    r: &mut Reader<'_>,
+    naming: Naming,
+    corners: Vec<Point>,
+    said: (String, Span),
+) -> Option<Shape> {
+    let [round, clip, scoop, bow] = treatments(r);
     let mut figure = Figure {
         naming,
         cuts: vec![CornerCut::Sharp; corners.len()],
         cut_said: vec![None; corners.len()],
+        bows: vec![0.0; corners.len()],
+        bow_said: vec![None; corners.len()],
         corners,
         said,
     };
     let clean = [
         figure.treat(round, CornerCut::Round),
         figure.treat(clip, CornerCut::Clip),
+        figure.treat(scoop, CornerCut::Scoop),
+        figure.bend(bow),
     ];
     if clean.contains(&None) {
         return None;
     }
     figure_fault::shape(r.ledger, &figure)
+}
+
+/// What a table may say of a figure's corners and edges.
+fn treatments<'a>(r: &mut Reader<'a>) -> [Option<Given<'a>>; 4] {
+    [r.get("round"), r.get("clip"), r.get("scoop"), r.get("bow")]
+}
+
+/// A slab is not bought as a circle.
+fn circle_key<'a>(r: &mut Reader<'a>, naming: Naming) -> Option<Given<'a>> {
+    match naming {
+        Naming::Letters => None,
+        Naming::Numbers => r.get("circle"),
+    }
+}
+
+/// A circle has no corners to treat.
+fn circle(r: &mut Reader<'_>, naming: Naming, given: &Given<'_>) -> Option<Shape> {
+    let mut clean = true;
+    for treated in treatments(r).into_iter().flatten() {
+        treated.fault::<()>(
+            "treats corners or edges, but a circle has none",
+            "leave it out, or give the figure as `rectangle` or `corners`",
+        );
+        clean = false;
+    }
+    let across = given.length(SIDE)?;
+    clean.then(|| Shape::circle(naming, across).ok()).flatten()
+}
+
+/// The last part of a key: `rectangle` of `top.cutout[0].rectangle`.
+fn last_key(key: &str) -> &str {
+    key.rsplit('.').next().unwrap_or(key)
 }
 
 fn place_of(given: &Given<'_>) -> (String, Span) {
@@ -111,7 +172,7 @@ impl Figure {
         edge_name(self.naming, edge, self.corners.len())
     }
 
-    /// Takes over `round` or `clip`. Nothing when one of its entries is at fault.
+    /// Takes over `round`, `clip` or `scoop`. Nothing when one of its entries is at fault.
     fn treat(&mut self, given: Option<Given<'_>>, make: fn(f64) -> CornerCut) -> Option<()> {
         let Some(given) = given else {
             return Some(());
@@ -126,13 +187,51 @@ impl Figure {
             };
             if self.cut_said[corner].is_some() {
                 let message = format!("treats corner {name}, which is treated already");
-                clean = value.fault(&message, "a corner is either rounded or clipped; keep one");
+                clean = value.fault(
+                    &message,
+                    "a corner is rounded, clipped or scooped; keep one",
+                );
                 continue;
             }
             self.cuts[corner] = make(size);
             self.cut_said[corner] = Some((value.key.clone(), value.span));
         }
         clean
+    }
+
+    /// Takes over `bow`. Nothing when one of its entries is at fault.
+    fn bend(&mut self, given: Option<Given<'_>>) -> Option<()> {
+        let Some(given) = given else {
+            return Some(());
+        };
+        let mut clean = Some(());
+        for (name, name_span, value) in given.entries()? {
+            let rise = value.length(RISE);
+            let edge = self.find_edge(name, name_span, &value);
+            let (Some(rise), Some(edge)) = (rise, edge) else {
+                clean = None;
+                continue;
+            };
+            if self.bow_said[edge].is_some() {
+                let message = format!("bends edge {name}, which is bent already");
+                clean = value.fault(&message, "keep one of the two");
+                continue;
+            }
+            self.bows[edge] = if rise.abs() < LEAST_RISE { 0.0 } else { rise };
+            self.bow_said[edge] = Some((value.key.clone(), value.span));
+        }
+        clean
+    }
+
+    fn find_edge(&self, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
+        let count = self.corners.len();
+        let found = find_named_edge(self.naming, count, name);
+        if found.is_none() {
+            let message = format!("{}: there is no edge {name}", value.key);
+            let hint = named_edge_hint(self.naming, count, name);
+            value.ledger.fault(&value.key, span, message, hint);
+        }
+        found
     }
 
     fn find_corner(&self, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
@@ -150,22 +249,27 @@ impl Figure {
 
 /// The edge a name means, in either direction: `AB` or `BA`.
 pub(super) fn find_edge(shape: &Shape, name: &str) -> Option<usize> {
-    let count = shape.count();
+    find_named_edge(shape.naming(), shape.count(), name)
+}
+
+fn find_named_edge(naming: Naming, count: usize, name: &str) -> Option<usize> {
+    let dash = match naming {
+        Naming::Letters => "",
+        Naming::Numbers => "-",
+    };
     (0..count).find(|edge| {
-        let ends = [*edge, (*edge + 1) % count].map(|c| shape.corner_name(c));
-        let dash = if shape.edge_name(*edge).contains('-') {
-            "-"
-        } else {
-            ""
-        };
-        name == format!("{}{dash}{}", ends[0], ends[1])
-            || name == format!("{}{dash}{}", ends[1], ends[0])
+        let [a, b] = [*edge, (*edge + 1) % count].map(|c| corner_name(naming, c));
+        name == format!("{a}{dash}{b}") || name == format!("{b}{dash}{a}")
     })
 }
 
 /// What to say about an edge that is not there.
 pub(super) fn edge_hint(shape: &Shape, name: &str) -> String {
-    let names: Vec<String> = (0..shape.count()).map(|e| shape.edge_name(e)).collect();
+    named_edge_hint(shape.naming(), shape.count(), name)
+}
+
+fn named_edge_hint(naming: Naming, count: usize, name: &str) -> String {
+    let names: Vec<String> = (0..count).map(|e| edge_name(naming, e, count)).collect();
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
     match nearest(name, names.iter().copied()) {
         Some(near) => format!("did you mean {near}? The edges are {}", known_names(&names)),

@@ -2,20 +2,17 @@
 
 use super::figure::Figure;
 use crate::geom::{OutlineFault, Point};
-use crate::job::ledger::Ledger;
-use crate::job::shape::{ShapeFault, short_edges, turn_at};
+use crate::job::ledger::{Ledger, Span};
+use crate::job::shape::{STRAIGHT, ShapeFault, short_edges, turn_at};
 use crate::job::words::{listed, short};
 use crate::job::{CornerCut, Shape};
 use crate::units::{LengthUnit, MM_PER_INCH};
-
-/// A change of direction smaller than this is none, radians (far below what a tape can tell).
-const STRAIGHT: f64 = 1e-6;
 
 /// The shape of a figure, with every fault noted.
 pub(super) fn shape(ledger: &Ledger, figure: &Figure) -> Option<Shape> {
     let mut clean = straight_corners(ledger, figure);
     if clean {
-        let faults = short_edges(&figure.corners, &figure.cuts);
+        let faults = short_edges(&figure.corners, &figure.cuts, &figure.bows);
         clean = faults.is_empty() || is_crooked(figure);
         if !clean {
             for (edge, length_mm, needed_mm) in faults {
@@ -26,15 +23,26 @@ pub(super) fn shape(ledger: &Ledger, figure: &Figure) -> Option<Shape> {
     if !clean {
         return None;
     }
-    match Shape::new(figure.naming, figure.corners.clone(), figure.cuts.clone()) {
+    let (corners, cuts) = (figure.corners.clone(), figure.cuts.clone());
+    match Shape::bowed(figure.naming, corners, cuts, figure.bows.clone()) {
         Ok(shape) => Some(shape),
         Err(fault) => {
             let (message, hint) = words(ledger, figure, fault);
-            let (key, span) = &figure.said;
+            let (key, span) = said(figure, fault);
             ledger.fault(key, *span, format!("{key}: {message}"), hint);
             None
         }
     }
+}
+
+/// The key and the place that a fault is about.
+fn said(figure: &Figure, fault: ShapeFault) -> &(String, Span) {
+    let own = match fault {
+        ShapeFault::BowTooHigh { edge, .. } => figure.bow_said[edge].as_ref(),
+        ShapeFault::NoRound { corner, .. } => figure.cut_said[corner].as_ref(),
+        _ => None,
+    };
+    own.unwrap_or(&figure.said)
 }
 
 /// Whether the straight-sided figure itself is at fault, which comes before its corners.
@@ -48,7 +56,7 @@ fn straight_corners(ledger: &Ledger, figure: &Figure) -> bool {
     let mut clean = true;
     for (corner, said) in figure.cut_said.iter().enumerate() {
         let Some((key, span)) = said else { continue };
-        if turn_at(&figure.corners, corner).abs() < STRAIGHT {
+        if turn_at(&figure.corners, &figure.bows, corner).abs() < STRAIGHT {
             let name = figure.corner(corner);
             let message = format!("{key}: the edges run straight through corner {name}");
             ledger.fault(
@@ -105,7 +113,7 @@ fn too_short(ledger: &Ledger, figure: &Figure, edge: usize, (length, needed): (f
 fn size(cut: CornerCut) -> f64 {
     match cut {
         CornerCut::Sharp => 0.0,
-        CornerCut::Round(mm) | CornerCut::Clip(mm) => mm,
+        CornerCut::Round(mm) | CornerCut::Clip(mm) | CornerCut::Scoop(mm) => mm,
     }
 }
 
@@ -137,6 +145,16 @@ fn words(ledger: &Ledger, figure: &Figure, fault: ShapeFault) -> (String, String
             format!("edge {} is too short for its corners", figure.edge(edge)),
             "take less off its corners".to_owned(),
         ),
+        ShapeFault::BowTooHigh { edge, half_mm } => (
+            format!(
+                "edge {} rises {}; an arc rises less than half its chord, {}",
+                figure.edge(edge),
+                ledger.length(figure.bows[edge].abs()),
+                ledger.length(half_mm)
+            ),
+            format!("take less than {}", ledger.length(half_mm)),
+        ),
+        ShapeFault::NoRound { corner, most_mm } => no_round(ledger, figure, corner, most_mm),
         ShapeFault::Finished(fault) => (
             match fault {
                 OutlineFault::Crossing { at, .. } => format!(
@@ -148,6 +166,22 @@ fn words(ledger: &Ledger, figure: &Figure, fault: ShapeFault) -> (String, String
             "take less off its corners".to_owned(),
         ),
     }
+}
+
+fn no_round(ledger: &Ledger, figure: &Figure, corner: usize, most_mm: f64) -> (String, String) {
+    let asked = size(figure.cuts[corner]);
+    let name = figure.corner(corner);
+    (
+        format!(
+            "no arc of radius {} touches both edges of corner {name}: {} too much",
+            ledger.length(asked),
+            ledger.length(asked - most_mm)
+        ),
+        format!(
+            "take {} or less at corner {name}",
+            round_down(ledger, most_mm)
+        ),
+    )
 }
 
 fn straight_words(ledger: &Ledger, figure: &Figure, fault: OutlineFault) -> (String, String) {

@@ -1,7 +1,9 @@
 //! Reading the job file section by section. Each function asks for the keys of one section, in the
 //! order of the format, and says the limits, the defaults and why.
 
+mod base;
 mod cross;
+mod cutout;
 mod disc;
 mod dust;
 mod figure;
@@ -33,14 +35,18 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let stone = root.section("stone", |r| stone::read(r, has_stone));
     let stone = stone.map(|given| stone::weigh(root.ledger, given, slab.as_ref()));
     let has_top = require(root, "top", "the worktop as wanted");
-    let top = root.section("top", |r| top::read(r, has_top, slab.as_ref()));
-    unused::base(root);
-    let outline = top.as_ref().map(|t| t.shape.outline());
+    let base = base::read(root);
+    let top = root.section("top", |r| {
+        top::read(r, has_top, slab.as_ref(), base.as_ref())
+    });
+    let over_base = top.as_ref().and_then(|t| t.base_at);
+    let base = base.map(|b| b.in_top_frame(over_base));
+    let outline = top.as_ref().map(|t| t.top.shape.outline());
     let supports = root.each("support", 64, |r| support::read(r, outline));
     let place = root.section("place", place::read);
     let machine = root.section("machine", machine::read);
     let discs = disc::read(root);
-    unused::core_bits(root);
+    let core_bits = tools::core_bits(root);
     let guide = root.section("guide", tools::guide);
     let circle_jig = root.section("circle_jig", tools::circle_jig);
     let kind = stone.as_ref().map(|s| s.kind);
@@ -56,11 +62,13 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         units: root.ledger.length_unit(),
         stone: stone?,
         slab: slab?,
-        top: top?,
+        top: top?.top,
+        base,
         supports,
         place,
         machine,
         discs,
+        core_bits,
         guide,
         circle_jig,
         passes,

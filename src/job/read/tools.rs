@@ -3,7 +3,7 @@
 use crate::job::given::Given;
 use crate::job::quantity::{FACE_RATE, Limits, MINUTES, NUMBER, from_to};
 use crate::job::reader::Reader;
-use crate::job::{CircleJig, Guide, Passes};
+use crate::job::{CircleJig, CoreBit, Guide, Passes};
 use crate::tables::stone::StoneKind;
 
 /// Sawn face a minute in granite and other hard stone, cm² (judgement; nothing is published).
@@ -65,6 +65,18 @@ fn reach(given: &Given<'_>) -> Option<(f64, f64)> {
         [Some(_), Some(_)] => given.fault("is not in order", "shortest arm first, longest second"),
         _ => None,
     }
+}
+
+/// The diameters of core bits, mm (judgement: from a pilot hole to the widest that is held by hand).
+const BIT: Limits = from_to(3.0, 300.0);
+
+/// Reads the core bits.
+pub(super) fn core_bits(root: &mut Reader<'_>) -> Vec<CoreBit> {
+    root.each("core_bit", 32, |r| {
+        let given = r.need("diameter", "across the bit")?;
+        let diameter = given.length(BIT)?;
+        Some(CoreBit { diameter })
+    })
 }
 
 /// Reads depths and rates.

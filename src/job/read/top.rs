@@ -1,15 +1,18 @@
 //! `[top]`: the finished worktop.
 
+use super::base::Base;
+use super::cutout;
 use super::figure::{self, edge_hint, find_edge};
+use crate::geom::{Pose, Vector};
 use crate::job::given::Given;
-use crate::job::ledger::Span;
+use crate::job::ledger::{Ledger, Span};
 use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
-use crate::job::shape::turn_at;
+use crate::job::shape::GrowFault;
 use crate::job::words::listed;
 use crate::job::{Allowances, Finish, Naming, Shape, Slab, Top, VeinWish};
 
-const FINISHES: [(&str, Finish); 4] = [
+pub(super) const FINISHES: [(&str, Finish); 4] = [
     ("factory", Finish::Factory),
     ("polish", Finish::Polish),
     ("ease", Finish::Ease),
@@ -23,52 +26,149 @@ const VEINS: [(&str, VeinWish); 3] = [
 /// Stone left by the saw, mm (judgement).
 const ALLOWANCE: Limits = from_to(0.0, 20.0);
 
+/// An overhang over the base, mm (judgement).
+const OVERHANG: Limits = from_to(0.0, 1000.0);
+
+/// The top as given, and where corner 1 of its base lies in its frame when it was made over one.
+#[derive(Debug)]
+pub(super) struct GivenTop {
+    pub(super) top: Top,
+    pub(super) base_at: Option<Vector>,
+}
+
 /// Reads the top.
-pub(super) fn read(r: &mut Reader<'_>, wanted: bool, slab: Option<&Slab>) -> Option<Top> {
-    let otherwise = not_planned(r);
-    let said = r.get("corners").or_else(|| r.get("rectangle"));
-    let shape = figure::read(r, Naming::Numbers, wanted && !otherwise);
+pub(super) fn read(
+    r: &mut Reader<'_>,
+    wanted: bool,
+    slab: Option<&Slab>,
+    base: Option<&Base>,
+) -> Option<GivenTop> {
+    let over_base = r.get("over_base");
+    let given = figure::read(r, Naming::Numbers, wanted && over_base.is_none());
+    let over_base = over_base.map(|said| over(r, &said, base, given.is_some()));
+    let (shape, base_at) = match over_base {
+        Some(grown) => grown.map_or((None, None), |(shape, at)| (Some(shape), Some(at))),
+        None => (given, None),
+    };
     let finish = r.get("finish");
     let allowances = r.section("allowance", allowances);
     let vein = vein(r, slab);
+    let cutouts = cutout::read(r, shape.as_ref());
     let shape = shape?;
     let finishes = finishes(r, &shape, finish);
-    if let Some(said) = said {
-        refuse_inside_corners(&shape, &said);
-    }
-    Some(Top {
+    let top = Top {
         shape,
+        cutouts,
         finishes,
         allowances,
         vein,
-    })
+    };
+    Some(GivenTop { top, base_at })
 }
 
-/// What the format knows and this version does not plan. True when it stands for the outline.
-fn not_planned(r: &mut Reader<'_>) -> bool {
-    r.not_planned(
-        "cutout",
-        "a cutout",
-        "take it out to plan the outline, and have the opening cut by a stone shop; \
-         or use a bowl that stands on the top and needs only a drilled hole",
-    );
-    r.not_planned("scoop", "scooped corners", "round the corner or clip it");
-    r.not_planned(
-        "bow",
-        "bowed edges",
-        "keep the edge straight; a round corner can soften its ends",
-    );
-    let circle = r.not_planned(
-        "circle",
-        "a whole circle",
-        "a square with all four corners rounded by half its side is the same circle",
-    );
-    let base = r.not_planned(
-        "over_base",
-        "a top from its base",
-        "add the overhang yourself and give the finished size as `rectangle` or `corners`",
-    );
-    circle || base
+/// The top that stands over its base by the given overhangs, corner 1 at the origin, and where corner
+/// 1 of the base then lies.
+fn over(
+    r: &Reader<'_>,
+    said: &Given<'_>,
+    base: Option<&Base>,
+    second: bool,
+) -> Option<(Shape, Vector)> {
+    if second {
+        return said.fault(
+            "stands beside the top's own size: the top is described twice",
+            "keep the overhangs and drop the size, or the other way round",
+        );
+    }
+    let Some(base) = base else {
+        return said.fault(
+            "asks for a top over its base, but there is no sound [base]",
+            "add [base] with its `rectangle` or `corners`, in the words of the top",
+        );
+    };
+    if base.says_where() {
+        return said.fault(
+            "says where the base lies, and so does base.at",
+            "leave out base.at: the overhangs place the base",
+        );
+    }
+    let overhangs = overhangs(r, said, &base.shape)?;
+    match base.shape.grown(&overhangs) {
+        Ok(grown) => {
+            let first = grown.corners().first()?.to_vector();
+            Some((grown.posed(Pose::new(0.0, -first)), -first))
+        }
+        Err(fault) => {
+            let (message, hint) = grow_words(r.ledger, &base.shape, fault);
+            said.fault(&message, hint)
+        }
+    }
+}
+
+/// One overhang for all edges, or one for each edge named.
+fn overhangs(r: &Reader<'_>, said: &Given<'_>, base: &Shape) -> Option<Vec<f64>> {
+    if !said.is_table() {
+        return Some(vec![said.length(OVERHANG)?; base.count()]);
+    }
+    let mut by: Vec<Option<f64>> = vec![None; base.count()];
+    let mut clean = true;
+    for (name, span, value) in said.entries()? {
+        let overhang = value.length(OVERHANG);
+        let edge = edge_of(base, name, span, &value);
+        clean &= overhang.is_some() && edge.is_some();
+        match edge.and_then(|edge| by.get_mut(edge)) {
+            Some(open @ None) => *open = overhang,
+            Some(Some(_)) => {
+                value.fault::<()>("names an edge a second time", "keep one of the two");
+                clean = false;
+            }
+            None => {}
+        }
+    }
+    let open: Vec<String> = (0..base.count())
+        .filter(|edge| by[*edge].is_none())
+        .map(|edge| base.edge_name(edge))
+        .collect();
+    if clean && !open.is_empty() {
+        let value = format!("{}: 0", listed(&open));
+        r.ledger.assume(
+            &said.key,
+            value,
+            "flush with the base where nothing was said",
+        );
+    }
+    clean.then(|| by.into_iter().map(|b| b.unwrap_or(0.0)).collect())
+}
+
+/// Message and hint for a base that cannot be overhung so far.
+fn grow_words(ledger: &Ledger, base: &Shape, fault: GrowFault) -> (String, String) {
+    match fault {
+        GrowFault::EdgeVanishes { edge } => (
+            format!(
+                "is wider than the radius of the hollow edge {} of the base",
+                base.edge_name(edge)
+            ),
+            "take less there".to_owned(),
+        ),
+        GrowFault::Apart { corner } => (
+            format!(
+                "gives different overhangs to the two edges that run straight on at corner {} of the base",
+                base.corner_name(corner)
+            ),
+            "give both edges the same overhang".to_owned(),
+        ),
+        GrowFault::RoundVanishes { corner, least_mm } => (
+            format!(
+                "leaves nothing of the rounding at the inside corner {} of the base",
+                base.corner_name(corner)
+            ),
+            format!("round it by more than {}", ledger.length(least_mm)),
+        ),
+        GrowFault::Shape(_) => (
+            "makes a top that touches or crosses itself".to_owned(),
+            "take less, or give the top's own corners".to_owned(),
+        ),
+    }
 }
 
 fn allowances(r: &mut Reader<'_>) -> Allowances {
@@ -111,8 +211,16 @@ fn vein(r: &mut Reader<'_>, slab: Option<&Slab>) -> VeinWish {
     wish
 }
 
-/// The finish of every edge: as sawn unless said.
+/// What an opening's edge may be.
+pub(super) const fn finish_hint() -> &'static str {
+    "choose polish, ease or saw"
+}
+
+/// The finish of every edge: as sawn unless said; one word stands for all of them.
 fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Finish> {
+    if let Some(word) = given.as_ref().filter(|g| !g.is_table()) {
+        return vec![word.choice(&FINISHES).unwrap_or(Finish::Saw); shape.count()];
+    }
     let mut finishes: Vec<Option<Finish>> = vec![None; shape.count()];
     let mut clean = true;
     for (name, span, value) in given.and_then(|g| g.entries()).unwrap_or_default() {
@@ -154,18 +262,4 @@ fn edge_of(shape: &Shape, name: &str, span: Span, value: &Given<'_>) -> Option<u
             .fault(&value.key, span, message, edge_hint(shape, name));
     }
     edge
-}
-
-/// An inside corner can only be reached by cuts that stop inside the stone.
-fn refuse_inside_corners(shape: &Shape, said: &Given<'_>) {
-    for corner in 0..shape.count() {
-        if turn_at(shape.corners(), corner) < -1e-6 {
-            let name = shape.corner_name(corner);
-            let message = format!(
-                "has an inside corner at {name}: an inside corner needs stopped cuts, which this version does not plan"
-            );
-            let hint = "make the top of two pieces with a seam at that corner, each with a job file of its own";
-            said.fault::<()>(&message, hint);
-        }
-    }
 }

@@ -6,28 +6,6 @@ use crate::job::reader::Reader;
 /// Door or corridor, mm (judgement).
 const WAY: Limits = from_to(100.0, 20_000.0);
 
-/// Refuses `[base]`.
-pub(super) fn base(root: &mut Reader<'_>) {
-    root.not_planned(
-        "base",
-        "a base outline",
-        "leave it out and give what the top stands on as [[support]]",
-    );
-}
-
-/// Checks `[[core_bit]]` and says that it is not used.
-pub(super) fn core_bits(root: &mut Reader<'_>) {
-    root.each("core_bit", 32, |r| {
-        let diameter = r.need("diameter", "across the bit");
-        diameter.and_then(|d| d.length(from_to(3.0, 300.0)))
-    });
-    not_used(
-        root,
-        "core_bit",
-        "core bits are for cutouts, which it does not plan",
-    );
-}
-
 /// Checks `[[route.door]]` and `[[route.corner]]` and says that they are not used.
 pub(super) fn route(r: &mut Reader<'_>) {
     r.each("door", 64, |r| {

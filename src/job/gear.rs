@@ -1,4 +1,4 @@
-//! What the ears wear, what else fills the day, and steel in the stone.
+//! What the ears wear, what holds a disc together, steel in the stone, and what else fills the day.
 
 use serde::Serialize;
 
@@ -77,4 +77,17 @@ pub enum Steel {
     None,
     /// Rods, dowels, mesh or screws.
     Some,
+}
+
+/// What holds a disc together.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Bond {
+    /// Diamond on a steel body: it does not age.
+    Diamond,
+    /// Resin with fibre: it ages. Its last day as `YYYY-MM-DD`, empty when not known.
+    Resin {
+        /// The last day it may be used on.
+        expires: String,
+    },
 }
