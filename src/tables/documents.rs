@@ -18,6 +18,14 @@ pub static COMPUTED: Source = Source::new(
     0,
     Sure::Computed,
 );
+/// Bending of a strip on two supports placed best.
+pub static GERE: Source = Source::new(
+    "a strip on two supports placed best: 0.2071 of its length from each end",
+    "Gere, Mechanics of Materials, 7th ed.",
+    "5.6-18",
+    0,
+    Sure::Read,
+);
 /// OSHA's means and mixtures.
 pub static OSHA_MEANS: Source = Source::new(
     "mean over 8 hours; sum of a mixture",

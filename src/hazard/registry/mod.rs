@@ -2,6 +2,9 @@
 //!
 //! A new hazard is a file with its record and a line here.
 
+mod checks;
+mod formulas;
+
 use super::{
     bound, cold, disc, dust, limit, noise, respirator, rules, silica, slurry, stone, supply,
     sweeping, switch, vibration,
@@ -59,7 +62,7 @@ pub static HAZARDS: &[&Record] = &[
 ];
 
 /// The formulas of the hazards.
-pub static FORMULAS: &[&Record] = &[
+static FORMULAS: &[&Record] = &[
     &silica::GRAMS,
     &silica::TWA,
     &silica::MIXTURE,
@@ -76,12 +79,20 @@ pub static FORMULAS: &[&Record] = &[
     &disc::RIM_SPEED,
 ];
 
-/// What the stages look at and report.
-pub static CHECKS: &[&Record] = &[&dust::order::RECORD];
+/// What this stage and those before it look at and report.
+pub fn checks() -> impl Iterator<Item = &'static Record> {
+    let own = std::iter::once(&dust::order::RECORD);
+    own.chain(checks::OF_CUTTING).chain(checks::OF_HANDLING)
+}
+
+/// The formulas of all stages.
+pub fn formulas() -> impl Iterator<Item = &'static Record> {
+    FORMULAS.iter().copied().chain(formulas::OF_STAGES)
+}
 
 /// Every record, hazards first.
 pub fn all() -> impl Iterator<Item = &'static Record> {
-    HAZARDS.iter().chain(CHECKS).chain(FORMULAS).copied()
+    HAZARDS.iter().copied().chain(checks()).chain(formulas())
 }
 
 /// The record that answers to an id, its own or that of one of its findings.
