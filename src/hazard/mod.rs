@@ -35,6 +35,7 @@ use crate::diag::Findings;
 use crate::job::{Disc, Dusty, Job};
 use crate::tables::Source;
 use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
+use crate::tables::region::Rule;
 use notes::Notes;
 
 /// What the cutting amounts to, as far as the hazards need to know it.
@@ -105,6 +106,10 @@ pub struct Hazards {
     pub protective: Vec<protective::ProtectiveItem>,
     /// Quartz in the air as studies measured it; it does not predict this job.
     pub measured: Vec<MeasuredDust>,
+    /// The region's rule for the vacuum cleaner and the extractor.
+    pub vacuum: Rule,
+    /// The region's rule for the supply of hand machines.
+    pub supply: Rule,
     /// Who is asked about the rules, in words.
     pub authority: &'static str,
     /// The sources that the numbers and findings rest on.
@@ -137,6 +142,9 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
     sweeping::assess(job, &silica, &mut notes);
     let caught = slurry::assess(job, work, dust.control, &silica, &mut notes);
     let protective = protective::list(job, &respirator, &noise, &mut notes);
+    let record = job.region.record();
+    notes.used(record.vacuum.source);
+    notes.used(record.supply.source);
     for row in &MEASURED_DUST {
         notes.used(row.source);
     }
@@ -151,7 +159,9 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
         discs,
         protective,
         measured: MEASURED_DUST.to_vec(),
-        authority: job.region.record().authority,
+        vacuum: record.vacuum,
+        supply: record.supply,
+        authority: record.authority,
         sources: notes.sources,
     };
     (hazards, notes.findings)

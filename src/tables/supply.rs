@@ -28,13 +28,13 @@ pub static GFCI: Source = Source::new(
 );
 
 /// What is asked for where residual current devices are usual.
-pub const RCD_30: &str = "RCD of 30 mA or less at the socket, tested with its button before use.";
+pub const RCD_30: &str = "RCD of 30 mA or less at the socket, tested with its button before use";
 /// The same, with the British site supply.
 pub const RCD_30_OR_110: &str = "110 V with the centre earthed (55 V to earth) on a site, otherwise an RCD of 30 mA or less at the \
-     socket, tested with its button before use.";
+     socket, tested with its button before use";
 /// What is asked for where ground-fault interrupters are usual.
 pub const GFCI_A: &str =
-    "GFCI class A (trips at 6 mA) at the outlet, tested with its button before use.";
+    "GFCI class A (trips at 6 mA) at the outlet, tested with its button before use";
 
 /// Greatest rated residual current of an RCD for portable machines outdoors, mA (BS 7671, quoted).
 pub const RCD_MOST_MA: f64 = 30.0;

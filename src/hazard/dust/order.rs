@@ -33,7 +33,7 @@ const LESS: Phrase = Phrase {
 const SHOP: Phrase = Phrase {
     id: "control-shop",
     title: "have it cut wet by a shop",
-    detail: "a bridge saw under water cuts this in a few minutes, {grams} g of stone never reach your place",
+    detail: "a bridge saw under water cuts this in a few minutes, and {grams} g of stone never reach your place",
 };
 const AT_DISC: Phrase = Phrase {
     id: "control-at-the-disc",

@@ -26,14 +26,14 @@ const WET: Phrase = Phrase {
     id: "supply-unprotected",
     title: "water on a mains supply without RCD, GFCI or 110 V centre-earthed",
     detail: "Protection: none known, asked for: RCD of {rcd} mA or less, GFCI class A ({gfci} mA), or 110 V \
-             with the centre earthed ({volts} V to earth). {rule} With water about, no protection means no \
+             with the centre earthed ({volts} V to earth). Here: {rule}. With water about, no protection means no \
              cutting.",
 };
 const DRY: Phrase = Phrase {
     id: "supply-unprotected-dry",
     title: "mains supply without RCD, GFCI or 110 V centre-earthed",
     detail: "Protection: none known, asked for: RCD of {rcd} mA or less, GFCI class A ({gfci} mA), or 110 V \
-             with the centre earthed ({volts} V to earth). {rule} Put one in the lead and press its test \
+             with the centre earthed ({volts} V to earth). Here: {rule}. Put one in the lead and press its test \
              button first.",
 };
 

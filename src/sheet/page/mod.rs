@@ -5,6 +5,7 @@ pub mod glance;
 pub mod helper;
 pub mod lifting;
 pub mod pieces;
+pub mod protection;
 pub mod safety;
 pub mod set_out;
 pub mod sources;
