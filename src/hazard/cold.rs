@@ -10,8 +10,8 @@ pub static RECORD: Record = Record {
     id: "cold-water",
     title: "Cold water and cold hands",
     what: "Wet cutting soaks sleeves and gloves for an hour or more.",
-    why: "Cold hands feel less, grip harder and are harmed sooner by vibration. In frost the floor freezes and the \
-          water stands still in the hose, and with it the dust control.",
+    why: "Cold hands feel less, grip harder and are harmed sooner by vibration. In frost the floor \
+          freezes and the water stands still in the hose, and with it the dust control.",
     what_to_do: "Waterproof sleeves, dry gloves to change, warm-up breaks; no wet cutting in frost.",
     sources: &[&doc::COMMON_PRACTICE, &doc::EU_VIBRATION],
     phrases: &[COLD, FROST],
@@ -21,14 +21,14 @@ pub static RECORD: Record = Record {
 const COLD: Phrase = Phrase {
     id: "cold-water",
     title: "cold water: hands kept warm and dry",
-    detail: "Waterproof sleeves, a dry pair of gloves for each hour, breaks in the warm. Cold, white or numb fingers: \
-             stop for the day, cold makes vibration harm sooner.",
+    detail: "Waterproof sleeves, a dry pair of gloves for each hour, breaks in the warm. Cold, white \
+             or numb fingers: stop for the day, cold makes vibration harm sooner.",
 };
 const FROST: Phrase = Phrase {
     id: "frost",
     title: "no wet cutting in frost",
-    detail: "Below about 3 °C (judgement) slurry freezes underfoot and water stands still in hose and nozzle: no water, \
-             no cutting. Empty machine and hose before the night.",
+    detail: "Below about 3 °C (judgement) slurry freezes underfoot and water stands still in hose and \
+             nozzle: no water, no cutting. Empty machine and hose before the night.",
 };
 
 /// Said for wet cutting; frost outdoors.

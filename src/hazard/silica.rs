@@ -22,8 +22,8 @@ const REFERENCE_DAY_H: f64 = 8.0;
 pub static GRAMS: Record = Record {
     id: "silica-grams",
     title: "Stone and silica that the kerf sets free",
-    what: "Volume of the kerf times density is the stone turned to dust or slurry; times the stone's share of \
-           crystalline silica it is silica.",
+    what: "Volume of the kerf times density is the stone turned to dust or slurry; times the stone's \
+           share of crystalline silica it is silica.",
     why: "It says what must be caught and carried away. It says nothing of what is in the air: no exposure \
           follows from it, and none is computed.",
     what_to_do: "Show it to whoever thinks that a few cuts need no water.",

@@ -14,12 +14,14 @@ use crate::tables::record::{Example, Phrase, Record, number};
 pub static RECORD: Record = Record {
     id: "slurry-clean-up",
     title: "Slurry is collected before it dries",
-    what: "The water and the stone in it: litres a minute times the minutes of cutting, and the stone of the kerf.",
+    what: "The water and the stone in it: litres a minute times the minutes of cutting, and the stone \
+           of the kerf.",
     why: "Dried slurry is the dust that was kept down. In a drain it sets like mortar.",
-    what_to_do: "Sheet under the trestles, scrape and wet-vacuum while wet, let it settle in buckets, pour the \
-                 clear water off, take the stone away in a closed bag.",
+    what_to_do: "Sheet under the trestles, scrape and wet-vacuum while wet, let it settle in buckets, \
+                 pour the clear water off, take the stone away in a closed bag.",
     sources: &[&doc::NIOSH_WATER, &doc::COMMON_PRACTICE],
-    formula: "slurry, kg = litres a minute × minutes + stone, kg; buckets = litres / 10, bags = kg / 5, each counted up",
+    formula: "slurry, kg = litres a minute × minutes + stone, kg; buckets = litres / 10, bags = kg / \
+              5, each counted up",
     example: Some(example),
     phrases: &[SLURRY, BAG],
     ..Record::HAZARD
@@ -28,16 +30,17 @@ pub static RECORD: Record = Record {
 const SLURRY: Phrase = Phrase {
     id: "slurry-clean-up",
     title: "slurry is collected before it dries: about {buckets} buckets",
-    detail: "About {kilos} kg: {water} l of water ({flow} l/min while the disc cuts) and {stone} g of stone, {buckets} \
-             buckets of {bucket} l. Dry, it is the dust you kept down. Sheet under the trestles, scrape and \
-             wet-vacuum while wet, rinse clothes, boots and machine, let the rest settle; none into drains.",
+    detail: "About {kilos} kg: {water} l of water ({flow} l/min while the disc cuts) and {stone} g of \
+             stone, {buckets} buckets of {bucket} l. Dry, it is the dust you kept down. Sheet under \
+             the trestles, scrape and wet-vacuum while wet, rinse clothes, boots and machine, let the \
+             rest settle; none into drains.",
 };
 const BAG: Phrase = Phrase {
     id: "dust-bags",
     title: "the dust in the extractor: about {bags} bags",
-    detail: "About {stone} g of stone if the shroud caught all of it, {bags} bags of {bag} kg at most. Change the bag \
-             with the respirator on, outdoors, closed before it leaves the extractor, never shaken out or \
-             emptied for another use.",
+    detail: "About {stone} g of stone if the shroud caught all of it, {bags} bags of {bag} kg at most. \
+             Change the bag with the respirator on, outdoors, closed before it leaves the extractor, \
+             never shaken out or emptied for another use.",
 };
 
 /// A bucket as it is carried, litres (judgement: twelve hold ten without spilling).
@@ -56,7 +59,8 @@ fn example() -> Example {
                 slurry_l,
                 buckets,
             } => format!(
-                "{water_l:.0} l of water, {slurry_kg:.1} kg and {slurry_l:.1} l of slurry, {buckets:.0} buckets"
+                "{water_l:.0} l of water, {slurry_kg:.1} kg and {slurry_l:.1} l of slurry, \
+                 {buckets:.0} buckets"
             ),
             Caught::Bags { .. } | Caught::Nothing => String::new(),
         },

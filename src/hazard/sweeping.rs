@@ -13,8 +13,8 @@ pub static RECORD: Record = Record {
     title: "No dry sweeping, no compressed air",
     what: "The stone that was sawn away lies about after the cuts, on floor, machine, clothes and hair.",
     why: "Swept dry or blown off it is in the air again, at the very moment when the respirator is off.",
-    what_to_do: "Respirator on until the place is clean. Wipe wet or vacuum with class H or HEPA. Clothes are \
-                 vacuumed or rinsed, never shaken or blown.",
+    what_to_do: "Respirator on until the place is clean. Wipe wet or vacuum with class H or HEPA. \
+                 Clothes are vacuumed or rinsed, never shaken or blown.",
     sources: &[&doc::OSHA_HOUSEKEEPING, &EN_60335_2_69],
     phrases: &[WET, DRY],
     ..Record::HAZARD
@@ -23,14 +23,14 @@ pub static RECORD: Record = Record {
 const WET: Phrase = Phrase {
     id: "no-dry-sweeping",
     title: "no dry sweeping, no compressed air",
-    detail: "{rule}{borrowed} About {stone} g of stone, up to {silica} g of it silica, lie about after the cuts: \
-             dry, they rise again. Vacuum: {vacuum}{vacuum_borrowed}.",
+    detail: "{rule}{borrowed} About {stone} g of stone, up to {silica} g of it silica, lie about after \
+             the cuts: dry, they rise again. Vacuum: {vacuum}{vacuum_borrowed}.",
 };
 const DRY: Phrase = Phrase {
     id: "vacuum-before-the-mask-comes-off",
     title: "dust that the shroud missed lies everywhere: vacuum it before the mask comes off",
-    detail: "No shroud catches all of {stone} g, least of all at the ends of a cut. Floor, ledges, machine and \
-             clothes are vacuumed before any mask comes off: {vacuum}{vacuum_borrowed}.",
+    detail: "No shroud catches all of {stone} g, least of all at the ends of a cut. Floor, ledges, \
+             machine and clothes are vacuumed before any mask comes off: {vacuum}{vacuum_borrowed}.",
 };
 
 /// The rule is said for every cut; what a dry cut leaves as well.

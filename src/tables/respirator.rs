@@ -55,6 +55,96 @@ pub enum MaskClass {
     PoweredFullFace,
 }
 
+impl MaskClass {
+    /// Every class, from the lightest to the heaviest.
+    pub const ALL: [Self; 16] = [
+        Self::N95,
+        Self::P100,
+        Self::Ffp2,
+        Self::Ffp3,
+        Self::HalfMaskP3,
+        Self::FullFace,
+        Self::PoweredHood,
+        Self::Th1,
+        Self::Th2,
+        Self::Th3,
+        Self::PoweredMask,
+        Self::Tm1,
+        Self::Tm2,
+        Self::Tm3,
+        Self::PoweredHalfMask,
+        Self::PoweredFullFace,
+    ];
+
+    /// The name that a sheet prints.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Ffp2 => "FFP2 filtering half mask",
+            Self::Ffp3 => "FFP3 filtering half mask",
+            Self::N95 => "N95 filtering facepiece",
+            Self::P100 => "P100 filtering facepiece or half mask",
+            Self::HalfMaskP3 => "half mask with P3 filters",
+            Self::FullFace => "full face mask with P3 or P100 filters",
+            Self::PoweredHood => "powered hood or helmet",
+            Self::Th1 => "powered hood or helmet TH1",
+            Self::Th2 => "powered hood or helmet TH2",
+            Self::Th3 => "powered hood or helmet TH3",
+            Self::PoweredMask => "powered tight mask",
+            Self::Tm1 => "powered tight mask TM1",
+            Self::Tm2 => "powered tight mask TM2",
+            Self::Tm3 => "powered tight mask TM3",
+            Self::PoweredHalfMask => "powered tight half mask",
+            Self::PoweredFullFace => "powered full face mask",
+        }
+    }
+
+    /// Whether it seals against the skin: it is fit-tested on its wearer and worn clean-shaven.
+    #[must_use]
+    pub const fn is_tight(self) -> bool {
+        !matches!(self, Self::PoweredHood | Self::Th1 | Self::Th2 | Self::Th3)
+    }
+
+    /// Whether a fan feeds it.
+    #[must_use]
+    pub const fn is_powered(self) -> bool {
+        matches!(
+            self,
+            Self::PoweredHood
+                | Self::Th1
+                | Self::Th2
+                | Self::Th3
+                | Self::PoweredMask
+                | Self::Tm1
+                | Self::Tm2
+                | Self::Tm3
+                | Self::PoweredHalfMask
+                | Self::PoweredFullFace
+        )
+    }
+}
+
+impl MaskScheme {
+    /// What its factors must not be confused with.
+    #[must_use]
+    pub const fn not_to_be_confused(self) -> &'static str {
+        match self {
+            Self::Us => {
+                "British factors (FFP3 20) do not count here, nor does a European class; a mask without \
+                 NIOSH approval or without a class is no respirator"
+            }
+            Self::Uk => {
+                "American factors (N95 10, powered masks up to 1000) do not count here; a nominal factor on \
+                 a box is not the assigned one; a mask without a class is no respirator"
+            }
+            Self::Strictest => {
+                "American and British factors are never mixed: the lower of the two is taken; a mask without \
+                 a class is no respirator"
+            }
+        }
+    }
+}
+
 /// What a scheme assigns to a class.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "kebab-case")]

@@ -134,6 +134,9 @@ fn bore_bond_and_last_day_of_a_disc() {
     let dated = disc("bond = \"resin\"\nexpires = 2027-03-31\n");
     assert_eq!(dated.bond, resin("2027-03-31"));
     assert_eq!(faults("[[disc]]\nbond = \"glue\"\n"), ["disc[0].bond"]);
+    // A last day on a diamond disc: more likely the bond was forgotten.
+    let undecided = "[[disc]]\nexpires = 2027-03-31\n";
+    assert_eq!(faults(undecided), ["disc[0].expires"]);
 }
 
 #[test]

@@ -11,8 +11,8 @@ pub static RECORD: Record = Record {
     title: "Look at the disc before each mounting",
     what: "Cracks, missing segments, blue spots from heat, a worn bore, a mark that cannot be read.",
     why: "At 80 m/s a piece of the rim flies as fast as a car on a race track, through goggles and skin.",
-    what_to_do: "Look, tap a steel disc and listen for a clear ring, turn it by hand on the spindle. A worn disc from a \
-                 bigger machine is not used.",
+    what_to_do: "Look, tap a steel disc and listen for a clear ring, turn it by hand on the spindle. A \
+                 worn disc from a bigger machine is not used.",
     sources: &[&doc::GRINDER_WARNINGS],
     phrases: &[LOOK],
     ..Record::HAZARD
@@ -21,9 +21,9 @@ pub static RECORD: Record = Record {
 const LOOK: Phrase = Phrase {
     id: "disc-before-use",
     title: "look at the disc before each mounting",
-    detail: "No cracks, bore to fit, both flanges the machine's own and clean, arrow the right way, guard of the disc's \
-             own size, gaps in the rim at most {gap} mm, never a worn disc from a bigger machine. At {speed} m/s every \
-             loose piece is a shot.",
+    detail: "No cracks, bore to fit, both flanges the machine's own and clean, arrow the right way, \
+             guard of the disc's own size, gaps in the rim at most {gap} mm, never a worn disc from a \
+             bigger machine. At {speed} m/s every loose piece is a shot.",
 };
 
 /// Said whenever a disc cuts.

@@ -10,10 +10,10 @@ use crate::tables::record::{Phrase, Record, number};
 pub static RECORD: Record = Record {
     id: "disc-bore",
     title: "Bore and flange",
-    what: "The hole of the disc must fit the seat of the machine, 22.23 mm (7/8 in) on hand machines, and both \
-           flanges must be the machine's own, clean and of one size.",
-    why: "A disc that sits loose runs out of true, shakes and cracks from its middle. A wrong flange presses on \
-          the wrong place.",
+    what: "The hole of the disc must fit the seat of the machine, 22.23 mm (7/8 in) on hand machines, \
+           and both flanges must be the machine's own, clean and of one size.",
+    why: "A disc that sits loose runs out of true, shakes and cracks from its middle. A wrong flange \
+          presses on the wrong place.",
     what_to_do: "The right disc for the machine. No bushing, no filing, no shim.",
     sources: &[&doc::GRINDER_WARNINGS, &OSA_BORE],
     phrases: &[MISFIT],
@@ -23,8 +23,9 @@ pub static RECORD: Record = Record {
 const MISFIT: Phrase = Phrase {
     id: "disc-bore",
     title: "{disc}: bore {bore} mm on a seat of {seat} mm",
-    detail: "Bore {bore} mm, seat {seat} mm, usual {usual} mm, at most {play} mm apart. A loose disc runs out of true and \
-             breaks, a tight one does not go on. The right disc for the machine: no bushing, no filing, no shim.",
+    detail: "Bore {bore} mm, seat {seat} mm, usual {usual} mm, at most {play} mm apart. A loose disc \
+             runs out of true and breaks, a tight one does not go on. The right disc for the machine: \
+             no bushing, no filing, no shim.",
 };
 
 /// A stop when they differ.

@@ -10,7 +10,8 @@ pub static RECORD: Record = Record {
     title: "Kickback",
     what: "A disc that is pinched or jams throws the machine back along its own line, at once.",
     why: "It reaches face, neck or thigh before a hand can answer.",
-    what_to_do: "Stand beside the line of the disc, two hands, guard on. After a pinch: stop, let it stand still, free it, enter again at full speed only.",
+    what_to_do: "Stand beside the line of the disc, two hands, guard on. After a pinch: stop, let it \
+                 stand still, free it, enter again at full speed only.",
     sources: &[&doc::GRINDER_WARNINGS],
     phrases: &[PINCHED],
     ..Record::HAZARD
@@ -19,7 +20,9 @@ pub static RECORD: Record = Record {
 const PINCHED: Phrase = Phrase {
     id: "kickback-pinched-disc",
     title: "a pinched disc kicks back",
-    detail: "Stand beside the line of the disc, two hands, guard on, nobody in that line. After a pinch: stop, let it stand still, free it, enter again at full speed only; never start in the cut.",
+    detail: "Stand beside the line of the disc, two hands, guard on, nobody in that line. After a \
+             pinch: stop, let it stand still, free it, enter again at full speed only; never start in \
+             the cut.",
 };
 
 /// Said whenever a disc cuts.

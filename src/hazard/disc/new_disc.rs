@@ -11,7 +11,8 @@ pub static RECORD: Record = Record {
     title: "One minute without load",
     what: "A newly mounted disc runs for a minute at full speed before it touches stone.",
     why: "A damaged disc nearly always breaks within that minute.",
-    what_to_do: "Guard on, nobody in the plane of the disc, machine held away. It shakes: off, and look again.",
+    what_to_do: "Guard on, nobody in the plane of the disc, machine held away. It shakes: off, and \
+                 look again.",
     sources: &[&doc::GRINDER_WARNINGS],
     phrases: &[RUN],
     ..Record::HAZARD
@@ -20,8 +21,8 @@ pub static RECORD: Record = Record {
 const RUN: Phrase = Phrase {
     id: "new-disc-run",
     title: "a newly mounted disc runs {minutes} minute without load",
-    detail: "{minutes} minute at full speed, guard on, machine held away, nobody in the plane of the disc, for each \
-             mounting. It shakes or sings: off, let it stand still, look again.",
+    detail: "{minutes} minute at full speed, guard on, machine held away, nobody in the plane of the \
+             disc, for each mounting. It shakes or sings: off, let it stand still, look again.",
 };
 
 /// Said whenever a disc cuts.

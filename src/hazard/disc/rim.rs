@@ -22,14 +22,15 @@ pub static RECORD: Record = Record {
 const ABOVE_ALL: Phrase = Phrase {
     id: "rim-speed-over-limit",
     title: "{disc}: rim speed {speed} m/s, highest marked class {highest}",
-    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s; no stripe allows more than \
-             {highest}. Smaller disc or slower machine.",
+    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s; no stripe allows \
+             more than {highest}. Smaller disc or slower machine.",
 };
 const ABOVE_HAND: Phrase = Phrase {
     id: "rim-speed-above-hand-discs",
     title: "{disc}: rim speed {speed} m/s, hand discs are made for {hand}",
-    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s. Above {hand} m/s (red stripe) only a \
-             disc with a green stripe ({highest} m/s): look for it, or take {slower} turns a minute or less.",
+    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s. Above {hand} m/s \
+             (red stripe) only a disc with a green stripe ({highest} m/s): look for it, or take \
+             {slower} turns a minute or less.",
 };
 
 /// A stop above every stripe, a caution above that of hand discs.

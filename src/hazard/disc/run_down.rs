@@ -19,7 +19,8 @@ pub static RECORD: Record = Record {
 const STILL: Phrase = Phrase {
     id: "disc-run-down",
     title: "the disc turns on after the switch is off",
-    detail: "Seconds, longer with a big disc: hold the machine clear of stone, hose and clothes until the disc stands still, then put it down. Plug or battery out before the disc is touched.",
+    detail: "Seconds, longer with a big disc: hold the machine clear of stone, hose and clothes until \
+             the disc stands still, then put it down. Plug or battery out before the disc is touched.",
 };
 
 /// Said whenever a disc cuts.

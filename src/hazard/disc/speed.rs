@@ -11,8 +11,10 @@ pub static RECORD: Record = Record {
     id: "disc-speed",
     title: "Machine faster than the disc's mark",
     what: "The speed on the machine's plate must not be above the speed marked on the disc.",
-    why: "The pull on the rim grows with the square of the speed. A disc that flies apart goes through a guard.",
-    what_to_do: "A disc marked for the machine's turns or more, or a slower machine. A disc without a mark is not used.",
+    why: "The pull on the rim grows with the square of the speed. A disc that flies apart goes through \
+          a guard.",
+    what_to_do: "A disc marked for the machine's turns or more, or a slower machine. A disc without a \
+                 mark is not used.",
     sources: &[&doc::GRINDER_WARNINGS],
     formula: super::RIM_SPEED.formula,
     example: super::RIM_SPEED.example,
@@ -23,8 +25,9 @@ pub static RECORD: Record = Record {
 const OVER: Phrase = Phrase {
     id: "disc-over-marked-rpm",
     title: "{disc}: machine {machine} turns a minute, disc marked {marked}",
-    detail: "The machine turns {over} a minute faster than the {marked} marked on the disc ({speed} m/s, marked for \
-             {marked_speed} m/s). The disc may fly apart: use one marked for {machine} or more, or a slower machine.",
+    detail: "The machine turns {over} a minute faster than the {marked} marked on the disc ({speed} \
+             m/s, marked for {marked_speed} m/s). The disc may fly apart: use one marked for {machine} \
+             or more, or a slower machine.",
 };
 const UNMARKED: Phrase = Phrase {
     id: "disc-mark-unknown",
@@ -35,8 +38,8 @@ const UNMARKED: Phrase = Phrase {
 const MACHINE: Phrase = Phrase {
     id: "machine-speed-unknown",
     title: "speed of the machine is not known",
-    detail: "Machine {machine} turns a minute: without its true speed no disc can be checked. Read the plate and \
-             enter machine.rpm.",
+    detail: "Machine {machine} turns a minute: without its true speed no disc can be checked. Read the \
+             plate and enter machine.rpm.",
 };
 
 /// A stop when the machine's speed is not known.

@@ -19,7 +19,8 @@ pub static RECORD: Record = Record {
 const STRAIGHT: Phrase = Phrase {
     id: "never-steer-the-disc",
     title: "a disc cuts straight: never steer it round a curve",
-    detail: "Side load bends and breaks a disc. Side load allowed: none. Curves are made of straight plunges as drawn; no grinding with the flat of a cutting disc.",
+    detail: "Side load bends and breaks a disc. Side load allowed: none. Curves are made of straight \
+             plunges as drawn; no grinding with the flat of a cutting disc.",
 };
 
 /// Said whenever a disc cuts.

@@ -15,8 +15,8 @@ pub static RECORD: Record = Record {
     what: "The filter must hold 99 % at least and be cleaned while it runs. Classes: L lets through 1 % at \
            most, M 0.1 %, H 0.005 %.",
     why: "A household cleaner blows the finest dust, the one that reaches the lungs, out at its back.",
-    what_to_do: "Class M or H with filter cleaning or a cyclone, a tight hose, emptied without raising dust. Go \
-                 slowly at both ends of a cut, where the shroud stands open.",
+    what_to_do: "Class M or H with filter cleaning or a cyclone, a tight hose, emptied without raising \
+                 dust. Go slowly at both ends of a cut, where the shroud stands open.",
     sources: &[&doc::OSHA_TABLE_1, &EN_60335_2_69],
     phrases: &[FILTER],
     ..Record::HAZARD
@@ -25,9 +25,10 @@ pub static RECORD: Record = Record {
 const FILTER: Phrase = Phrase {
     id: "extractor-filter",
     title: "the extractor's filter must hold {holds} % and be cleaned while it runs",
-    detail: "Airflow {has} m³/h, least {asks} m³/h. It counts with a clean filter of at least {holds} %, a cyclone \
-             or filter cleaning, and the shroud on the stone: {vacuum}{borrowed}; class M lets through at most \
-             {m} %. Both ends of a cut and plunges leave the shroud open: go slowly there.",
+    detail: "Airflow {has} m³/h, least {asks} m³/h. It counts with a clean filter of at least {holds} \
+             %, a cyclone or filter cleaning, and the shroud on the stone: {vacuum}{borrowed}; class M \
+             lets through at most {m} %. Both ends of a cut and plunges leave the shroud open: go \
+             slowly there.",
 };
 
 /// Said for a shroud that counts.

@@ -11,8 +11,9 @@ pub static RECORD: Record = Record {
     title: "Indoors: air must be drawn out as well",
     what: "Cutting in a room, a garage, a tent or any place where the dust cannot drift away.",
     why: "Fine dust stays in the air of a room for hours, and settles where it is stirred up for weeks.",
-    what_to_do: "Cut outdoors if it can be done. Otherwise exhaust the air to the open, close off the room, let \
-                 nobody in without a respirator, and clean with the right vacuum before anybody uses it.",
+    what_to_do: "Cut outdoors if it can be done. Otherwise exhaust the air to the open, close off the \
+                 room, let nobody in without a respirator, and clean with the right vacuum before \
+                 anybody uses it.",
     sources: &[&doc::OSHA_TABLE_1],
     phrases: &[EXHAUST],
     ..Record::HAZARD

@@ -27,13 +27,14 @@ pub static RECORD: Record = Record {
 const LESS: Phrase = Phrase {
     id: "control-cut-less",
     title: "cut less",
-    detail: "{face} m² of face are sawn, {minutes} minutes with the disc in the stone: every edge that stays as it \
-             is raises no dust",
+    detail: "{face} m² of face are sawn, {minutes} minutes with the disc in the stone: every edge that \
+             stays as it is raises no dust",
 };
 const SHOP: Phrase = Phrase {
     id: "control-shop",
     title: "have it cut wet by a shop",
-    detail: "a bridge saw under water cuts this in a few minutes, and {grams} g of stone never reach your place",
+    detail: "a bridge saw under water cuts this in a few minutes, and {grams} g of stone never reach \
+             your place",
 };
 const AT_DISC: Phrase = Phrase {
     id: "control-at-the-disc",

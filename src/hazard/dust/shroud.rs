@@ -27,8 +27,9 @@ pub static RECORD: Record = Record {
 const UNKNOWN: Phrase = Phrase {
     id: "shroud-airflow-unknown",
     title: "airflow of the extractor is not known",
-    detail: "Airflow not known, a {disc} mm disc asks for at least {asks} m³/h. Without it the shroud's control \
-             is not proven: read the extractor's plate and enter dust.airflow, or cut wet.",
+    detail: "Airflow not known, a {disc} mm disc asks for at least {asks} m³/h. Without it the \
+             shroud's control is not proven: read the extractor's plate and enter dust.airflow, or cut \
+             wet.",
 };
 const TOO_SMALL: Phrase = Phrase {
     id: "shroud-airflow-too-small",

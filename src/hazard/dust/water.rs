@@ -12,8 +12,8 @@ pub static RECORD: Record = Record {
     what: "Wet cutting holds the dust only while water reaches the rim.",
     why: "A few seconds without water raise as much dust as minutes with it. The rule names no litres for a \
           grinder: enough that no dust is seen. For hand-held cut-off saws 0.5 litres a minute is advised.",
-    what_to_do: "Water at the rim before the disc touches the stone, until it has left it. Dust or steam seen: \
-                 stop, more water. Measure the flow with a bucket and a watch.",
+    what_to_do: "Water at the rim before the disc touches the stone, until it has left it. Dust or \
+                 steam seen: stop, more water. Measure the flow with a bucket and a watch.",
     sources: &[&doc::OSHA_TABLE_1, &doc::NIOSH_WATER],
     phrases: &[FLOW, TOO_LITTLE],
     ..Record::HAZARD
@@ -25,15 +25,15 @@ pub const ADVISED_L_MIN: f64 = 0.5;
 const FLOW: Phrase = Phrase {
     id: "water-flow",
     title: "water onto the disc without a break, enough that no dust is seen",
-    detail: "{flow} litres a minute entered. The rule names no figure for a grinder; {advised} litres a minute is \
-             advised for hand-held cut-off saws. Water at the rim before the disc touches the stone, until it \
-             has left it. Dust or steam seen: stop, more water.",
+    detail: "{flow} litres a minute entered. The rule names no figure for a grinder; {advised} litres \
+             a minute is advised for hand-held cut-off saws. Water at the rim before the disc touches \
+             the stone, until it has left it. Dust or steam seen: stop, more water.",
 };
 const TOO_LITTLE: Phrase = Phrase {
     id: "water-too-little",
     title: "{flow} litres a minute is less than is advised for a hand-held saw",
-    detail: "{flow} litres a minute, {advised} advised for hand-held cut-off saws: less holds down less dust. \
-             Larger container or nozzle, and no cut while dust is seen.",
+    detail: "{flow} litres a minute, {advised} advised for hand-held cut-off saws: less holds down \
+             less dust. Larger container or nozzle, and no cut while dust is seen.",
 };
 
 /// Said for wet cutting.

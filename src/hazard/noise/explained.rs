@@ -8,8 +8,10 @@ use crate::tables::record::{Example, Record};
 pub static LEX: Record = Record {
     id: "lex-8h",
     title: "Noise over 8 hours, equal energy",
-    what: "The level that, over 8 hours, would carry the same energy as the day's noises. 3 dB more halve the time.",
-    why: "Action values 80 and 85 dB(A), limit 87 dB(A) under the protector, where the European directive holds.",
+    what: "The level that, over 8 hours, would carry the same energy as the day's noises. 3 dB more \
+           halve the time.",
+    why: "Action values 80 and 85 dB(A), limit 87 dB(A) under the protector, where the European \
+          directive holds.",
     what_to_do: "Add every loud spell of the day; quiet hours hardly count.",
     sources: &[&doc::EU_NOISE],
     formula: "L_EX,8h = 10·lg(Σ T·10^(L/10) / 8 h), dB(A)",
@@ -20,7 +22,8 @@ pub static LEX: Record = Record {
 pub static OSHA: Record = Record {
     id: "osha-dose",
     title: "OSHA's noise dose and time-weighted average",
-    what: "Each level has its allowed hours, 8 at 90 dBA, halved for 5 dB more; the shares used up are summed.",
+    what: "Each level has its allowed hours, 8 at 90 dBA, halved for 5 dB more; the shares used up are \
+           summed.",
     why: "100 % is the limit, 50 % (85 dBA) the action level.",
     what_to_do: "Never mix it with the equal-energy level: the two halve at different steps.",
     sources: &[&doc::OSHA_NOISE],
@@ -34,7 +37,8 @@ pub static NIOSH: Record = Record {
     title: "Minutes that NIOSH recommends at most",
     what: "How long a level may be borne without protection: 8 hours at 85 dBA, halved for 3 dB more.",
     why: "It is stricter than OSHA's limit and nearer to what ears bear.",
-    what_to_do: "Wear protection from the first start of the machine; the minutes say how soon it is too late.",
+    what_to_do: "Wear protection from the first start of the machine; the minutes say how soon it is \
+                 too late.",
     sources: &[&doc::NIOSH_NOISE],
     formula: "T = 480 / 2^((L - 85)/3) min",
     example: Some(hundred),

@@ -13,8 +13,8 @@ pub static RECORD: Record = Record {
     title: "Noise",
     what: "A disc in stone makes 98 to 107 dB(A) at the ear.",
     why: "At such levels hearing is harmed within minutes. It does not come back, and the ringing stays.",
-    what_to_do: "Hearing protection for everybody within earshot, from the first start of the machine; cut where the \
-                 noise can go away; split the work over days.",
+    what_to_do: "Hearing protection for everybody within earshot, from the first start of the machine; \
+                 cut where the noise can go away; split the work over days.",
     sources: &[&doc::EU_NOISE, &doc::OSHA_NOISE, &IFA_4214, &BARBOSA],
     formula: "L_EX,8h = 10·lg(Σ T·10^(L/10) / 8 h)",
     example: super::LEX.example,
@@ -31,40 +31,42 @@ pub static RECORD: Record = Record {
 const OVER_LIMIT: Phrase = Phrase {
     id: "noise-over-limit",
     title: "noise L_EX,8h {day} dB(A), limit {limit} dB(A)",
-    detail: "{level} dB(A) for {hours} hours of the day with this machine: L_EX,8h {day_exact}, limit {limit} dB(A)\
-             {borrowed}; it holds under the protector, and none is proven enough. At this level {to_duty} minutes reach \
-             {duty} dB(A). Hearing protection for everybody within earshot, from the first start of the machine; \
-             NIOSH recommends at most {niosh} minutes unprotected. Check your current rules.",
+    detail: "{level} dB(A) for {hours} hours of the day with this machine: L_EX,8h {day_exact}, limit \
+             {limit} dB(A){borrowed}; it holds under the protector, and none is proven enough. At this \
+             level {to_duty} minutes reach {duty} dB(A). Hearing protection for everybody within \
+             earshot, from the first start of the machine; NIOSH recommends at most {niosh} minutes \
+             unprotected. Check your current rules.",
 };
 const OVER_ACTION: Phrase = Phrase {
     id: "noise-over-action",
     title: "noise L_EX,8h {day} dB(A), action value {action} dB(A)",
-    detail: "{level} dB(A) for {hours} hours of the day with this machine: L_EX,8h {day_exact} before ear protection, \
-             action value {action} dB(A){borrowed}. At this level {to_duty} minutes reach {duty} dB(A). Hearing \
-             protection for everybody within earshot, from the first start of the machine; NIOSH recommends at most \
-             {niosh} minutes unprotected. Check your current rules.",
+    detail: "{level} dB(A) for {hours} hours of the day with this machine: L_EX,8h {day_exact} before \
+             ear protection, action value {action} dB(A){borrowed}. At this level {to_duty} minutes \
+             reach {duty} dB(A). Hearing protection for everybody within earshot, from the first start \
+             of the machine; NIOSH recommends at most {niosh} minutes unprotected. Check your current \
+             rules.",
 };
 const OSHA_OVER_LIMIT: Phrase = Phrase {
     id: "noise-over-osha-limit",
     title: "noise TWA {day} dBA, limit {limit} dBA",
-    detail: "{level} dBA for {hours} hours of the day with this machine: TWA {day_exact}, limit {limit} dBA{borrowed} \
-             before ear protection. At this level {to_duty} minutes reach {duty} dBA. Hearing protection for everybody \
-             within earshot, from the first start of the machine; NIOSH recommends at most {niosh} minutes \
-             unprotected. Check your current rules.",
+    detail: "{level} dBA for {hours} hours of the day with this machine: TWA {day_exact}, limit \
+             {limit} dBA{borrowed} before ear protection. At this level {to_duty} minutes reach {duty} \
+             dBA. Hearing protection for everybody within earshot, from the first start of the \
+             machine; NIOSH recommends at most {niosh} minutes unprotected. Check your current rules.",
 };
 const OSHA_OVER_ACTION: Phrase = Phrase {
     id: "noise-over-osha-action",
     title: "noise TWA {day} dBA, action level {action} dBA",
-    detail: "{level} dBA for {hours} hours of the day with this machine: TWA {day_exact}, action level {action} dBA\
-             {borrowed} before ear protection. At this level {to_duty} minutes reach {duty} dBA. Hearing protection for \
-             everybody within earshot, from the first start of the machine; NIOSH recommends at most {niosh} minutes \
-             unprotected. Check your current rules.",
+    detail: "{level} dBA for {hours} hours of the day with this machine: TWA {day_exact}, action level \
+             {action} dBA{borrowed} before ear protection. At this level {to_duty} minutes reach \
+             {duty} dBA. Hearing protection for everybody within earshot, from the first start of the \
+             machine; NIOSH recommends at most {niosh} minutes unprotected. Check your current rules.",
 };
 const UNKNOWN: Phrase = Phrase {
     id: "noise-unknown",
     title: "noise of the machine is not known",
-    detail: "Level {level} dB(A): no grinder is silent. Take the maker's figure, or {usual} dB(A) for a large disc on \
-             stone, and enter machine.noise. Wear hearing protection until then.",
+    detail: "Level {level} dB(A): no grinder is silent. Take the maker's figure, or {usual} dB(A) for \
+             a large disc on stone, and enter machine.noise. Wear hearing protection until then.",
 };
 
 /// Said when a value is reached, or nothing is known.

@@ -13,11 +13,11 @@ pub const TOO_QUIET_DB: f64 = 70.0;
 pub static RECORD: Record = Record {
     id: "hearing-protector",
     title: "Hearing protector",
-    what: "What a protector leaves at the ear follows from its rating and from how the region derates it. 75 to 80 \
-           dB(A) is good, below 70 is too quiet.",
+    what: "What a protector leaves at the ear follows from its rating and from how the region derates \
+           it. 75 to 80 dB(A) is good, below 70 is too quiet.",
     why: "Too little harms the hearing; too much, and the shout to stop is not heard.",
-    what_to_do: "Enter the rating in [protector]. Worn all the time: a tenth of the time without it takes half of \
-                 its worth. Both plugs and muffs only when one is not enough.",
+    what_to_do: "Enter the rating in [protector]. Worn all the time: a tenth of the time without it \
+                 takes half of its worth. Both plugs and muffs only when one is not enough.",
     sources: &[
         &doc::EN_ISO_4869_2,
         &doc::HSE_REAL_WORLD,
@@ -34,26 +34,30 @@ pub static RECORD: Record = Record {
 const UNKNOWN: Phrase = Phrase {
     id: "protector-unknown",
     title: "hearing protector not known",
-    detail: "{level} dB(A) at the ear while cutting, {duty} dB(A) over the day makes protection a duty; what is worn \
-             against it nobody said. Read SNR, H M L or NRR on the box and enter it in [protector].",
+    detail: "{level} dB(A) at the ear while cutting, {duty} dB(A) over the day makes protection a \
+             duty; what is worn against it nobody said. Read SNR, H M L or NRR on the box and enter it \
+             in [protector].",
 };
 const WEAK: Phrase = Phrase {
     id: "protector-too-weak",
     title: "hearing protector too weak: {day} dB(A) over the day under it",
-    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear, {day} over the day, at most \
-             {duty}. A protector with a higher rating, plugs under muffs, or fewer minutes.",
+    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear, {day} over \
+             the day, at most {duty}. A protector with a higher rating, plugs under muffs, or fewer \
+             minutes.",
 };
 const STRONG: Phrase = Phrase {
     id: "protector-too-strong",
     title: "hearing protector too strong: {ear} dB(A) at the ear",
-    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear. Below {quiet} dB(A) calls \
-             and warnings are missed: agree on hand signs, or take one with a lower rating.",
+    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear. Below \
+             {quiet} dB(A) calls and warnings are missed: agree on hand signs, or take one with a \
+             lower rating.",
 };
 const FOREIGN: Phrase = Phrase {
     id: "protector-foreign-rating",
     title: "the protector's rating is not the one that is reckoned with here",
-    detail: "SNR, H M L (EN 352) and NRR (American) are tested differently and never exchanged. It was reckoned by its \
-             own scheme, the stricter way: {holds} dB held back. Ask for the rating that counts where you are.",
+    detail: "SNR, H M L (EN 352) and NRR (American) are tested differently and never exchanged. It was \
+             reckoned by its own scheme, the stricter way: {holds} dB held back. Ask for the rating \
+             that counts where you are.",
 };
 
 /// Said when the day needs protection and it is not right.

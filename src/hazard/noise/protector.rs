@@ -33,12 +33,13 @@ pub static SNR: Record = Record {
 pub static HML: Record = Record {
     id: "hml",
     title: "Hearing protector by H, M and L",
-    what: "The reduction follows from the difference between C- and A-weighted level: M at 2 dB, towards H in \
-           high noise, towards L in low noise.",
+    what: "The reduction follows from the difference between C- and A-weighted level: M at 2 dB, \
+           towards H in high noise, towards L in low noise.",
     why: "A disc's noise is high, and SNR alone does not see that.",
     what_to_do: "Enter protector.h, protector.m and protector.l.",
     sources: &[&doc::EN_ISO_4869_2, &doc::HSE_REAL_WORLD],
-    formula: "d = LC - LA; PNR = M - (H - M)/4·(d - 2) for d ≤ 2, M - (M - L)/8·(d - 2) above; L'A = LA - PNR",
+    formula: "d = LC - LA; PNR = M - (H - M)/4·(d - 2) for d ≤ 2, M - (M - L)/8·(d - 2) above; L'A = \
+              LA - PNR",
     example: Some(hml_example),
     ..Record::FORMULA
 };
@@ -46,8 +47,8 @@ pub static HML: Record = Record {
 pub static NRR: Record = Record {
     id: "nrr",
     title: "Hearing protector by NRR",
-    what: "7 dB come off for an A-weighted level, and OSHA's manual counts on half of the rest. NIOSH takes 25 % \
-           off muffs, 50 % off formable plugs and 70 % off other plugs before the 7 dB.",
+    what: "7 dB come off for an A-weighted level, and OSHA's manual counts on half of the rest. NIOSH \
+           takes 25 % off muffs, 50 % off formable plugs and 70 % off other plugs before the 7 dB.",
     why: "Worn at work, protectors give far less than the box says.",
     what_to_do: "Enter protector.nrr and protector.kind.",
     sources: &[&doc::OSHA_PROTECTOR, &doc::NIOSH_PROTECTOR],

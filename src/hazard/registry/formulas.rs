@@ -21,7 +21,8 @@ pub(super) static OF_STAGES: &[Record] = &[
     Record {
         id: "deepest-cut",
         title: "Deepest cut of a disc",
-        what: "Half of what the diameter exceeds flange or gear head by, less everything between machine and stone.",
+        what: "Half of what the diameter exceeds flange or gear head by, less everything between \
+               machine and stone.",
         why: "It must reach the thickest reading and 3 mm more.",
         what_to_do: "Measure obstruction and plate; both cost depth at once.",
         sources: &[&doc::COMPUTED],
@@ -33,7 +34,8 @@ pub(super) static OF_STAGES: &[Record] = &[
         id: "kerf-chord",
         title: "Length of a plunge, c(z)",
         what: "Half the length of a disc's cut at a depth z when its rim is h below the face.",
-        why: "At the face it tells how near a plunge comes to kept stone, at the underside whether plunges meet.",
+        why: "At the face it tells how near a plunge comes to kept stone, at the underside whether \
+              plunges meet.",
         what_to_do: "A bigger disc cuts longer; lower it less, and the cut is shorter.",
         sources: &[&doc::COMPUTED],
         formula: "c(z) = √(R² - (R - (h - z))²), mm",
@@ -54,7 +56,8 @@ pub(super) static OF_STAGES: &[Record] = &[
     Record {
         id: "station-step",
         title: "Largest step between stations",
-        what: "The smaller of two angles: that of the cusp limit, and that at which plunges still meet at the underside.",
+        what: "The smaller of two angles: that of the cusp limit, and that at which plunges still meet \
+               at the underside.",
         why: "Beyond the first the ridge is too high, beyond the second the waste hangs on below.",
         what_to_do: "The arc is divided into equal steps, none larger than this.",
         sources: &[&doc::COMPUTED],
@@ -100,9 +103,11 @@ pub(super) static OF_STAGES: &[Record] = &[
         title: "The revised lifting equation",
         what: "A recommended weight limit for one person's lift; load over limit is the lifting index.",
         why: "Reach, height, travel, turn, frequency and grip each take their part of 23 kg (51 lb).",
-        what_to_do: "For the lift off the trestles only. It leaves out carrying, one-handed lifts and tight places.",
+        what_to_do: "For the lift off the trestles only. It leaves out carrying, one-handed lifts and \
+                     tight places.",
         sources: &[&NIOSH_EQUATION],
-        formula: "RWL = LC·HM·VM·DM·AM·FM·CM; HM 25/H, VM 1 - 0.003|V - 75|, DM 0.82 + 4.5/D, AM 1 - 0.0032·A (cm, degrees)",
+        formula: "RWL = LC·HM·VM·DM·AM·FM·CM; HM 25/H, VM 1 - 0.003|V - 75|, DM 0.82 + 4.5/D, AM 1 - \
+                  0.0032·A (cm, degrees)",
         example: Some(lift),
         ..Record::FORMULA
     },
@@ -111,7 +116,8 @@ pub(super) static OF_STAGES: &[Record] = &[
         title: "Bending of a stone under its own weight",
         what: "Greatest moment between or over two supports, over the section's resistance.",
         why: "Flat, only the thickness resists; on edge, the depth: far less stress.",
-        what_to_do: "Compare with strength over safety factor. The best two supports of a plain strip stand 0.2071 of its length from its ends.",
+        what_to_do: "Compare with strength over safety factor. The best two supports of a plain strip \
+                     stand 0.2071 of its length from its ends.",
         sources: &[&doc::GERE, &crate::tables::stones::sources::BEALL],
         formula: "σ = 6·M/(b·t²) flat, 6·M/(t·b²) on edge, MPa",
         example: Some(strip),

@@ -13,8 +13,8 @@ pub static RECORD: Record = Record {
     what: "Powered hoods are marked TH1, TH2 or TH3, powered masks TM1, TM2 or TM3; American ones are told \
            apart as half and full face.",
     why: "The factor runs from 10 to 40 in the British scheme, from 50 to 1000 in the American one.",
-    what_to_do: "Read the mark and enter it as dust.respirator: th1, th2, th3, tm1, tm2, tm3, powered-half-mask \
-                 or powered-full-face. Until then the lowest factor counts.",
+    what_to_do: "Read the mark and enter it as dust.respirator: th1, th2, th3, tm1, tm2, tm3, \
+                 powered-half-mask or powered-full-face. Until then the lowest factor counts.",
     sources: &[&UK_QUOTED, &UK_MEMORY, &doc::OSHA_MASKS],
     phrases: &[UNREAD],
     ..Record::HAZARD
@@ -23,8 +23,9 @@ pub static RECORD: Record = Record {
 const UNREAD: Phrase = Phrase {
     id: "respirator-class",
     title: "read the class marked on the {mask}",
-    detail: "Its factor is {least} to {most} by class ({marks}), {apf} or more asked for{borrowed}. It counts as \
-             {least} until the mark is entered as dust.respirator: use one marked for {apf} or more.",
+    detail: "Its factor is {least} to {most} by class ({marks}), {apf} or more asked for{borrowed}. It \
+             counts as {least} until the mark is entered as dust.respirator: use one marked for {apf} \
+             or more.",
 };
 
 /// Said when the lowest mark would be too little and the highest enough.

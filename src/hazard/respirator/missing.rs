@@ -21,21 +21,22 @@ pub static RECORD: Record = Record {
 const MISSING: Phrase = Phrase {
     id: "respirator-missing",
     title: "no respirator at hand",
-    detail: "Respirator: none, factor {apf} or more asked for{borrowed}. First the open steps of the order of \
-             controls; then get one that fits its wearer, and enter dust.respirator.",
+    detail: "Respirator: none, factor {apf} or more asked for{borrowed}. First the open steps of the \
+             order of controls; then get one that fits its wearer, and enter dust.respirator.",
 };
 const UNSETTLED: Phrase = Phrase {
     id: "respirator-missing-unassessed",
     title: "no respirator at hand, and nothing settles which is enough",
-    detail: "Respirator: none; factor not settled by anything published: exposure must be assessed. First the \
-             open steps of the order of controls; then have it assessed, get the respirator that follows, and \
-             enter dust.respirator.",
+    detail: "Respirator: none; factor not settled by anything published: exposure must be assessed. \
+             First the open steps of the order of controls; then have it assessed, get the respirator \
+             that follows, and enter dust.respirator.",
 };
 const NONE_ASKED: Phrase = Phrase {
     id: "respirator-none-asked",
     title: "no respirator at hand; the table asks for none here",
-    detail: "Respirator: none, none asked for by the table{borrowed}. The table holds only while its control works \
-             without a fault: have one ready, and wear it whenever dust is seen and for cleaning up.",
+    detail: "Respirator: none, none asked for by the table{borrowed}. The table holds only while its \
+             control works without a fault: have one ready, and wear it whenever dust is seen and for \
+             cleaning up.",
 };
 
 /// A stop, unless the table asks for none.

@@ -85,6 +85,52 @@ pub struct RespiratorReport {
     pub enough: Enough,
     /// Highest concentration it may be worn in, mg/m³: factor × limit; 0 without a factor.
     pub max_use_mg_m3: f64,
+    /// Respirators of the scheme that reach the factor asked for, whatever their mark; none when no
+    /// factor is.
+    pub suitable: Vec<Suitable>,
+    /// What the scheme must not be confused with.
+    pub not_to_be_confused: &'static str,
+}
+
+/// A respirator that reaches what is asked for.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Suitable {
+    /// What it is.
+    pub name: &'static str,
+    /// Its factor.
+    pub apf: u16,
+    /// How it must be worn.
+    pub worn: Worn,
+}
+
+/// How a respirator must be worn for its factor to count.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Worn {
+    /// Fit-tested on its wearer and over clean-shaven skin.
+    FitTestedAndShaven,
+    /// As its maker says; it does not seal against the skin.
+    Loose,
+}
+
+/// The respirators of a scheme that reach what is asked for.
+fn suitable(scheme: MaskScheme, required: Required) -> Vec<Suitable> {
+    let Required::AtLeast(asked) = required else {
+        return Vec::new();
+    };
+    let one = |class: MaskClass| {
+        let apf = assigned(scheme, class).least();
+        (apf >= asked).then_some(Suitable {
+            name: class.name(),
+            apf,
+            worn: if class.is_tight() {
+                Worn::FitTestedAndShaven
+            } else {
+                Worn::Loose
+            },
+        })
+    };
+    MaskClass::ALL.into_iter().filter_map(one).collect()
 }
 
 /// Highest concentration a respirator may be worn in: its factor times the limit, in the limit's
@@ -119,52 +165,21 @@ const fn class(respirator: Respirator) -> Option<MaskClass> {
 
 /// The name that a sheet prints.
 const fn name(respirator: Respirator) -> &'static str {
-    match respirator {
-        Respirator::None => "none",
-        Respirator::Nuisance => "paper or cloth mask without a class",
-        Respirator::Ffp2 => "FFP2 filtering half mask",
-        Respirator::Ffp3 => "FFP3 filtering half mask",
-        Respirator::N95 => "N95 filtering facepiece",
-        Respirator::P100 => "P100 filtering facepiece or half mask",
-        Respirator::HalfMaskP3 => "half mask with P3 filters",
-        Respirator::FullFace => "full face mask with P3 or P100 filters",
-        Respirator::PoweredHood => "powered hood or helmet",
-        Respirator::Th1 => "powered hood or helmet TH1",
-        Respirator::Th2 => "powered hood or helmet TH2",
-        Respirator::Th3 => "powered hood or helmet TH3",
-        Respirator::PoweredMask => "powered tight mask",
-        Respirator::Tm1 => "powered tight mask TM1",
-        Respirator::Tm2 => "powered tight mask TM2",
-        Respirator::Tm3 => "powered tight mask TM3",
-        Respirator::PoweredHalfMask => "powered tight half mask",
-        Respirator::PoweredFullFace => "powered full face mask",
+    match (respirator, class(respirator)) {
+        (Respirator::Nuisance, _) => "paper or cloth mask without a class",
+        (_, Some(class)) => class.name(),
+        (_, None) => "none",
     }
 }
 
 /// Whether it seals against the skin.
 const fn tight(respirator: Respirator) -> bool {
-    class(respirator).is_some()
-        && !matches!(
-            respirator,
-            Respirator::PoweredHood | Respirator::Th1 | Respirator::Th2 | Respirator::Th3
-        )
+    matches!(class(respirator), Some(class) if class.is_tight())
 }
 
 /// Whether a fan feeds it.
 pub(super) const fn powered(respirator: Respirator) -> bool {
-    matches!(
-        respirator,
-        Respirator::PoweredHood
-            | Respirator::Th1
-            | Respirator::Th2
-            | Respirator::Th3
-            | Respirator::PoweredMask
-            | Respirator::Tm1
-            | Respirator::Tm2
-            | Respirator::Tm3
-            | Respirator::PoweredHalfMask
-            | Respirator::PoweredFullFace
-    )
+    matches!(class(respirator), Some(class) if class.is_powered())
 }
 
 /// Asked for and at hand, and what is wrong with it.
@@ -204,6 +219,8 @@ fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
             Required::AtLeast(_) => Enough::No,
         },
         max_use_mg_m3: max_use_concentration(least, job.region.record().silica.limit_mg_m3),
+        suitable: suitable(rule.scheme, required),
+        not_to_be_confused: rule.scheme.not_to_be_confused(),
     }
 }
 

@@ -10,11 +10,11 @@ use crate::tables::record::{Phrase, Record};
 pub static RECORD: Record = Record {
     id: "nuisance-mask",
     title: "A nuisance mask is no respirator",
-    what: "A paper, cloth or surgical mask, or one with a single strap, that carries no class such as FFP3, N95 \
-           or P100.",
+    what: "A paper, cloth or surgical mask, or one with a single strap, that carries no class such as \
+           FFP3, N95 or P100.",
     why: "It keeps splashes and coarse dust off. The dust that scars the lungs goes through it and round it.",
-    what_to_do: "First the open steps of the order of controls. Then a respirator with a class that counts where \
-                 you are, fit-tested on its wearer.",
+    what_to_do: "First the open steps of the order of controls. Then a respirator with a class that \
+                 counts where you are, fit-tested on its wearer.",
     sources: &[&doc::OSHA_MASKS, &doc::UK_MASKS],
     phrases: &[NUISANCE],
     ..Record::HAZARD

@@ -10,10 +10,10 @@ use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
 pub static RECORD: Record = Record {
     id: "respirator-not-in-scheme",
     title: "A respirator of another scheme",
-    what: "American factors (29 CFR 1910.134) are for respirators approved by NIOSH, British ones (HSG53) for \
-           European classes.",
-    why: "Each scheme tests masks in its own way: the same kind of mask carries 10 in one and 20 in the other. \
-          A factor is never taken from one into the other.",
+    what: "American factors (29 CFR 1910.134) are for respirators approved by NIOSH, British ones \
+           (HSG53) for European classes.",
+    why: "Each scheme tests masks in its own way: the same kind of mask carries 10 in one and 20 in \
+          the other. A factor is never taken from one into the other.",
     what_to_do: "Use a respirator that is approved where the work is done.",
     sources: &[&doc::OSHA_MASKS, &doc::UK_MASKS, &UK_QUOTED, &UK_MEMORY],
     phrases: &[FOREIGN, FOREIGN_UNASKED],
@@ -23,15 +23,15 @@ pub static RECORD: Record = Record {
 const FOREIGN: Phrase = Phrase {
     id: "respirator-not-in-scheme",
     title: "{mask} has no factor in this region's scheme",
-    detail: "{mask}: factor 0 here, one asked for{borrowed}. Factors of two schemes are never mixed; a mask without \
-             a row in this one counts as none. First the open steps of the order of controls; then one that is \
-             approved where you are.",
+    detail: "{mask}: factor 0 here, one asked for{borrowed}. Factors of two schemes are never mixed; a \
+             mask without a row in this one counts as none. First the open steps of the order of \
+             controls; then one that is approved where you are.",
 };
 const FOREIGN_UNASKED: Phrase = Phrase {
     id: "respirator-unlisted",
     title: "{mask} has no factor in this region's scheme",
-    detail: "Factor 0, none asked for by the table{borrowed}. It may well hold dust back, but no rule here counts it: \
-             ask for one that is approved where you are.",
+    detail: "Factor 0, none asked for by the table{borrowed}. It may well hold dust back, but no rule \
+             here counts it: ask for one that is approved where you are.",
 };
 
 /// A stop where a factor is asked for.

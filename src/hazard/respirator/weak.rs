@@ -12,8 +12,8 @@ pub static RECORD: Record = Record {
     title: "Respirator weaker than asked for",
     what: "The factor of the respirator at hand is below what is asked for the work.",
     why: "What is asked for is the least that somebody with measurements found enough.",
-    what_to_do: "First see whether a stronger control lowers what is asked for: the order of controls says what \
-                 each open step would change. Then a respirator with a higher factor.",
+    what_to_do: "First see whether a stronger control lowers what is asked for: the order of controls \
+                 says what each open step would change. Then a respirator with a higher factor.",
     sources: &[&doc::OSHA_TABLE_1, &doc::HSE_STONEMASONRY],
     phrases: &[WEAK],
     ..Record::HAZARD
@@ -22,9 +22,9 @@ pub static RECORD: Record = Record {
 const WEAK: Phrase = Phrase {
     id: "respirator-below-required",
     title: "{mask} counts as factor {has} here, {apf} asked for",
-    detail: "{mask}: factor {has}, {apf} or more asked for{borrowed}. First the open steps of the order of controls: \
-             a stronger control comes before a stronger mask. Then a respirator with a factor of {apf} or more; \
-             factors of two schemes are never mixed.",
+    detail: "{mask}: factor {has}, {apf} or more asked for{borrowed}. First the open steps of the \
+             order of controls: a stronger control comes before a stronger mask. Then a respirator \
+             with a factor of {apf} or more; factors of two schemes are never mixed.",
 };
 
 /// A stop when even its best mark is too little.

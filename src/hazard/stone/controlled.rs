@@ -14,7 +14,8 @@ pub static RECORD: Record = Record {
     what: "Since 1 September 2024 any material with 1 % crystalline silica or more is cut, ground and \
            polished there with a control only.",
     why: "Nearly every stone holds more than that.",
-    what_to_do: "Water on the disc, on-tool extraction or local exhaust, for every cut and for the polishing.",
+    what_to_do: "Water on the disc, on-tool extraction or local exhaust, for every cut and for the \
+                 polishing.",
     sources: &[&au::CONTROLLED_PROCESSING],
     phrases: &[CONTROLLED],
     ..Record::HAZARD

@@ -22,20 +22,21 @@ pub static RECORD: Record = Record {
 const EXTRACTOR: Phrase = Phrase {
     id: "sparks-into-extractor",
     title: "steel in the stone: sparks go into the extractor",
-    detail: "Steel that may be cut with an extractor running: none. Sparks set fire to its bag. Take the steel \
-             out first, keep the cuts clear of it, or cut wet.",
+    detail: "Steel that may be cut with an extractor running: none. Sparks set fire to its bag. Take \
+             the steel out first, keep the cuts clear of it, or cut wet.",
 };
 const SPARKS: Phrase = Phrase {
     id: "sparks-from-steel",
     title: "steel in the stone throws sparks",
-    detail: "Nothing that burns within 10 m (judgement), a full bucket and an extinguisher at hand, a disc that \
-             its maker allows for steel, no push. Look again for smoke an hour after the last cut.",
+    detail: "Nothing that burns within 10 m (judgement), a full bucket and an extinguisher at hand, a \
+             disc that its maker allows for steel, no push. Look again for smoke an hour after the \
+             last cut.",
 };
 const UNKNOWN: Phrase = Phrase {
     id: "steel-not-known",
     title: "nobody has looked for steel in the stone",
-    detail: "Rods and mesh are often glued into the back of a slab. Look at the back, run a magnet along every \
-             cut line, and enter stone.steel (\"none\" or \"some\").",
+    detail: "Rods and mesh are often glued into the back of a slab. Look at the back, run a magnet \
+             along every cut line, and enter stone.steel (\"none\" or \"some\").",
 };
 
 /// A stop with an extractor, a caution otherwise; what nobody looked for is said.

@@ -13,7 +13,8 @@ pub static RECORD: Record = Record {
     title: "Silica share not known",
     what: "The job file gives no silica, or none at all.",
     why: "Hardly any stone is free of silica; a share that is not known is not a share of nothing.",
-    what_to_do: "Ask for the data sheet and enter stone.silica. Until then treat the stone as rich in silica.",
+    what_to_do: "Ask for the data sheet and enter stone.silica. Until then treat the stone as rich in \
+                 silica.",
     sources: &[&doc::OUR_JUDGEMENT],
     phrases: &[UNKNOWN],
     ..Record::HAZARD

@@ -22,9 +22,9 @@ pub static RECORD: Record = Record {
 const HOSE: Phrase = Phrase {
     id: "air-hose",
     title: "compressed air: pinned couplings, pressure no higher than the plate",
-    detail: "Entered speed {rpm} turns a minute holds at the plate's pressure only: more pressure, more speed. \
-             Regulator and safety couplings fitted, exhaust led away from dust and hands, hose emptied \
-             before the disc is touched. Never blow dust or clothes clean.",
+    detail: "Entered speed {rpm} turns a minute holds at the plate's pressure only: more pressure, \
+             more speed. Regulator and safety couplings fitted, exhaust led away from dust and hands, \
+             hose emptied before the disc is touched. Never blow dust or clothes clean.",
 };
 
 /// Said for air.

@@ -23,8 +23,8 @@ pub static RECORD: Record = Record {
 const PACK: Phrase = Phrase {
     id: "battery-wet",
     title: "battery out before the disc is touched, packs kept dry",
-    detail: "Packs are changed away from the slurry with dry hands; a pack that got wet inside is not used or \
-             charged again. The pack comes out before the disc is looked at or changed.",
+    detail: "Packs are changed away from the slurry with dry hands; a pack that got wet inside is not \
+             used or charged again. The pack comes out before the disc is looked at or changed.",
 };
 
 /// Said for wet cutting on a battery.

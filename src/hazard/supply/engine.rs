@@ -21,8 +21,8 @@ pub static RECORD: Record = Record {
 const INDOORS: Phrase = Phrase {
     id: "engine-indoors",
     title: "combustion engine indoors: carbon monoxide",
-    detail: "Engines indoors or in a closed yard: none allowed. Exhaust gas kills without warning; cut in the \
-             open, or use a battery, air or mains machine.",
+    detail: "Engines indoors or in a closed yard: none allowed. Exhaust gas kills without warning; cut \
+             in the open, or use a battery, air or mains machine.",
 };
 const OUTDOORS: Phrase = Phrase {
     id: "engine-fumes",

@@ -9,8 +9,10 @@ pub static A8: Record = Record {
     id: "a8",
     title: "Daily vibration exposure A(8)",
     what: "The vibration that, over 8 hours, would carry the same energy as the day's machines.",
-    why: "Action and limit values are values of A(8): a strong machine for minutes can equal a weak one for hours.",
-    what_to_do: "Reckon with a + K; 40 % of a where the maker states no K. Trigger time only, not the time at work.",
+    why: "Action and limit values are values of A(8): a strong machine for minutes can equal a weak \
+          one for hours.",
+    what_to_do: "Reckon with a + K; 40 % of a where the maker states no K. Trigger time only, not the \
+                 time at work.",
     sources: &[&doc::EU_VIBRATION, &doc::HSE_UNCERTAINTY],
     formula: "A(8) = √(Σ a²·T / 8 h), m/s²",
     example: Some(day),

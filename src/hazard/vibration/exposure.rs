@@ -10,7 +10,8 @@ use crate::tables::tool::{CUTTING_VIBRATION_M_S2, HSE_TABLE_1};
 pub static RECORD: Record = Record {
     id: "vibration",
     title: "Hand-arm vibration",
-    what: "The machine shakes the hands. Action value A(8) 2.5 m/s², limit 5 m/s² where the European directive holds.",
+    what: "The machine shakes the hands. Action value A(8) 2.5 m/s², limit 5 m/s² where the European \
+           directive holds.",
     why: "White, numb fingers and lost grip, which do not come back. Cold and a tight grip make it worse.",
     what_to_do: "Sharp disc, light grip, warm hands, breaks; split the work over people or days.",
     sources: &[&doc::EU_VIBRATION, &doc::HSE_POINTS, &HSE_TABLE_1],
@@ -23,24 +24,25 @@ pub static RECORD: Record = Record {
 const OVER_LIMIT: Phrase = Phrase {
     id: "vibration-over-limit",
     title: "vibration A(8) {day} m/s², limit {limit} m/s²",
-    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with everything else: \
-             A(8) {day}, limit {limit}{borrowed}, reached after {to_limit} minutes. Split the work over {people} \
-             people or days, at most {to_limit} minutes each; below the action value {action} it takes \
-             {people_action}. Keep warm, sharp disc, light grip. Check your current rules.",
+    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with \
+             everything else: A(8) {day}, limit {limit}{borrowed}, reached after {to_limit} minutes. \
+             Split the work over {people} people or days, at most {to_limit} minutes each; below the \
+             action value {action} it takes {people_action}. Keep warm, sharp disc, light grip. Check \
+             your current rules.",
 };
 const OVER_ACTION: Phrase = Phrase {
     id: "vibration-over-action",
     title: "vibration A(8) {day} m/s², action value {action} m/s²",
-    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with everything else: \
-             A(8) {day}, action value {action}{borrowed}, reached after {to_action} minutes. Split the work over \
-             {people_action} people or days, at most {to_action} minutes each; keep warm, sharp disc, light grip. \
-             Check your current rules.",
+    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with \
+             everything else: A(8) {day}, action value {action}{borrowed}, reached after {to_action} \
+             minutes. Split the work over {people_action} people or days, at most {to_action} minutes \
+             each; keep warm, sharp disc, light grip. Check your current rules.",
 };
 const UNKNOWN: Phrase = Phrase {
     id: "vibration-unknown",
     title: "vibration of the machine is not known",
-    detail: "Magnitude {a} m/s²: no hand machine is without vibration. Take the maker's figure, or {usual} m/s² for a \
-             grinder on stone, and enter machine.vibration.",
+    detail: "Magnitude {a} m/s²: no hand machine is without vibration. Take the maker's figure, or \
+             {usual} m/s² for a grinder on stone, and enter machine.vibration.",
 };
 
 /// Said when a value is reached, or nothing is known.

@@ -110,10 +110,16 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
 fn bond(r: &mut Reader<'_>) -> Bond {
     let why = "discs for stone are diamond on steel; say \"resin\" for a reinforced one";
     let resin = r.choice_or("bond", &BONDS, Kept::Steel, why) == Kept::Resin;
-    let expires = r.get("expires").and_then(|day| day.date());
+    let given = r.get("expires");
     if resin {
-        let expires = expires.unwrap_or_default();
+        let expires = given.and_then(|day| day.date()).unwrap_or_default();
         return Bond::Resin { expires };
+    }
+    if let Some(given) = given {
+        given.fault::<()>(
+            "stands on a diamond disc, which has no last day",
+            "give bond = \"resin\" if it is a reinforced one, or leave it out",
+        );
     }
     Bond::Diamond
 }

@@ -3,10 +3,12 @@
 
 use crate::hazard::Hazards;
 use crate::hazard::dust::order::Step;
+use crate::hazard::respirator::{Suitable, Worn};
 use crate::hazard::slurry::{BAG_KG, BUCKET_L, Caught};
 use crate::job::Protector;
 use crate::sheet::flow::Scale;
 use crate::sheet::page::glance::sentence;
+use crate::sheet::page::safety::{at_hand_words, required_words};
 use crate::sheet::table::{Heading, Table, Width};
 use crate::tables::dust_control::TableAnswer;
 use crate::tables::region::Rule;
@@ -50,6 +52,37 @@ fn step_words(step: &Step) -> String {
     format!("{}. Table 1 would then ask for {then}", sentence(&step.how))
 }
 
+/// The respirators that reach what is asked for, in words; empty when no factor is asked for.
+fn suitable_words(h: &Hazards) -> String {
+    let one = |s: &Suitable| {
+        let worn = match s.worn {
+            Worn::FitTestedAndShaven => "",
+            Worn::Loose => ", no fit test",
+        };
+        format!("{} ({}{worn})", s.name, s.apf)
+    };
+    let all: Vec<String> = h.respirator.suitable.iter().map(one).collect();
+    all.join("; ")
+}
+
+/// Rows about which respirator, and what it is not.
+pub(super) fn respirator_rows(h: &Hazards) -> Vec<Row> {
+    let mut rows = vec![
+        row("Asked for", required_words(h)),
+        row("At hand", at_hand_words(h)),
+    ];
+    let suitable = suitable_words(h);
+    if !suitable.is_empty() {
+        let words = format!("{suitable}. Tight ones: fit test, clean-shaven");
+        rows.push(row("Reach that factor", words));
+    }
+    rows.push(row(
+        "Not to be confused",
+        sentence(h.respirator.not_to_be_confused),
+    ));
+    rows
+}
+
 /// What is carried away afterwards.
 #[must_use]
 pub fn caught_words(h: &Hazards) -> String {
@@ -60,7 +93,8 @@ pub fn caught_words(h: &Hazards) -> String {
             buckets,
             ..
         } => format!(
-            "about {slurry_kg:.0} kg of slurry, {water_l:.0} l of it water: {buckets:.0} buckets of {BUCKET_L:.0} l"
+            "about {slurry_kg:.0} kg of slurry, {water_l:.0} l of it water: {buckets:.0} buckets of \
+             {BUCKET_L:.0} l"
         ),
         Caught::Bags { bags } => {
             format!(

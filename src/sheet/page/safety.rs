@@ -29,6 +29,8 @@ pub fn add(book: &mut Book<'_>) {
     );
     parts.push(Block::Subheading("The order of controls".into()).into());
     parts.push(protection::order_table(h).into());
+    parts.push(Block::Subheading("The mask, last".into()).into());
+    parts.push(Block::Rows(protection::respirator_rows(h)).into());
     parts.push(Block::Subheading("Hands and ears".into()).into());
     parts.push(Block::Rows([body_rows(h), protection::day_rows(h)].concat()).into());
     parts.push(Block::Note(values_words(h)).into());
@@ -92,8 +94,6 @@ fn dust_rows(h: &Hazards) -> Vec<(String, String)> {
         row("Crystalline silica in it", grams(&h.silica.silica_g)),
         row("Held down by", control.into()),
         row("Dusty work that day", format!("{:.1} h", h.dust.task_hours)),
-        row("Respirator asked for", required_words(h)),
-        row("Respirator at hand", at_hand_words(h)),
     ];
     if let Some(answer) = h.dust.table_answer {
         let words = match answer {
