@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::Source;
 use super::respirator::MaskScheme;
+use super::stone::Figure;
 
 pub use super::regions::RegionCode;
 
@@ -31,6 +32,11 @@ pub struct RegionRecord {
     pub hand_lift: HandLift,
     /// Engineered stone.
     pub engineered_stone: EngineeredStoneRule,
+    /// Share of silica from which any stone is cut under control only, where there is such a rule.
+    pub controlled_from: Option<Figure>,
+    /// Share of silica above which natural stone is cut wet only, where there is such a rule; the
+    /// words are those for engineered stone.
+    pub wet_above: Option<Figure>,
     /// Cleaning up.
     pub cleaning: Rule,
     /// The vacuum cleaner and the extractor.

@@ -11,13 +11,13 @@ use serde::Serialize;
 
 use super::dust::DustReport;
 use super::notes::Notes;
-use super::stone::california_rule_applies;
+use super::stone::wet_rule_applies;
 use crate::job::{Job, Respirator};
 use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, TableAnswer};
 use crate::tables::record::{Example, Record};
-use crate::tables::region::{RegionCode, Standing};
+use crate::tables::region::Standing;
 use crate::tables::respirator::{Assigned, HSE_WORKTOP_APF, MaskClass, MaskScheme, assigned};
 
 /// Highest concentration a respirator may be worn in.
@@ -229,7 +229,7 @@ fn required(job: &Job, dust: &DustReport) -> (Required, &'static Source) {
     if dust.control == Control::Nothing {
         return (Required::MustBeAssessed, &doc::OSHA_TABLE_1);
     }
-    if california_rule_applies(job) {
+    if wet_rule_applies(job) {
         let rule = job.region.record().engineered_stone;
         return (Required::MustBeAssessed, rule.source);
     }
@@ -249,16 +249,11 @@ fn required(job: &Job, dust: &DustReport) -> (Required, &'static Source) {
     }
 }
 
-/// Whose rule it is: OSHA's in the United States, HSE's in Britain, borrowed everywhere else.
+/// Whose rule it is: the region's own where its masks are, unless it looks at another's table.
 fn standing(job: &Job, source: &'static Source) -> Standing {
-    let own = match job.region {
-        RegionCode::Us | RegionCode::UsCa => source != &doc::HSE_STONEMASONRY,
-        RegionCode::Uk => source == &doc::HSE_STONEMASONRY,
-        _ => false,
-    };
-    if own {
-        Standing::Own
-    } else {
-        Standing::Borrowed
+    let masks = job.region.record().masks;
+    match masks.scheme {
+        MaskScheme::Uk if source == &doc::OSHA_TABLE_1 => Standing::Borrowed,
+        _ => masks.standing,
     }
 }

@@ -4,7 +4,6 @@ use super::percent;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::record::{Phrase, Record};
-use crate::tables::region::RegionCode;
 use crate::tables::regions::au;
 
 /// The record.
@@ -28,14 +27,17 @@ const CONTROLLED: Phrase = Phrase {
              polished only with a control such as water, on-tool extraction or local exhaust.",
 };
 
-/// Said in Australia for all but the poorest stone.
+/// Said where there is such a rule, for all but the poorest stone.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    if job.region != RegionCode::Au || job.stone.silica.high < au::CONTROLLED_SHARE {
+    let Some(from) = job.region.record().controlled_from else {
+        return;
+    };
+    if job.stone.silica.high < from.value {
         return;
     }
     let values = [
         ("share", percent(job.stone.silica.high)),
-        ("threshold", percent(au::CONTROLLED_SHARE)),
+        ("threshold", percent(from.value)),
     ];
-    notes.caution_on(&CONTROLLED, &au::CONTROLLED_PROCESSING, &values);
+    notes.caution_on(&CONTROLLED, from.source, &values);
 }

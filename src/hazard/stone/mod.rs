@@ -11,8 +11,7 @@ pub mod veins;
 
 use super::notes::Notes;
 use crate::job::Job;
-use crate::tables::region::RegionCode;
-use crate::tables::stone::RICH_IN_SILICA;
+use crate::tables::stone::{Figure, RICH_IN_SILICA};
 
 /// Whether the stone is bound with resin, as far as the table knows.
 pub(super) fn is_engineered(job: &Job) -> bool {
@@ -24,9 +23,11 @@ pub(super) fn is_rich(job: &Job) -> bool {
     job.stone.silica.high > RICH_IN_SILICA.value
 }
 
-/// Whether the Californian rule for artificial and silica-rich stone applies.
-pub(super) fn california_rule_applies(job: &Job) -> bool {
-    job.region == RegionCode::UsCa && (is_engineered(job) || is_rich(job))
+/// Whether the region asks for wet cutting because of the silica in the stone.
+pub(super) fn wet_rule_applies(job: &Job) -> bool {
+    let record = job.region.record();
+    let above = |figure: Figure| is_engineered(job) || job.stone.silica.high > figure.value;
+    record.wet_above.is_some_and(above)
 }
 
 /// A share in whole per cent.

@@ -1,6 +1,6 @@
 //! Natural stone rich in silica: granite, sandstone, quartzite, slate.
 
-use super::{california_rule_applies, is_engineered, is_rich, percent};
+use super::{is_engineered, is_rich, percent, wet_rule_applies};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::record::{Phrase, Record};
@@ -57,7 +57,7 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         ("threshold", percent(RICH_IN_SILICA.value)),
         ("rule", rule.words.to_owned()),
     ];
-    if california_rule_applies(job) && !is_engineered(job) {
+    if wet_rule_applies(job) && !is_engineered(job) {
         if job.dust.method == DustMethod::Water {
             notes.caution_on(&CALIFORNIA, rule.source, &values);
         } else {

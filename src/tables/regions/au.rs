@@ -4,6 +4,7 @@ use super::base::BORROWED;
 use crate::tables::region::{
     EngineeredStoneLaw, EngineeredStoneRule, LimitChange, RegionRecord, SilicaLimit,
 };
+use crate::tables::stone::Figure;
 use crate::tables::{Source, Sure};
 
 /// Australian limit.
@@ -31,9 +32,6 @@ pub static CONTROLLED_PROCESSING: Source = Source::new(
     Sure::Read,
 );
 
-/// Share of mass from which material is processed with a control only, 0 to 1.
-pub const CONTROLLED_SHARE: f64 = 0.01;
-
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
     code: "au",
@@ -51,6 +49,10 @@ pub static RECORD: RegionRecord = RegionRecord {
         words: "Making, supplying, processing and installing benchtops, panels and slabs of engineered stone (1 % silica or more, resin-bound; sintered and porcelain excluded) is banned from 1 July 2024.",
         source: &BAN,
     },
+    controlled_from: Some(Figure {
+        value: 0.01,
+        source: &CONTROLLED_PROCESSING,
+    }),
     authority: "the work health and safety regulator of your state or territory",
     ..BORROWED
 };

@@ -6,7 +6,6 @@ use crate::tables::region::{
     NoiseMeasure, NoiseValues, RegionRecord, Rule, SilicaLimit, Standing, VibrationValues,
 };
 use crate::tables::respirator::MaskScheme;
-use crate::tables::vacuum::EN_60335_2_69;
 use crate::tables::{supply, vacuum};
 
 /// Team factors of HSE L23: one, two, three, four people.
@@ -101,6 +100,8 @@ pub const BORROWED: RegionRecord = RegionRecord {
                 authority before cutting.",
         source: &doc::NOT_FOUND,
     },
+    controlled_from: None,
+    wet_above: None,
     cleaning: Rule {
         words: "No dry sweeping and no compressed air: vacuum with a HEPA or H-class unit, or wipe wet.",
         standing: Standing::Borrowed,
@@ -109,7 +110,7 @@ pub const BORROWED: RegionRecord = RegionRecord {
     vacuum: Rule {
         words: vacuum::M_OR_H,
         standing: Standing::Borrowed,
-        source: &EN_60335_2_69,
+        source: &doc::HSE_STONEMASONRY,
     },
     supply: Rule {
         words: supply::RCD_30,
@@ -129,10 +130,6 @@ pub const EUROPEAN: RegionRecord = RegionRecord {
     silica: SilicaLimit::own(0.1, &doc::EU_SILICA),
     vibration: eu_vibration(Standing::Own),
     noise: eu_noise(Standing::Own),
-    vacuum: Rule {
-        standing: Standing::Own,
-        ..BORROWED.vacuum
-    },
     hearing: HearingRule {
         standing: Standing::Own,
         ..BORROWED.hearing

@@ -34,6 +34,7 @@ pub static RECORD: RegionRecord = RegionRecord {
     },
     vacuum: Rule {
         words: vacuum::H_ONLY,
+        source: &vacuum::EN_60335_2_69,
         ..BORROWED.vacuum
     },
     hearing: HearingRule {

@@ -6,7 +6,7 @@ use crate::tables::region::{
     EngineeredStoneLaw, EngineeredStoneRule, HandLift, HearingMethod, HearingRule, MaskRule,
     NoiseValues, RegionRecord, Rule, SilicaLimit, Standing, VibrationValues,
 };
-use crate::tables::{Source, Sure, supply, vacuum};
+use crate::tables::{Source, Sure, supply};
 
 /// British limit.
 pub static SILICA: Source = Source::new(
@@ -72,9 +72,8 @@ pub static RECORD: RegionRecord = RegionRecord {
         source: &ENGINEERED,
     },
     vacuum: Rule {
-        words: vacuum::M_OR_H,
         standing: Standing::Own,
-        source: &doc::HSE_STONEMASONRY,
+        ..BORROWED.vacuum
     },
     supply: Rule {
         words: supply::RCD_30_OR_110,

@@ -2,6 +2,7 @@
 
 use super::base::AMERICAN;
 use crate::tables::region::{EngineeredStoneLaw, EngineeredStoneRule, RegionRecord, SilicaLimit};
+use crate::tables::stone::RICH_IN_SILICA;
 use crate::tables::{Source, Sure};
 
 /// Californian limit.
@@ -34,6 +35,7 @@ pub static RECORD: RegionRecord = RegionRecord {
         words: "Artificial stone above 0.1 % and natural stone above 10 % silica: wet methods only, and the rule has respirator duties of its own. Dry methods are banned from 1 January 2026.",
         source: &WET_METHODS,
     },
+    wet_above: Some(RICH_IN_SILICA),
     authority: "Cal/OSHA",
     ..AMERICAN
 };
