@@ -81,6 +81,8 @@ fn worked_examples_are_the_published_ones() {
         ("team-factor", "26.7 kg; 75 kg"),
         // NIOSH 94-110, example 4, in full precision.
         ("niosh-lifting", "34.81 lb"),
+        // A trade forum (Q): 54, 29, -4, 21, in another order of the corners.
+        ("shares", "-4.2, 29.2, 54.2, 20.8 t if they could pull"),
         // Gere, 5.6-18 (R).
         ("bending", "7.50 MPa"),
         // 54.0 at 20 mm, 81.0 at 30 mm (C).

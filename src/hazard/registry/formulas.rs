@@ -9,6 +9,7 @@ use crate::handle::axes::Axes;
 use crate::handle::bend::{Beam, Lie, Slice};
 use crate::handle::guideline::{L23_TEAM, NIOSH_EQUATION, TEAM_OF_FOUR, team_factor};
 use crate::handle::niosh::{Task, US_CUSTOMARY, recommended_weight_limit};
+use crate::handle::plate::{Spring, linear, settled};
 use crate::handle::strip::Strip;
 use crate::hazard::crush::area_mass_kg_m2;
 use crate::job::{Bond, Disc, DiscUse};
@@ -112,6 +113,17 @@ pub(super) static OF_STAGES: &[Record] = &[
         ..Record::FORMULA
     },
     Record {
+        id: "shares",
+        title: "Who carries how much",
+        what: "A stiff stone on several hands or supports: each takes its part so that force and both moments balance.",
+        why: "Who stands nearer the balance point carries more; one that would have to pull carries nothing.",
+        what_to_do: "Stand in pairs opposite each other about the balance point.",
+        sources: &[&doc::COMPUTED],
+        formula: "F = k·(a + b·x + c·y); ΣF = W, ΣF·x = W·x0, ΣF·y = W·y0; where F < 0 solve again without it",
+        example: Some(shares),
+        ..Record::FORMULA
+    },
+    Record {
         id: "bending",
         title: "Bending of a stone under its own weight",
         what: "Greatest moment between or over two supports, over the section's resistance.",
@@ -197,6 +209,32 @@ fn team() -> Example {
     Example {
         given: "two people of 20 kg each; three of 50 kg each (HSE L23)".into(),
         result: format!("{:.1} kg; {:.0} kg", of(2, 40.0), of(3, 150.0)),
+    }
+}
+
+fn shares() -> Example {
+    let corners = [(0.0, 0.0), (6.0, 0.0), (6.0, 4.0), (0.0, 4.0)];
+    let springs = corners.map(|(x, y)| Spring {
+        at: Point::new(x, y),
+        stiffness: 1.0,
+    });
+    // 2 and 1 ft off the centre of 6 × 4 ft.
+    let load_at = Point::new(5.0, 3.0);
+    let listed = |forces: Vec<f64>| {
+        let words: Vec<String> = forces.iter().map(|force| format!("{force:.1}")).collect();
+        words.join(", ")
+    };
+    let pulling = linear(&springs, 100.0, load_at);
+    let pushing = settled(&springs, 100.0, load_at).forces;
+    let pushing = pushing.iter().map(|force| force.unwrap_or(0.0)).collect();
+    Example {
+        given: "100 t on four equal springs at the corners of 6 × 4 ft, 2 and 1 ft off the centre"
+            .into(),
+        result: format!(
+            "{} t if they could pull; {} t as they only push",
+            listed(pulling),
+            listed(pushing)
+        ),
     }
 }
 
