@@ -26,6 +26,14 @@ pub static GERE: Source = Source::new(
     0,
     Sure::Read,
 );
+/// Trade limits of worktops.
+pub static MIA_RAILS: Source = Source::new(
+    "worktops: free span, overhang, rails beside a cutout, inside corners",
+    "MIA/NSI design manual, as trade pages restate it",
+    "",
+    0,
+    Sure::Quoted,
+);
 /// OSHA's means and mixtures.
 pub static OSHA_MEANS: Source = Source::new(
     "mean over 8 hours; sum of a mixture",

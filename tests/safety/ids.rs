@@ -37,14 +37,19 @@ fn sources() -> Vec<PathBuf> {
         .collect()
 }
 
-/// The ids written in a source text: a field `id: "…"`, or a line that is one hyphenated name.
+/// What an id stands behind when it does not fill its line.
+const CALLS: [&str; 4] = ["id: ", "finding(", "stop(", "caution("];
+
+/// The ids written in a source text: behind `id: ` or a call that makes a finding, or a line that is
+/// one hyphenated name.
 fn ids_in(text: &str) -> Vec<&str> {
     let mut found = Vec::new();
     for line in text.lines() {
         let line = line.trim();
-        let field = line.strip_prefix("id: ");
+        let called = |call: &&str| line.split_once(*call).map(|(_, rest)| rest);
+        let field = CALLS.iter().find_map(called);
         let quoted = field.unwrap_or(line).strip_prefix('"');
-        let name = quoted.and_then(|rest| rest.strip_suffix("\","));
+        let name = quoted.and_then(|rest| rest.split_once("\",").map(|(name, _)| name));
         let Some(name) = name else { continue };
         let plain = name
             .chars()
@@ -58,8 +63,9 @@ fn ids_in(text: &str) -> Vec<&str> {
 
 #[test]
 fn ids_are_found_in_a_source_text() {
-    let text = "id: \"frost\",\n  \"wet-floor\",\n \"plain\",\n \"Not-An-Id\",\n id: \"\",\n";
-    assert_eq!(ids_in(text), ["frost", "wet-floor"]);
+    let text = "id: \"frost\",\n  \"wet-floor\",\n \"plain\",\n \"Not-An-Id\",\n id: \"\",\n\
+                Some(finding(\"way-in\", title, detail))\n";
+    assert_eq!(ids_in(text), ["frost", "wet-floor", "way-in"]);
 }
 
 #[test]
