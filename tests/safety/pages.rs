@@ -3,10 +3,13 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use kerfwright::diag::Finding;
+use kerfwright::hazard::registry::find;
 use kerfwright::job;
 use kerfwright::plan::Plan;
 use kerfwright::sheet::item::{Item, Paper};
 use kerfwright::sheet::sheet;
+use kerfwright::tables::record::Kind;
 use kerfwright::tables::region::{RegionCode, Standing};
 use snapbox::Assert;
 use snapbox::assert::DEFAULT_ACTION_ENV;
@@ -32,7 +35,12 @@ fn plan(region: RegionCode) -> Plan {
         .replace("MASK", mask)
         .replace("RATING", ear);
     let (job, _) = job::read(&text).unwrap_or_else(|faults| panic!("{region:?}: {faults:?}"));
-    Plan::of(&job).unwrap_or_else(|no_fit| panic!("{region:?}: {no_fit:?}"))
+    let mut plan = Plan::of(&job).unwrap_or_else(|no_fit| panic!("{region:?}: {no_fit:?}"));
+    // What cutting, lifting and setting down say of this job is for their own tests.
+    let of_hazards = |finding: &Finding| find(finding.id).is_some_and(|r| r.kind == Kind::Hazard);
+    plan.stops.retain(of_hazards);
+    plan.cautions.retain(of_hazards);
+    plan
 }
 
 /// The lines of the safety pages from the top down, a bar between texts that stand apart on one.
