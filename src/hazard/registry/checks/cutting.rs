@@ -151,4 +151,24 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Check the last mark against the next corner before the first plunge.",
         COMPUTED,
     ),
+    check(
+        [
+            "sawn-with-another",
+            "An edge sawn with the edge in line with it",
+        ],
+        "One trim makes two edges in line whose finishes ask for different allowances.",
+        "One of them gets more stone left on it than its finish needs.",
+        "Grind off the difference, or give both the same finish.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "curve-waste-heavy",
+            "Waste outside a curve too heavy for a hand",
+        ],
+        "Even with relief cuts a piece outside a curve weighs more than a hand can hold.",
+        "It drops when the last ring of plunges goes through.",
+        "More relief cuts, and bearers below each piece before the last ring.",
+        JUDGED,
+    ),
 ];
