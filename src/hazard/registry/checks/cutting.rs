@@ -166,9 +166,9 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
             "curve-waste-heavy",
             "Waste outside a curve too heavy for a hand",
         ],
-        "Even with relief cuts a piece outside a curve weighs more than a hand can hold.",
+        "No straight cut clear of the kept stone parts it into pieces that a hand can hold.",
         "It drops when the last ring of plunges goes through.",
-        "More relief cuts, and bearers below each piece before the last ring.",
+        "Borne from below over its whole length before the last ring; nobody holds it.",
         JUDGED,
     ),
 ];
