@@ -11,7 +11,7 @@ pub static RECORD: Record = Record {
     what: "A disc turns on for seconds after the switch is off.",
     why: "It takes hold of stone, hose, lead or knee when the machine is put down turning.",
     what_to_do: "Hold it clear until the disc stands still. Plug or battery out before the disc is touched.",
-    sources: &[&doc::GRINDER_WARNINGS],
+    sources: &[&doc::COMMON_PRACTICE],
     phrases: &[STILL],
     ..Record::HAZARD
 };
@@ -25,5 +25,5 @@ const STILL: Phrase = Phrase {
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
-    notes.caution_on(&STILL, &doc::GRINDER_WARNINGS, &[]);
+    notes.caution_on(&STILL, &doc::COMMON_PRACTICE, &[]);
 }

@@ -25,7 +25,7 @@ pub const ADVISED_L_MIN: f64 = 0.5;
 const FLOW: Phrase = Phrase {
     id: "water-flow",
     title: "water onto the disc without a break, enough that no dust is seen",
-    detail: "{flow} litres a minute entered. The rule names no figure for a grinder; {advised} litres \
+    detail: "{flow} litres a minute reckoned with. The rule names no figure for a grinder; {advised} litres \
              a minute is advised for hand-held cut-off saws. Water at the rim before the disc touches \
              the stone, until it has left it. Dust or steam seen: stop, more water.",
 };

@@ -2,7 +2,7 @@
 //! of the day, and the region's rules for vacuum and supply.
 
 use crate::hazard::Hazards;
-use crate::hazard::dust::order::Step;
+use crate::hazard::dust::order::{State, Step};
 use crate::hazard::respirator::{Suitable, Worn};
 use crate::hazard::slurry::{BAG_KG, BUCKET_L, Caught};
 use crate::job::Protector;
@@ -49,7 +49,13 @@ fn step_words(step: &Step) -> String {
         Some(TableAnswer::NoRespirator) => "no respirator".to_owned(),
         Some(TableAnswer::Apf(apf)) => format!("APF {apf}"),
     };
-    format!("{}. Table 1 would then ask for {then}", sentence(&step.how))
+    // Taken already, and there is a better way to take it.
+    let other = if step.state == State::Done {
+        "With the other of the two"
+    } else {
+        "With it"
+    };
+    format!("{}. {other}, Table 1 asks for {then}", sentence(&step.how))
 }
 
 /// The respirators that reach what is asked for, in words; empty when no factor is asked for.
