@@ -35,6 +35,7 @@ use crate::diag::Findings;
 use crate::job::{Disc, Dusty, Job};
 use crate::tables::Source;
 use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
+use crate::tables::record::Said;
 use crate::tables::region::Rule;
 use notes::Notes;
 
@@ -112,6 +113,9 @@ pub struct Hazards {
     pub supply: Rule,
     /// Who is asked about the rules, in words.
     pub authority: &'static str,
+    /// The findings as they were said, in that order: for saying them in another language.
+    #[serde(skip)]
+    pub said: Vec<Said>,
     /// The sources that the numbers and findings rest on.
     pub sources: Vec<&'static Source>,
 }
@@ -162,6 +166,7 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
         vacuum: record.vacuum,
         supply: record.supply,
         authority: record.authority,
+        said: notes.said,
         sources: notes.sources,
     };
     (hazards, notes.findings)

@@ -2,12 +2,13 @@
 
 use crate::diag::{Finding, Findings};
 use crate::tables::Source;
-use crate::tables::record::{Phrase, Values, fill};
+use crate::tables::record::{Phrase, Said, Values};
 
-/// Findings and the sources used so far.
+/// Findings, how they were said, and the sources used so far.
 #[derive(Debug, Default)]
 pub(super) struct Notes {
     pub(super) findings: Findings,
+    pub(super) said: Vec<Said>,
     pub(super) sources: Vec<&'static Source>,
 }
 
@@ -24,7 +25,7 @@ impl Notes {
         &mut self,
         phrase: &'static Phrase,
         source: &'static Source,
-        values: &Values<'_>,
+        values: &Values,
     ) {
         let finding = self.spoken(phrase, source, values);
         self.findings.stops.push(finding);
@@ -35,7 +36,7 @@ impl Notes {
         &mut self,
         phrase: &'static Phrase,
         source: &'static Source,
-        values: &Values<'_>,
+        values: &Values,
     ) {
         let finding = self.spoken(phrase, source, values);
         self.findings.cautions.push(finding);
@@ -57,9 +58,14 @@ impl Notes {
         &mut self,
         phrase: &'static Phrase,
         source: &'static Source,
-        values: &Values<'_>,
+        values: &Values,
     ) -> Finding {
-        let [title, detail] = [phrase.title, phrase.detail].map(|words| fill(words, values));
+        let said = Said {
+            phrase,
+            values: values.to_vec(),
+        };
+        let [title, detail] = [phrase.title, phrase.detail].map(|words| said.put_into(words));
+        self.said.push(said);
         self.finding(phrase.id, source, title, detail)
     }
 

@@ -60,7 +60,25 @@ pub struct Phrase {
 }
 
 /// What is put into the gaps of a phrase: the gap's name and its words or number.
-pub type Values<'v> = [(&'v str, String)];
+pub type Values = [(&'static str, String)];
+
+/// A finding as it was said: its phrase and what stands in the gaps, so that it can be said again in
+/// other words of the same gaps.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Said {
+    /// The phrase.
+    pub phrase: &'static Phrase,
+    /// What stands in its gaps.
+    pub values: Vec<(&'static str, String)>,
+}
+
+impl Said {
+    /// A template with this finding's values in its gaps.
+    #[must_use]
+    pub fn put_into(&self, template: &str) -> String {
+        fill(template, &self.values)
+    }
+}
 
 /// A number with a fixed count of decimals, for a gap.
 ///
@@ -80,7 +98,7 @@ pub fn number(value: f64, decimals: usize) -> String {
 /// assert_eq!(words, "2.4 m/s² of 5");
 /// ```
 #[must_use]
-pub fn fill(template: &str, values: &Values<'_>) -> String {
+pub fn fill(template: &str, values: &Values) -> String {
     let mut words = String::with_capacity(template.len());
     let mut rest = template;
     while let Some((before, behind)) = rest.split_once('{') {

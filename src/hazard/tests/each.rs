@@ -3,7 +3,9 @@
 use super::change::{Pair, all_ids, findings_of, ids, no_change};
 use super::pairs::{DUST, RESPIRATOR, STONE, SUPPLY};
 use super::pairs_of_use::{DISC, PEOPLE};
+use crate::hazard::assess;
 use crate::hazard::registry::{HAZARDS, all, find};
+use crate::hazard::sample::{job, work};
 use crate::tables::record::gaps;
 
 /// Findings that every job raises.
@@ -65,6 +67,30 @@ fn every_gap_of_every_phrase_is_filled() {
                 assert_eq!(gaps(&words), Vec::<&str>::new(), "{}", finding.id);
                 assert!(!words.contains("  "), "{}: {words}", finding.id);
             }
+        }
+    }
+}
+
+#[test]
+fn every_finding_can_be_said_again_in_other_words_of_the_same_gaps() {
+    for pair in pairs() {
+        let (mut job, mut work) = (job(), work());
+        (pair.raises)(&mut job, &mut work);
+        let (hazards, found) = assess(&job, &work);
+        let said = hazards.said.iter().find(|said| said.phrase.id == pair.id);
+        let said = said.unwrap_or_else(|| panic!("{} was not said", pair.id));
+        let mut all = found.stops.iter().chain(&found.cautions);
+        let finding = all.find(|finding| finding.id == pair.id);
+        let words = finding.map(|finding| (finding.title.clone(), finding.detail.clone()));
+        let [title, detail] = [said.phrase.title, said.phrase.detail];
+        assert_eq!(words, Some((said.put_into(title), said.put_into(detail))));
+        for gap in gaps(title).into_iter().chain(gaps(detail)) {
+            let other = said.put_into(&format!("otherwise: {{{gap}}}"));
+            let value = said.values.iter().find(|(name, _)| *name == gap);
+            assert_eq!(
+                value.map(|(_, words)| format!("otherwise: {words}")),
+                Some(other)
+            );
         }
     }
 }
