@@ -6,7 +6,7 @@ use super::pairs_of_use::{DISC, PEOPLE};
 use crate::hazard::assess;
 use crate::hazard::registry::{HAZARDS, all, find};
 use crate::hazard::sample::{job, work};
-use crate::tables::record::gaps;
+use crate::tables::record::{Said, gaps};
 
 /// Findings that every job raises.
 const ALWAYS: [&str; 1] = ["local-rules-first"];
@@ -77,8 +77,13 @@ fn every_finding_can_be_said_again_in_other_words_of_the_same_gaps() {
         let (mut job, mut work) = (job(), work());
         (pair.raises)(&mut job, &mut work);
         let (hazards, found) = assess(&job, &work);
-        let said = hazards.said.iter().find(|said| said.phrase.id == pair.id);
-        let said = said.unwrap_or_else(|| panic!("{} was not said", pair.id));
+        let said: Vec<&Said> = hazards
+            .said
+            .iter()
+            .filter(|said| said.phrase.id == pair.id)
+            .collect();
+        assert!(!said.is_empty(), "{} was not said", pair.id);
+        let said = said[0];
         let mut all = found.stops.iter().chain(&found.cautions);
         let finding = all.find(|finding| finding.id == pair.id);
         let words = finding.map(|finding| (finding.title.clone(), finding.detail.clone()));
