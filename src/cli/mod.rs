@@ -7,15 +7,19 @@
 //! | [`check`] | `kerfwright check JOB` |
 //! | [`draw`] | `kerfwright draw JOB` |
 //! | [`weigh`] | `kerfwright weigh JOB` |
+//! | [`hazards`] | `kerfwright hazards` |
+//! | [`explain`] | `kerfwright explain ID` |
 //! | [`report`] | faults and remarks as a person reads them |
 //! | [`files`] | job texts in, whole files out |
 //!
-//! Exit 0: done. Exit 1: the job is at fault or holds a stop. Exit 2: the command line or the
+//! Exit 0: done. Exit 1: the job is at fault or holds a stop, or an id is not known. Exit 2: the command line or the
 //! program is at fault, or a file could not be read or written.
 
 pub mod check;
 pub mod draw;
+pub mod explain;
 pub mod files;
+pub mod hazards;
 pub mod plan;
 pub mod report;
 pub mod sheet;
@@ -54,6 +58,10 @@ enum Action {
     /// Say what a stone weighs, who carries what, what each aid needs, and the way in
     #[command(override_usage = weigh::USAGE)]
     Weigh(weigh::Options),
+    /// List every hazard, check and formula with one line each
+    Hazards,
+    /// Explain a hazard, a check or a formula: what, why, what to do, source, worked example
+    Explain(explain::Options),
 }
 
 /// The job file, which every command reads.
@@ -108,6 +116,8 @@ pub fn run() -> ExitCode {
         Action::Check(options) => check::run(&options),
         Action::Draw(options) => draw::run(&options),
         Action::Weigh(options) => weigh::run(&options),
+        Action::Hazards => hazards::run(),
+        Action::Explain(options) => explain::run(&options),
     };
     ending.into()
 }

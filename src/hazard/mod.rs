@@ -1,19 +1,27 @@
 //! What can hurt: silica, vibration, noise, the disc, the supply, the stone itself.
 //!
-//! Each hazard has one file with its formulas and its part of [`assess`]. Nothing here predicts
-//! what is in the air: silica is given in grams, exposures only as studies measured them.
+//! Each hazard has one file: its record, its phrases and its part of [`assess`]. [`registry`] lists
+//! the records. Nothing here predicts what is in the air: silica is given in grams, exposures only
+//! as studies measured them.
 
-pub mod clean_up;
+pub mod bound;
+pub mod cold;
 pub mod crush;
 pub mod disc;
 pub mod dust;
-pub mod electric;
+pub mod limit;
 pub mod noise;
 mod notes;
 pub mod protective;
+pub mod registry;
 pub mod respirator;
+pub mod rules;
 pub mod silica;
+pub mod slurry;
 pub mod stone;
+pub mod supply;
+pub mod sweeping;
+pub mod switch;
 pub mod vibration;
 
 #[cfg(test)]
@@ -24,10 +32,11 @@ mod tests;
 use serde::Serialize;
 
 use crate::diag::Findings;
-use crate::job::{Disc, Job};
+use crate::job::{Disc, Dusty, Job};
 use crate::tables::Source;
-use crate::tables::documents as doc;
 use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
+use crate::tables::record::Said;
+use crate::tables::region::Rule;
 use notes::Notes;
 
 /// What the cutting amounts to, as far as the hazards need to know it.
@@ -51,10 +60,18 @@ impl Work {
         self.trigger_minutes / 60.0
     }
 
-    /// This job and the other work of the day, hours.
+    /// Whether anything is cut at all.
     #[must_use]
-    pub const fn day_hours(&self, job: &Job) -> f64 {
-        self.hours() + job.dust.hours_today
+    pub fn cuts(&self) -> bool {
+        self.sawn_face_mm2 > 0.0
+    }
+
+    /// This job and the other dusty work of the day, hours.
+    #[must_use]
+    pub fn dusty_hours(&self, job: &Job) -> f64 {
+        let dusty = job.today.iter().filter(|s| s.dusty == Dusty::Dusty);
+        let others: f64 = dusty.map(|spell| spell.minutes).sum();
+        self.hours() + job.dust.hours_today + others / 60.0
     }
 }
 
@@ -74,6 +91,10 @@ pub struct Hazards {
     pub silica: silica::SilicaReport,
     /// How the dust is held down, and what the regulator's table says of it.
     pub dust: dust::DustReport,
+    /// The order of controls, the strongest first.
+    pub order: Vec<dust::order::Step>,
+    /// What holds the stone afterwards.
+    pub caught: slurry::Caught,
     /// The respirator asked for and the one at hand.
     pub respirator: respirator::RespiratorReport,
     /// Hand-arm vibration.
@@ -86,61 +107,67 @@ pub struct Hazards {
     pub protective: Vec<protective::ProtectiveItem>,
     /// Quartz in the air as studies measured it; it does not predict this job.
     pub measured: Vec<MeasuredDust>,
+    /// The region's rule for the vacuum cleaner and the extractor.
+    pub vacuum: Rule,
+    /// The region's rule for the supply of hand machines.
+    pub supply: Rule,
     /// Who is asked about the rules, in words.
     pub authority: &'static str,
+    /// The findings as they were said, in that order: for saying them in another language.
+    #[serde(skip)]
+    pub said: Vec<Said>,
     /// The sources that the numbers and findings rest on.
     pub sources: Vec<&'static Source>,
 }
 
 /// Works out every hazard of the job and what stands against it.
 ///
-/// Other hours of the day count as work with the same machine, and hours of the task add up.
+/// `hours_today` counts as work with the same machine, other work as it is told; hours of the task
+/// add up.
 /// `work` must hold finite numbers that are not negative.
 #[must_use]
 pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
     let mut notes = Notes::default();
-    local_rules(job, &mut notes);
+    rules::assess(job, &mut notes);
     stone::assess(job, &mut notes);
-    electric::assess(job, &mut notes);
+    supply::assess(job, &mut notes);
     let dust = dust::assess(job, work, &mut notes);
+    bound::assess(job, &mut notes);
+    limit::assess(job, &mut notes);
     let silica = silica::assess(job, work, &mut notes);
     let respirator = respirator::assess(job, &dust, &mut notes);
+    let order = dust::order::list(work, &dust, &respirator, silica.dust_g.likely, &mut notes);
     let discs = disc::assess(job, work, &mut notes);
     let vibration = vibration::assess(job, work, &mut notes);
     let noise = noise::assess(job, work, &mut notes);
+    switch::assess(job, &mut notes);
+    cold::assess(job, &mut notes);
     crush::assess(job, &mut notes);
-    clean_up::assess(job, &silica, &mut notes);
+    sweeping::assess(job, &silica, &mut notes);
+    let caught = slurry::assess(job, work, dust.control, &silica, &mut notes);
     let protective = protective::list(job, &respirator, &noise, &mut notes);
+    let record = job.region.record();
+    notes.used(record.vacuum.source);
+    notes.used(record.supply.source);
     for row in &MEASURED_DUST {
         notes.used(row.source);
     }
     let hazards = Hazards {
         silica,
         dust,
+        order,
+        caught,
         respirator,
         vibration,
         noise,
         discs,
         protective,
         measured: MEASURED_DUST.to_vec(),
-        authority: job.region.record().authority,
+        vacuum: record.vacuum,
+        supply: record.supply,
+        authority: record.authority,
+        said: notes.said,
         sources: notes.sources,
     };
     (hazards, notes.findings)
-}
-
-/// What stands above everything on the sheet.
-fn local_rules(job: &Job, notes: &mut Notes) {
-    notes.caution(
-        "local-rules-first",
-        &doc::COMMON_PRACTICE,
-        "local rules, makers' instructions and competent people come before this sheet",
-        format!(
-            "The sheet is no permit. Region of its figures: {}. Check your \
-             current rules with {}. Lifting gear, electrics, structure and stone that may hold \
-             asbestos are for licensed people.",
-            job.region.name(),
-            job.region.record().authority,
-        ),
-    );
 }

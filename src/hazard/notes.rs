@@ -2,11 +2,13 @@
 
 use crate::diag::{Finding, Findings};
 use crate::tables::Source;
+use crate::tables::record::{Phrase, Said, Values};
 
-/// Findings and the sources used so far.
+/// Findings, how they were said, and the sources used so far.
 #[derive(Debug, Default)]
 pub(super) struct Notes {
     pub(super) findings: Findings,
+    pub(super) said: Vec<Said>,
     pub(super) sources: Vec<&'static Source>,
 }
 
@@ -18,19 +20,29 @@ impl Notes {
         }
     }
 
-    /// Something that must not stand when the machine starts.
-    pub(super) fn stop(
+    /// Something that must not stand when the machine starts, in a hazard's own phrase.
+    pub(super) fn stop_on(
         &mut self,
-        id: &'static str,
+        phrase: &'static Phrase,
         source: &'static Source,
-        title: impl Into<String>,
-        detail: impl Into<String>,
+        values: &Values,
     ) {
-        let finding = self.finding(id, source, title.into(), detail.into());
+        let finding = self.spoken(phrase, source, values);
         self.findings.stops.push(finding);
     }
 
-    /// Something to be read and heeded.
+    /// Something to be read and heeded, in a hazard's own phrase.
+    pub(super) fn caution_on(
+        &mut self,
+        phrase: &'static Phrase,
+        source: &'static Source,
+        values: &Values,
+    ) {
+        let finding = self.spoken(phrase, source, values);
+        self.findings.cautions.push(finding);
+    }
+
+    /// Something to be read and heeded, in words of the moment.
     pub(super) fn caution(
         &mut self,
         id: &'static str,
@@ -40,6 +52,21 @@ impl Notes {
     ) {
         let finding = self.finding(id, source, title.into(), detail.into());
         self.findings.cautions.push(finding);
+    }
+
+    fn spoken(
+        &mut self,
+        phrase: &'static Phrase,
+        source: &'static Source,
+        values: &Values,
+    ) -> Finding {
+        let said = Said {
+            phrase,
+            values: values.to_vec(),
+        };
+        let [title, detail] = [phrase.title, phrase.detail].map(|words| said.put_into(words));
+        self.said.push(said);
+        self.finding(phrase.id, source, title, detail)
     }
 
     fn finding(

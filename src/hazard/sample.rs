@@ -3,10 +3,10 @@
 use super::Work;
 use crate::geom::Point;
 use crate::job::{
-    Aid, Allowances, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod, EdgeState, Finish,
-    Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place, PlaceHow, PlaceWish,
-    Power, Protection, Range, Respirator, Route, Shape, Slab, Stone, Thickness, Top, Trolley,
-    VeinWish, Vibration,
+    Aid, Allowances, Bond, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod, EdgeState,
+    Finish, Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place, PlaceHow,
+    PlaceWish, Power, Protection, Protector, Range, Respirator, Route, Shape, Slab, Steel, Stone,
+    Thickness, Top, Trolley, VeinWish, Vibration,
 };
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
@@ -41,6 +41,8 @@ pub(super) fn job() -> Job {
         },
         passes: passes(),
         dust: dust(),
+        protector: Protector::Snr(28.0),
+        today: Vec::new(),
         lift: Lift {
             people: 2,
             each: Vec::new(),
@@ -121,6 +123,7 @@ fn stone() -> Stone {
             likely: 0.0,
             high: 0.0,
         },
+        steel: Steel::None,
         weighed: None,
         said: None,
     }
@@ -168,6 +171,8 @@ fn machine() -> Machine {
         plate_mm: 6.0,
         vibration: Vibration { a: 6.5, k: 1.5 },
         noise_db: 104.0,
+        noise_c_db: 104.0,
+        seat_mm: 22.23,
     }
 }
 
@@ -178,6 +183,8 @@ fn disc() -> Disc {
         kerf: 2.2,
         obstruction: 42.0,
         max_rpm: 12_200.0,
+        bore: 22.23,
+        bond: Bond::Diamond,
         usage: DiscUse::All,
     }
 }
@@ -203,6 +210,7 @@ fn dust() -> Dust {
         place: Place::Outdoors,
         method: DustMethod::Water,
         airflow_m3h: 0.0,
+        water_l_min: 0.5,
         respirator: Respirator::Ffp3,
         mask_fit_tested: true,
         hours_today: 0.0,

@@ -9,12 +9,79 @@ use super::Work;
 use super::notes::Notes;
 use crate::job::{DustMethod, Job, Range};
 use crate::tables::Source;
+use crate::tables::documents as doc;
+use crate::tables::record::{Example, Record};
 use crate::tables::region::{SilicaLimit, Standing};
 
 /// Grams in a cubic millimetre of a stone of 1 kg/m³: 1e-9 m³ × 1000 g.
 const G_PER_MM3_PER_KG_M3: f64 = 1e-6;
 /// Hours of the reference day of every 8-hour limit.
 const REFERENCE_DAY_H: f64 = 8.0;
+
+/// Grams of stone and silica.
+pub static GRAMS: Record = Record {
+    id: "silica-grams",
+    title: "Stone and silica that the kerf sets free",
+    what: "Volume of the kerf times density is the stone turned to dust or slurry; times the stone's \
+           share of crystalline silica it is silica.",
+    why: "It says what must be caught and carried away. It says nothing of what is in the air: no exposure \
+          follows from it, and none is computed.",
+    what_to_do: "Show it to whoever thinks that a few cuts need no water.",
+    sources: &[&doc::COMPUTED],
+    formula: "stone, g = kerf volume, mm³ × density, kg/m³ × 1e-6; silica, g = stone × share",
+    example: Some(grams_example),
+    ..Record::FORMULA
+};
+/// Mean of a day.
+pub static TWA: Record = Record {
+    id: "twa",
+    title: "Mean over an 8-hour day of measured concentrations",
+    what: "Each measured concentration times its hours, summed, over 8 hours.",
+    why: "Limits for dust are means over 8 hours; a short, bad task counts with its time.",
+    what_to_do: "For measured values only. Compare with the limit of the region.",
+    sources: &[&doc::OSHA_MEANS],
+    formula: "TWA = (C1·T1 + C2·T2 + …) / 8 h",
+    example: Some(twa_example),
+    ..Record::FORMULA
+};
+/// Several substances.
+pub static MIXTURE: Record = Record {
+    id: "mixture",
+    title: "Several substances that act together",
+    what: "Each measured concentration over its own limit, summed.",
+    why: "Two dusts below their limits can be too much together: above 1 the limit of the mixture is passed.",
+    what_to_do: "For measured values only.",
+    sources: &[&doc::OSHA_MEANS],
+    formula: "E = C1/L1 + C2/L2 + …, at most 1",
+    example: Some(mixture_example),
+    ..Record::FORMULA
+};
+
+fn grams_example() -> Example {
+    // 2.2 mm wide, 33 mm deep, 2 m long; granite of 2700 kg/m³ with 30 % silica.
+    let stone = dust_g(2.2 * 33.0 * 2000.0, 2700.0);
+    Example {
+        given: "a kerf 2.2 mm wide, 33 mm deep and 2 m long in granite, 2700 kg/m³, 30 % silica"
+            .into(),
+        result: format!("{stone:.0} g of stone, {:.0} g of silica", stone * 0.30),
+    }
+}
+
+fn twa_example() -> Example {
+    let mean = twa(&[(150.0, 2.0), (75.0, 2.0), (50.0, 4.0)]);
+    Example {
+        given: "2 h at 150, 2 h at 75, 4 h at 50 (29 CFR 1910.1000(d)(1))".into(),
+        result: format!("{mean}"),
+    }
+}
+
+fn mixture_example() -> Example {
+    let sum = mixture(&[(500.0, 1000.0), (45.0, 200.0), (40.0, 200.0)]);
+    Example {
+        given: "500 of 1000, 45 of 200, 40 of 200 (29 CFR 1910.1000(d)(2))".into(),
+        result: format!("{sum:.3}: below 1"),
+    }
+}
 
 /// Stone and silica set free, and the limit.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -134,8 +201,11 @@ fn limit_text(limit: &SilicaLimit) -> String {
     let action = limit
         .action_mg_m3
         .map_or_else(String::new, |level| format!(", action level {level} mg/m³"));
+    let change = limit.change.map_or_else(String::new, |change| {
+        format!("; {} replaces it from {}", change.by, change.on_words)
+    });
     format!(
-        "respirable crystalline silica {} mg/m³ over 8 hours{action}{borrowed}: {}; check your \
+        "respirable crystalline silica {} mg/m³ over 8 hours{action}{borrowed}: {}{change}; check your \
          current rules",
         limit.limit_mg_m3,
         source.cite(),

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::gear::Bond;
 use crate::geom::Point;
 use crate::units::Mass;
 
@@ -24,6 +25,10 @@ pub struct Machine {
     pub vibration: Vibration,
     /// Noise at the ear, dB(A).
     pub noise_db: f64,
+    /// The same noise C-weighted, dB(C); hearing protectors are reckoned from it.
+    pub noise_c_db: f64,
+    /// Diameter of the seat that carries the disc's bore, mm.
+    pub seat_mm: f64,
 }
 
 /// What machine it is.
@@ -93,6 +98,10 @@ pub struct Disc {
     pub obstruction: f64,
     /// Highest speed marked on the disc, turns per minute.
     pub max_rpm: f64,
+    /// Diameter of the hole in its middle, mm.
+    pub bore: f64,
+    /// What holds it together.
+    pub bond: Bond,
     /// What it is kept for.
     #[serde(rename = "for")]
     pub usage: DiscUse,
@@ -175,6 +184,8 @@ pub struct Dust {
     pub method: DustMethod,
     /// Airflow of the extractor, m³/h; 0 when not known.
     pub airflow_m3h: f64,
+    /// Water fed to the disc while it cuts, litres a minute; 0 without water.
+    pub water_l_min: f64,
     /// The respirator at hand.
     pub respirator: Respirator,
     /// The mask was fit-tested on its wearer.
@@ -211,6 +222,8 @@ pub enum DustMethod {
 pub enum Respirator {
     /// None, or not said.
     None,
+    /// A paper or cloth mask without a class: no respirator at all.
+    Nuisance,
     /// Filtering half mask FFP2.
     Ffp2,
     /// Filtering half mask FFP3.
@@ -223,10 +236,26 @@ pub enum Respirator {
     HalfMaskP3,
     /// Full face mask with P3 or P100 filters.
     FullFace,
-    /// Powered, hood or helmet.
+    /// Powered, hood or helmet, class mark not read.
     PoweredHood,
-    /// Powered, tight half or full mask.
+    /// Powered, hood or helmet, marked TH1.
+    Th1,
+    /// Powered, hood or helmet, marked TH2.
+    Th2,
+    /// Powered, hood or helmet, marked TH3.
+    Th3,
+    /// Powered, tight half or full mask, neither mark nor kind said.
     PoweredMask,
+    /// Powered, tight mask, marked TM1.
+    Tm1,
+    /// Powered, tight mask, marked TM2.
+    Tm2,
+    /// Powered, tight mask, marked TM3.
+    Tm3,
+    /// Powered, tight half mask.
+    PoweredHalfMask,
+    /// Powered, tight full face mask.
+    PoweredFullFace,
 }
 
 /// Lifting.

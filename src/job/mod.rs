@@ -10,12 +10,14 @@
 //! | [`route`] | the way in |
 //! | [`as_cut`] | what really happened at the cutting |
 //! | [`file`](mod@file) | the text as typed, with places |
+//! | `kit`, `gear` | what the job is done with; what else fills the day |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
 pub mod as_cut;
 pub mod file;
+mod gear;
 mod given;
 mod kit;
 mod ledger;
@@ -29,6 +31,7 @@ mod words;
 pub use as_cut::{AsCut, Came, Chip, Slip};
 pub use file::JobFile;
 
+pub use gear::{Bond, Dusty, EarKind, Protector, Spell, Steel};
 pub use kit::{
     Aid, CircleJig, CoreBit, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
     Passes, Place, Power, Protection, Respirator, Trolley, Vibration,
@@ -105,6 +108,10 @@ pub struct Job {
     pub passes: Passes,
     /// Dust control.
     pub dust: Dust,
+    /// The hearing protector at hand.
+    pub protector: Protector,
+    /// Other work of the same day.
+    pub today: Vec<Spell>,
     /// Lifting.
     pub lift: Lift,
     /// The way in.
@@ -171,6 +178,8 @@ pub struct Stone {
     pub safety_factor: f64,
     /// Crystalline silica, share of mass 0 to 1.
     pub silica: Range,
+    /// Whether rods, dowels or mesh of steel are in it.
+    pub steel: Steel,
     /// Weight of the whole slab on a scale.
     pub weighed: Option<Mass>,
     /// Weight of the whole slab by the seller's word.

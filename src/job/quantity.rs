@@ -129,6 +129,21 @@ pub(super) const NOISE: Quantity = Quantity {
     units: &[("dB(A)", 1.0), ("dBA", 1.0), ("dB", 1.0)],
 };
 
+/// Noise level, C-weighted.
+pub(super) const NOISE_C: Quantity = Quantity {
+    units: &[("dB(C)", 1.0), ("dBC", 1.0), ("dB", 1.0)],
+};
+
+/// What a hearing protector holds back.
+pub(super) const DECIBEL: Quantity = Quantity {
+    units: &[("dB", 1.0)],
+};
+
+/// Water.
+pub(super) const WATER: Quantity = Quantity {
+    units: &[("l/min", 1.0), ("L/min", 1.0), ("gal/min", 3.785_411_784)],
+};
+
 /// Airflow. A cubic foot is 0.028316846592 m³, sixty times an hour.
 pub(super) const AIRFLOW: Quantity = Quantity {
     units: &[

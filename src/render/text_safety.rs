@@ -5,6 +5,7 @@ use std::fmt::Write;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, time};
 use crate::sheet::page::both::Both;
+use crate::sheet::page::protection::{caught_words, ear_words};
 use crate::sheet::page::safety::{at_hand_words, grams, required_words};
 
 /// Writes lifting, then dust, vibration and noise.
@@ -21,6 +22,7 @@ pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
     };
     row("stone to dust", &grams(&h.silica.dust_g));
     row("silica in it", &grams(&h.silica.silica_g));
+    row("carried away", &caught_words(h));
     row("limit", &h.silica.limit_text);
     row("respirator needed", &required_words(h));
     row("at hand", &at_hand_words(h));
@@ -35,5 +37,11 @@ pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
     );
     if let Some(lex) = h.noise.lex_8h_db {
         row("noise", &format!("{lex:.1} dB(A) over 8 h"));
+    }
+    row("hearing protector", &ear_words(h));
+    let _ = writeln!(out, "  order of controls");
+    for (i, step) in h.order.iter().enumerate() {
+        let state = step.state.word();
+        let _ = writeln!(out, "    {} {:<34} {state}", i + 1, step.what);
     }
 }

@@ -1,4 +1,4 @@
-//! Speeds marked on cutting discs.
+//! Marks and mountings of cutting discs.
 
 use super::{Source, Sure};
 
@@ -10,6 +10,22 @@ pub static EN_12413: Source = Source::new(
     0,
     Sure::Quoted,
 );
+/// Last day of a resin-bonded disc.
+pub static EN_12413_EXPIRY: Source = Source::new(
+    "resin-bonded cutting discs carry their last month or quarter, three years from making at most",
+    "EN 12413; oSa marking guide",
+    "",
+    0,
+    Sure::Quoted,
+);
+/// Bore of discs for hand machines.
+pub static OSA_BORE: Source = Source::new(
+    "bore 7/8 in is 22.23 mm, not 22 or 22.2",
+    "oSa marking guide",
+    "",
+    0,
+    Sure::Quoted,
+);
 
 /// Rim speed that hand machines and their discs are built for, m/s: the red stripe.
 pub const HAND_RIM_SPEED_M_S: f64 = 80.0;
@@ -17,3 +33,11 @@ pub const HAND_RIM_SPEED_M_S: f64 = 80.0;
 pub const HIGHEST_RIM_SPEED_M_S: f64 = 100.0;
 /// Widest gap in the rim of a segmented disc, mm (IEC 62841-2-3).
 pub const WIDEST_RIM_GAP_MM: f64 = 10.0;
+/// Bore of discs for hand machines and of the seat that carries them, mm.
+pub const BORE_MM: f64 = 22.23;
+/// How far bore and seat may differ, mm (judgement: 22.2 rubs, 22 does not go on).
+pub const BORE_PLAY_MM: f64 = 0.05;
+/// Longest life of a resin-bonded disc, years (EN 12413, quoted).
+pub const RESIN_YEARS: f64 = 3.0;
+/// Run of a new disc without load, minutes (IEC 62841-2-3, text read).
+pub const TRIAL_RUN_MIN: f64 = 1.0;

@@ -10,6 +10,38 @@ pub static MIDDLE_OF_RANGE: Source = Source::new(
     0,
     Sure::Computed,
 );
+/// Follows from other figures of the job.
+pub static COMPUTED: Source = Source::new(
+    "follows from the job's own figures",
+    "computed",
+    "",
+    0,
+    Sure::Computed,
+);
+/// Bending of a strip on two supports placed best.
+pub static GERE: Source = Source::new(
+    "a strip on two supports placed best: 0.2071 of its length from each end",
+    "Gere, Mechanics of Materials, 7th ed.",
+    "5.6-18",
+    0,
+    Sure::Read,
+);
+/// Trade limits of worktops.
+pub static MIA_RAILS: Source = Source::new(
+    "worktops: free span, overhang, rails beside a cutout, inside corners",
+    "MIA/NSI design manual, as trade pages restate it",
+    "",
+    0,
+    Sure::Quoted,
+);
+/// OSHA's means and mixtures.
+pub static OSHA_MEANS: Source = Source::new(
+    "mean over 8 hours; sum of a mixture",
+    "29 CFR 1910.1000",
+    "(d)(1), (d)(2)",
+    0,
+    Sure::Read,
+);
 /// OSHA's construction rule for silica.
 pub static OSHA_SILICA: Source = Source::new(
     "silica limit 0.05 mg/m³, action level 0.025 mg/m³, 8 hours",
@@ -121,6 +153,62 @@ pub static OSHA_NOISE: Source = Source::new(
     "29 CFR 1910.95",
     "App. A",
     0,
+    Sure::Read,
+);
+/// OSHA's way with hearing protectors.
+pub static OSHA_PROTECTOR: Source = Source::new(
+    "hearing protector: (NRR - 7) / 2 off a level in dBA; App. B takes NRR - 7, the manual halves it",
+    "29 CFR 1910.95 App. B; OSHA technical manual",
+    "noise chapter",
+    0,
+    Sure::Quoted,
+);
+/// NIOSH's derating of hearing protectors.
+pub static NIOSH_PROTECTOR: Source = Source::new(
+    "hearing protector: NRR less 25 % for muffs, 50 % for formable plugs, 70 % for other plugs",
+    "NIOSH 98-126",
+    "",
+    1998,
+    Sure::Quoted,
+);
+/// SNR and HML.
+pub static EN_ISO_4869_2: Source = Source::new(
+    "hearing protector: level at the ear is the C-weighted level less SNR, or the A-weighted less the HML reduction",
+    "EN ISO 4869-2",
+    "SNR and HML methods",
+    0,
+    Sure::Quoted,
+);
+/// British allowance for the fit of hearing protectors.
+pub static HSE_REAL_WORLD: Source = Source::new(
+    "hearing protector: 4 dB less than tested, for how it is worn",
+    "HSE L108",
+    "",
+    2021,
+    Sure::Quoted,
+);
+/// How quiet is too quiet.
+pub static EN_458: Source = Source::new(
+    "level at the ear: 75 to 80 dB(A) is good, below 70 is over-protection",
+    "EN 458",
+    "",
+    2016,
+    Sure::Quoted,
+);
+/// Water for cut-off saws.
+pub static NIOSH_WATER: Source = Source::new(
+    "water for a hand-held cut-off saw: 0.5 litres a minute; less holds down less dust",
+    "NIOSH, engineering controls for silica in construction, cut-off saws",
+    "",
+    0,
+    Sure::Read,
+);
+/// Whom Table 1 serves.
+pub static OSHA_TWO_RULES: Source = Source::new(
+    "construction has Table 1; general industry has none and assesses exposure",
+    "29 CFR 1926.1153; 1910.1053",
+    "(c)(1); (c), (d)",
+    2016,
     Sure::Read,
 );
 /// NIOSH's noise advice.

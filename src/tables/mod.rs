@@ -5,6 +5,7 @@ pub mod documents;
 pub mod dust_control;
 pub mod measured_dust;
 pub mod protective;
+pub mod record;
 pub mod region;
 pub mod regions;
 pub mod respirator;

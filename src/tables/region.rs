@@ -3,36 +3,10 @@
 use serde::Serialize;
 
 use super::Source;
-use super::regions;
 use super::respirator::MaskScheme;
+use super::stone::Figure;
 
-/// A region with rules of its own.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum RegionCode {
-    /// European Union.
-    Eu,
-    /// Germany.
-    De,
-    /// Netherlands.
-    Nl,
-    /// Norway.
-    No,
-    /// United Kingdom.
-    Uk,
-    /// United States.
-    Us,
-    /// California.
-    UsCa,
-    /// Quebec.
-    CaQc,
-    /// Australia.
-    Au,
-    /// New Zealand.
-    Nz,
-    /// Anywhere else.
-    Other,
-}
+pub use super::regions::RegionCode;
 
 /// The rules of one region, as far as they were found.
 ///
@@ -40,8 +14,10 @@ pub enum RegionCode {
 /// prints its source and asks the reader to check the rules now in force.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct RegionRecord {
-    /// The region.
-    pub code: RegionCode,
+    /// The code as a job file writes it.
+    pub code: &'static str,
+    /// The English name that a sheet prints.
+    pub name: &'static str,
     /// Respirable crystalline silica.
     pub silica: SilicaLimit,
     /// Advice of other bodies of the region for the same dust; stricter advice is worth heeding.
@@ -56,8 +32,19 @@ pub struct RegionRecord {
     pub hand_lift: HandLift,
     /// Engineered stone.
     pub engineered_stone: EngineeredStoneRule,
+    /// Share of silica from which any stone is cut under control only, where there is such a rule.
+    pub controlled_from: Option<Figure>,
+    /// Share of silica above which natural stone is cut wet only, where there is such a rule; the
+    /// words are those for engineered stone.
+    pub wet_above: Option<Figure>,
     /// Cleaning up.
     pub cleaning: Rule,
+    /// The vacuum cleaner and the extractor.
+    pub vacuum: Rule,
+    /// The electric supply of hand machines.
+    pub supply: Rule,
+    /// Hearing protectors.
+    pub hearing: HearingRule,
     /// Who is asked, in words for the sheet.
     pub authority: &'static str,
 }
@@ -83,6 +70,33 @@ pub struct SilicaLimit {
     pub standing: Standing,
     /// Where it comes from.
     pub source: &'static Source,
+    /// A change that is on its way, when one is known.
+    pub change: Option<LimitChange>,
+}
+
+/// A limit that is to be replaced.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct LimitChange {
+    /// The day, `YYYY-MM-DD`.
+    pub on: &'static str,
+    /// The day in words.
+    pub on_words: &'static str,
+    /// What replaces it.
+    pub by: &'static str,
+}
+
+impl SilicaLimit {
+    /// A limit of the region's own, mg/m³, without an action level.
+    #[must_use]
+    pub const fn own(limit_mg_m3: f64, source: &'static Source) -> Self {
+        Self {
+            limit_mg_m3,
+            action_mg_m3: None,
+            standing: Standing::Own,
+            source,
+            change: None,
+        }
+    }
 }
 
 /// Whose respirator factors count.
@@ -190,56 +204,42 @@ pub struct Rule {
     pub source: &'static Source,
 }
 
-impl RegionCode {
-    /// Every region.
-    pub const ALL: [Self; 11] = [
-        Self::Eu,
-        Self::De,
-        Self::Nl,
-        Self::No,
-        Self::Uk,
-        Self::Us,
-        Self::UsCa,
-        Self::CaQc,
-        Self::Au,
-        Self::Nz,
-        Self::Other,
-    ];
+/// How a region reckons what a hearing protector holds back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum HearingMethod {
+    /// SNR or HML as tested.
+    AsTested,
+    /// SNR or HML, less what fitting costs in practice.
+    RealWorld,
+    /// Half of NRR less 7.
+    HalfNrr,
+    /// The least that any of the methods gives.
+    Least,
+}
 
+/// How hearing protectors are reckoned.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct HearingRule {
+    /// The method.
+    pub method: HearingMethod,
+    /// Whether it is the region's own.
+    pub standing: Standing,
+    /// Where it comes from.
+    pub source: &'static Source,
+}
+
+impl RegionCode {
     /// The code as a job file writes it.
     #[must_use]
     pub const fn code(self) -> &'static str {
-        match self {
-            Self::Eu => "eu",
-            Self::De => "de",
-            Self::Nl => "nl",
-            Self::No => "no",
-            Self::Uk => "uk",
-            Self::Us => "us",
-            Self::UsCa => "us-ca",
-            Self::CaQc => "ca-qc",
-            Self::Au => "au",
-            Self::Nz => "nz",
-            Self::Other => "other",
-        }
+        self.record().code
     }
 
     /// The English name that a sheet prints.
     #[must_use]
     pub const fn name(self) -> &'static str {
-        match self {
-            Self::Eu => "European Union",
-            Self::De => "Germany",
-            Self::Nl => "Netherlands",
-            Self::No => "Norway",
-            Self::Uk => "United Kingdom",
-            Self::Us => "United States",
-            Self::UsCa => "California",
-            Self::CaQc => "Quebec",
-            Self::Au => "Australia",
-            Self::Nz => "New Zealand",
-            Self::Other => "other region (strictest published values)",
-        }
+        self.record().name
     }
 
     /// Reads a code; capitals and underscores do not matter.
@@ -254,22 +254,15 @@ impl RegionCode {
         let code = text.trim().to_lowercase().replace('_', "-");
         Self::ALL.into_iter().find(|region| region.code() == code)
     }
+}
 
-    /// The rules of the region.
+impl Standing {
+    /// What is printed behind a value: nothing for an own one.
     #[must_use]
-    pub const fn record(self) -> &'static RegionRecord {
+    pub const fn words(self) -> &'static str {
         match self {
-            Self::Eu => &regions::eu::RECORD,
-            Self::De => &regions::de::RECORD,
-            Self::Nl => &regions::nl::RECORD,
-            Self::No => &regions::no::RECORD,
-            Self::Uk => &regions::uk::RECORD,
-            Self::Us => &regions::us::RECORD,
-            Self::UsCa => &regions::us_ca::RECORD,
-            Self::CaQc => &regions::ca_qc::RECORD,
-            Self::Au => &regions::au::RECORD,
-            Self::Nz => &regions::nz::RECORD,
-            Self::Other => &regions::other::RECORD,
+            Self::Own => "",
+            Self::Borrowed => " (borrowed: no rule of this region on file)",
         }
     }
 }

@@ -33,10 +33,116 @@ pub enum MaskClass {
     HalfMaskP3,
     /// Full face mask with P3 or P100 filters.
     FullFace,
-    /// Powered hood or helmet.
+    /// Powered hood or helmet, mark not known.
     PoweredHood,
-    /// Powered tight mask, half or full.
+    /// Powered hood or helmet, European class 1.
+    Th1,
+    /// Powered hood or helmet, European class 2.
+    Th2,
+    /// Powered hood or helmet, European class 3.
+    Th3,
+    /// Powered tight mask, half or full, mark not known.
     PoweredMask,
+    /// Powered tight mask, European class 1.
+    Tm1,
+    /// Powered tight mask, European class 2.
+    Tm2,
+    /// Powered tight mask, European class 3.
+    Tm3,
+    /// Powered tight half mask.
+    PoweredHalfMask,
+    /// Powered tight full face mask.
+    PoweredFullFace,
+}
+
+impl MaskClass {
+    /// Every class, from the lightest to the heaviest.
+    pub const ALL: [Self; 16] = [
+        Self::N95,
+        Self::P100,
+        Self::Ffp2,
+        Self::Ffp3,
+        Self::HalfMaskP3,
+        Self::FullFace,
+        Self::PoweredHood,
+        Self::Th1,
+        Self::Th2,
+        Self::Th3,
+        Self::PoweredMask,
+        Self::Tm1,
+        Self::Tm2,
+        Self::Tm3,
+        Self::PoweredHalfMask,
+        Self::PoweredFullFace,
+    ];
+
+    /// The name that a sheet prints.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Ffp2 => "FFP2 filtering half mask",
+            Self::Ffp3 => "FFP3 filtering half mask",
+            Self::N95 => "N95 filtering facepiece",
+            Self::P100 => "P100 filtering facepiece or half mask",
+            Self::HalfMaskP3 => "half mask with P3 filters",
+            Self::FullFace => "full face mask with P3 or P100 filters",
+            Self::PoweredHood => "powered hood or helmet",
+            Self::Th1 => "powered hood or helmet TH1",
+            Self::Th2 => "powered hood or helmet TH2",
+            Self::Th3 => "powered hood or helmet TH3",
+            Self::PoweredMask => "powered tight mask",
+            Self::Tm1 => "powered tight mask TM1",
+            Self::Tm2 => "powered tight mask TM2",
+            Self::Tm3 => "powered tight mask TM3",
+            Self::PoweredHalfMask => "powered tight half mask",
+            Self::PoweredFullFace => "powered full face mask",
+        }
+    }
+
+    /// Whether it seals against the skin: it is fit-tested on its wearer and worn clean-shaven.
+    #[must_use]
+    pub const fn is_tight(self) -> bool {
+        !matches!(self, Self::PoweredHood | Self::Th1 | Self::Th2 | Self::Th3)
+    }
+
+    /// Whether a fan feeds it.
+    #[must_use]
+    pub const fn is_powered(self) -> bool {
+        matches!(
+            self,
+            Self::PoweredHood
+                | Self::Th1
+                | Self::Th2
+                | Self::Th3
+                | Self::PoweredMask
+                | Self::Tm1
+                | Self::Tm2
+                | Self::Tm3
+                | Self::PoweredHalfMask
+                | Self::PoweredFullFace
+        )
+    }
+}
+
+impl MaskScheme {
+    /// What its factors must not be confused with.
+    #[must_use]
+    pub const fn not_to_be_confused(self) -> &'static str {
+        match self {
+            Self::Us => {
+                "British factors (FFP3 20) do not count here, nor does a European class; a mask without \
+                 NIOSH approval or without a class is no respirator"
+            }
+            Self::Uk => {
+                "American factors (N95 10, powered masks up to 1000) do not count here; a nominal factor on \
+                 a box is not the assigned one; a mask without a class is no respirator"
+            }
+            Self::Strictest => {
+                "American and British factors are never mixed: the lower of the two is taken; a mask without \
+                 a class is no respirator"
+            }
+        }
+    }
 }
 
 /// What a scheme assigns to a class.
@@ -138,7 +244,8 @@ const fn us(class: MaskClass) -> Assigned {
     let source = &OSHA_MASKS;
     match class {
         MaskClass::N95 | MaskClass::P100 => one(10, source),
-        MaskClass::FullFace => one(50, source),
+        MaskClass::FullFace | MaskClass::PoweredHalfMask => one(50, source),
+        MaskClass::PoweredFullFace => one(1000, source),
         MaskClass::PoweredHood => one(25, source),
         MaskClass::PoweredMask => Assigned::ByMark {
             least: 50,
@@ -146,27 +253,41 @@ const fn us(class: MaskClass) -> Assigned {
             marks: "half mask 50, full face 1000",
             source,
         },
-        MaskClass::Ffp2 | MaskClass::Ffp3 | MaskClass::HalfMaskP3 => Assigned::NotInScheme,
+        MaskClass::Ffp2
+        | MaskClass::Ffp3
+        | MaskClass::HalfMaskP3
+        | MaskClass::Th1
+        | MaskClass::Th2
+        | MaskClass::Th3
+        | MaskClass::Tm1
+        | MaskClass::Tm2
+        | MaskClass::Tm3 => Assigned::NotInScheme,
     }
 }
 
 const fn uk(class: MaskClass) -> Assigned {
     match class {
-        MaskClass::Ffp2 => one(10, &UK_MEMORY),
+        MaskClass::Ffp2 | MaskClass::Tm1 => one(10, &UK_MEMORY),
         MaskClass::Ffp3 | MaskClass::HalfMaskP3 => one(20, &UK_MASKS),
-        MaskClass::FullFace => one(40, &UK_QUOTED),
+        MaskClass::FullFace | MaskClass::Th3 => one(40, &UK_QUOTED),
         MaskClass::PoweredHood => Assigned::ByMark {
             least: 10,
             most: 40,
             marks: "TH1 10, TH2 20, TH3 40",
             source: &UK_QUOTED,
         },
-        MaskClass::PoweredMask => Assigned::ByMark {
-            least: 10,
-            most: 40,
-            marks: "TM1 10, TM2 20, TM3 40",
-            source: &UK_MEMORY,
-        },
+        MaskClass::Th1 => one(10, &UK_QUOTED),
+        MaskClass::Th2 => one(20, &UK_QUOTED),
+        MaskClass::Tm2 => one(20, &UK_MEMORY),
+        MaskClass::Tm3 => one(40, &UK_MEMORY),
+        MaskClass::PoweredMask | MaskClass::PoweredHalfMask | MaskClass::PoweredFullFace => {
+            Assigned::ByMark {
+                least: 10,
+                most: 40,
+                marks: "TM1 10, TM2 20, TM3 40",
+                source: &UK_MEMORY,
+            }
+        }
         MaskClass::N95 | MaskClass::P100 => Assigned::NotInScheme,
     }
 }

@@ -8,6 +8,8 @@ use super::near;
 
 fn disc(diameter: f64) -> Disc {
     Disc {
+        bore: 22.23,
+        bond: kerfwright::job::Bond::Diamond,
         name: "a disc".into(),
         diameter,
         kerf: 2.0,

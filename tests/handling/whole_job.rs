@@ -88,6 +88,7 @@ fn granite() -> job::Stone {
         strength_source: "ASTM C615".to_owned(),
         safety_factor: 3.0,
         silica: range(0.3),
+        steel: job::Steel::None,
         weighed: None,
         said: None,
     }
@@ -165,6 +166,8 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             plate_mm: 6.0,
             vibration: job::Vibration { a: 6.5, k: 1.5 },
             noise_db: 104.0,
+            noise_c_db: 104.0,
+            seat_mm: 22.23,
         },
         discs: vec![],
         guide: job::Guide {
@@ -177,20 +180,27 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             reach_mm: (150.0, 900.0),
         },
         passes: passes(),
-        dust: job::Dust {
-            place: job::Place::Outdoors,
-            method: job::DustMethod::Water,
-            airflow_m3h: 0.0,
-            respirator: job::Respirator::Ffp3,
-            mask_fit_tested: true,
-            hours_today: 0.0,
-        },
+        dust: dust(),
+        protector: job::Protector::Unknown,
+        today: vec![],
         lift: job::Lift {
             aid,
             ..crew(4, 25.0)
         },
         as_cut: None,
         assumed: vec![],
+    }
+}
+
+const fn dust() -> job::Dust {
+    job::Dust {
+        place: job::Place::Outdoors,
+        method: job::DustMethod::Water,
+        airflow_m3h: 0.0,
+        water_l_min: 0.5,
+        respirator: job::Respirator::Ffp3,
+        mask_fit_tested: true,
+        hours_today: 0.0,
     }
 }
 

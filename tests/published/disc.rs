@@ -2,7 +2,8 @@
 
 use kerfwright::hazard::disc::{rim_speed_m_s, rpm_at};
 use kerfwright::tables::disc::{
-    EN_12413, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S, WIDEST_RIM_GAP_MM,
+    BORE_MM, EN_12413, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S, RESIN_YEARS, TRIAL_RUN_MIN,
+    WIDEST_RIM_GAP_MM,
 };
 
 use crate::printed;
@@ -43,4 +44,14 @@ fn stripes_and_gaps() {
     }
     // IEC 62841-2-3 (R): gap of a segmented rim at most 10 mm.
     assert_eq!(WIDEST_RIM_GAP_MM, 10.0);
+}
+
+#[test]
+fn bore_age_and_trial_run() {
+    // oSa marking guide (Q): 7/8 in is 22.23 mm, not 22 or 22.2.
+    printed(7.0 / 8.0 * 25.4, BORE_MM, 2);
+    // EN 12413, as several sellers quote it (Q): three years from making.
+    assert_eq!(RESIN_YEARS, 3.0);
+    // IEC 62841-2-3 (R): a new disc runs one minute without load.
+    assert_eq!(TRIAL_RUN_MIN, 1.0);
 }

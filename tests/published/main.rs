@@ -6,8 +6,10 @@
 mod disc;
 mod electricity;
 mod noise;
+mod protector;
 mod respirator;
 mod silica;
+mod slurry;
 mod vibration;
 
 /// Fails unless a value rounds to what the source prints with this many decimals.

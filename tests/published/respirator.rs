@@ -20,6 +20,8 @@ fn american_factors() {
     assert_eq!(least(MaskClass::PoweredHood), 25);
     let powered = assigned(MaskScheme::Us, MaskClass::PoweredMask);
     assert_eq!((powered.least(), powered.most()), (50, 1000));
+    assert_eq!(least(MaskClass::PoweredHalfMask), 50);
+    assert_eq!(least(MaskClass::PoweredFullFace), 1000);
 }
 
 #[test]
@@ -34,8 +36,16 @@ fn british_factors() {
     // (Q)
     assert_eq!(range(MaskClass::FullFace), (40, 40));
     assert_eq!(range(MaskClass::PoweredHood), (10, 40));
+    assert_eq!(range(MaskClass::Th1), (10, 10));
+    assert_eq!(range(MaskClass::Th2), (20, 20));
+    assert_eq!(range(MaskClass::Th3), (40, 40));
     // (M)
     assert_eq!(range(MaskClass::PoweredMask), (10, 40));
+    assert_eq!(range(MaskClass::Tm1), (10, 10));
+    assert_eq!(range(MaskClass::Tm2), (20, 20));
+    assert_eq!(range(MaskClass::Tm3), (40, 40));
+    // An American powered mask carries no British mark.
+    assert_eq!(range(MaskClass::PoweredFullFace), (10, 40));
     // HSE stonemasonry pages 2026 (R).
     assert_eq!(HSE_WORKTOP_APF, 20);
 }
@@ -46,6 +56,9 @@ fn schemes_are_not_mixed() {
         assigned(MaskScheme::Us, MaskClass::Ffp3),
         Assigned::NotInScheme
     );
+    for european in [MaskClass::Th3, MaskClass::Tm3, MaskClass::HalfMaskP3] {
+        assert_eq!(assigned(MaskScheme::Us, european), Assigned::NotInScheme);
+    }
     assert_eq!(
         assigned(MaskScheme::Uk, MaskClass::N95),
         Assigned::NotInScheme

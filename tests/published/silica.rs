@@ -92,6 +92,8 @@ fn an_unknown_region_gets_the_strictest_of_each_kind() {
         assert!(other.noise.action_db <= own.noise.action_db);
         assert!(other.noise.limit_db <= own.noise.limit_db);
         assert!(other.hand_lift.one_person_kg <= own.hand_lift.one_person_kg);
+        let words = other.name;
+        assert!(words.contains("strictest published"));
     }
 }
 
@@ -188,4 +190,15 @@ fn measured_exposures_are_quoted_as_measured() {
     assert_eq!(found(&AKBAR_2007, "extraction"), Some("0.155 mg/m³"));
     // Healy 2014 (R).
     assert!(found(&HEALY_2014, "shroud").is_some_and(|words| words.contains("99 %")));
+}
+
+#[test]
+fn a_limit_that_is_being_replaced_names_the_day() {
+    // The workplace exposure limits list replaces the standard from 1 December 2026 (R).
+    for region in RegionCode::ALL {
+        let change = region.record().silica.change;
+        assert_eq!(change.is_some(), region == RegionCode::Au, "{region:?}");
+    }
+    let change = RegionCode::Au.record().silica.change.expect("it is known");
+    assert_eq!(change.on, "2026-12-01");
 }

@@ -1,6 +1,6 @@
 //! Hand-arm vibration.
 
-use kerfwright::hazard::vibration::{a8, minutes_to, points};
+use kerfwright::hazard::vibration::{a8, minutes_to, points, shares};
 use kerfwright::tables::region::{RegionCode, Standing};
 use kerfwright::tables::tool::{CUTTING_VIBRATION_M_S2, VIBRATION_UNCERTAINTY};
 
@@ -90,4 +90,14 @@ fn a_grinder_on_stone() {
     printed(minutes_to(a.likely, 5.0).unwrap(), 148.1, 1);
     // HSE OC 246/31 (R): 40 % when none is stated.
     assert_eq!(VIBRATION_UNCERTAINTY.value, 0.4);
+}
+
+#[test]
+fn work_is_split_so_that_none_is_over() {
+    // 400 points are the limit, 100 the action value (R); computed (C).
+    assert_eq!(shares(298.0, 2.5), 3.0);
+    assert_eq!(shares(298.0, 5.0), 1.0);
+    assert_eq!(shares(400.0, 5.0), 1.0);
+    assert_eq!(shares(401.0, 5.0), 2.0);
+    assert_eq!(shares(0.0, 2.5), 1.0);
 }

@@ -1,340 +1,140 @@
-//! Every stop and caution is raised by the job that deserves it, and by no other.
+//! Every finding of the registry is raised by the job that deserves it, and by no other.
 
-use crate::diag::{Finding, Findings};
-use crate::hazard::sample::{job, set_stone, work};
-use crate::hazard::{Work, assess};
-use crate::job::{DustMethod, Job, Place, Power, Protection, Respirator};
-use crate::tables::region::RegionCode;
-use crate::tables::stone::StoneKind;
+use super::change::{Pair, all_ids, findings_of, ids, no_change};
+use super::pairs::{DUST, RESPIRATOR, STONE, SUPPLY};
+use super::pairs_of_use::{DISC, PEOPLE};
+use crate::hazard::assess;
+use crate::hazard::registry::{HAZARDS, all, find};
+use crate::hazard::sample::{job, work};
+use crate::tables::record::{Said, gaps};
 
-/// A change to the sample job and its work.
-type Change = fn(&mut Job, &mut Work);
+/// Findings that every job raises.
+const ALWAYS: [&str; 1] = ["local-rules-first"];
+/// Every pair.
+const PARTS: [&[Pair]; 6] = [STONE, SUPPLY, DUST, RESPIRATOR, DISC, PEOPLE];
 
-fn findings_of(change: Change) -> Findings {
-    let (mut job, mut work) = (job(), work());
-    change(&mut job, &mut work);
-    assess(&job, &work).1
-}
-
-fn ids(findings: &[Finding]) -> Vec<&'static str> {
-    findings.iter().map(|finding| finding.id).collect()
-}
-
-/// Each stop, a change that raises it alone, and the same change put right.
-const STOPS: [(&str, Change, Change); 17] = [
-    (
-        "no-dust-control",
-        |job, _| job.dust.method = DustMethod::None,
-        |_, _| {},
-    ),
-    (
-        "shroud-airflow-unknown",
-        |job, _| job.dust.method = DustMethod::Shroud,
-        |job, _| shrouded(job, 212.0),
-    ),
-    (
-        "shroud-airflow-too-small",
-        |job, _| shrouded(job, 211.0),
-        |job, _| shrouded(job, 212.0),
-    ),
-    (
-        "water-on-mains-unrated",
-        |job, _| mains(job, false, Protection::Rcd),
-        |job, _| mains(job, true, Protection::Rcd),
-    ),
-    (
-        "water-not-rated",
-        |job, _| job.machine.wet_rated = false,
-        |_, _| {},
-    ),
-    (
-        "supply-unprotected",
-        |job, _| mains(job, true, Protection::None),
-        |job, _| mains(job, true, Protection::Gfci),
-    ),
-    (
-        "supply-unprotected",
-        |job, _| mains(job, true, Protection::Battery),
-        |job, _| mains(job, true, Protection::CentreTapped110V),
-    ),
-    (
-        "engine-indoors",
-        |job, _| engine(job, Place::Indoors),
-        |job, _| engine(job, Place::Outdoors),
-    ),
-    (
-        "engineered-stone",
-        |job, _| engineered(job, RegionCode::Au),
-        |job, _| engineered(job, RegionCode::Nz),
-    ),
-    (
-        "engineered-stone-dry",
-        |job, _| {
-            california(job, StoneKind::EngineeredStone);
-            shrouded(job, 300.0);
-        },
-        |job, _| california(job, StoneKind::EngineeredStone),
-    ),
-    (
-        "engineered-stone-powered-respirator",
-        |job, _| engineered(job, RegionCode::Uk),
-        |job, _| {
-            engineered(job, RegionCode::Uk);
-            job.dust.respirator = Respirator::PoweredHood;
-        },
-    ),
-    (
-        "silica-rich-stone-dry",
-        |job, _| {
-            california(job, StoneKind::Granite);
-            shrouded(job, 300.0);
-        },
-        |job, _| {
-            california(job, StoneKind::Marble);
-            shrouded(job, 300.0);
-        },
-    ),
-    (
-        "respirator-missing",
-        |job, _| job.dust.respirator = Respirator::None,
-        |_, _| {},
-    ),
-    (
-        "respirator-below-required",
-        |job, _| job.dust.respirator = Respirator::Ffp2,
-        |job, _| job.dust.respirator = Respirator::FullFace,
-    ),
-    (
-        "disc-over-marked-rpm",
-        |job, _| job.machine.rpm = 12_201.0,
-        |job, _| job.machine.rpm = 12_200.0,
-    ),
-    (
-        "disc-mark-unknown",
-        |_, work| work.discs.iter_mut().for_each(|disc| disc.max_rpm = 0.0),
-        |_, _| {},
-    ),
-    (
-        "machine-speed-unknown",
-        |job, _| job.machine.rpm = 0.0,
-        |_, _| {},
-    ),
-];
-
-fn shrouded(job: &mut Job, airflow_m3h: f64) {
-    job.dust.method = DustMethod::Shroud;
-    job.dust.airflow_m3h = airflow_m3h;
-}
-
-fn mains(job: &mut Job, wet_rated: bool, protected: Protection) {
-    job.machine.power = Power::Mains;
-    job.machine.wet_rated = wet_rated;
-    job.machine.protected = protected;
-}
-
-fn engine(job: &mut Job, place: Place) {
-    job.machine.power = Power::Engine;
-    job.dust.place = place;
-}
-
-fn engineered(job: &mut Job, region: RegionCode) {
-    job.region = region;
-    set_stone(job, StoneKind::EngineeredStone);
-}
-
-fn california(job: &mut Job, kind: StoneKind) {
-    job.region = RegionCode::UsCa;
-    job.dust.respirator = Respirator::N95;
-    set_stone(job, kind);
+fn pairs() -> impl Iterator<Item = &'static Pair> {
+    PARTS.into_iter().flatten()
 }
 
 #[test]
-fn each_stop_has_a_job_that_raises_it_and_one_that_does_not() {
-    assert_eq!(ids(&findings_of(|_, _| {}).stops), Vec::<&str>::new());
-    for (id, wrong, right) in STOPS {
-        assert_eq!(ids(&findings_of(wrong).stops), [id]);
-        assert_eq!(ids(&findings_of(right).stops), Vec::<&str>::new(), "{id}");
-    }
-}
-
-/// Each caution, a change that raises it and one that does not.
-const CAUTIONS: [(&str, Change, Change); 25] = [
-    ("water-flow", |_, _| {}, |job, _| shrouded(job, 300.0)),
-    ("wet-floor", |_, _| {}, |job, _| shrouded(job, 300.0)),
-    ("slurry-clean-up", |_, _| {}, |job, _| shrouded(job, 300.0)),
-    ("extractor-filter", |job, _| shrouded(job, 300.0), |_, _| {}),
-    (
-        "supply-unprotected",
-        |job, _| {
-            mains(job, false, Protection::None);
-            shrouded(job, 300.0);
-        },
-        |job, _| mains(job, true, Protection::Rcd),
-    ),
-    (
-        "not-in-table",
-        |job, _| american(job, Place::Indoors),
-        |job, _| american(job, Place::Outdoors),
-    ),
-    (
-        "indoors-exhaust",
-        |job, _| job.dust.place = Place::Indoors,
-        |_, _| {},
-    ),
-    (
-        "respirator-not-fit-tested",
-        |job, _| job.dust.mask_fit_tested = false,
-        |_, _| {},
-    ),
-    (
-        "respirator-not-fit-tested",
-        |job, _| {
-            job.dust.mask_fit_tested = false;
-            job.dust.respirator = Respirator::PoweredMask;
-        },
-        |job, _| {
-            job.dust.mask_fit_tested = false;
-            job.dust.respirator = Respirator::PoweredHood;
-        },
-    ),
-    (
-        "respirator-class",
-        |job, _| job.dust.respirator = Respirator::PoweredHood,
-        |_, _| {},
-    ),
-    (
-        "respirator-missing",
-        |job, _| {
-            american(job, Place::Outdoors);
-            job.dust.respirator = Respirator::None;
-        },
-        |job, _| american(job, Place::Outdoors),
-    ),
-    (
-        "respirator-not-in-scheme",
-        |job, _| {
-            american(job, Place::Outdoors);
-            job.dust.respirator = Respirator::Ffp3;
-        },
-        |job, _| american(job, Place::Outdoors),
-    ),
-    (
-        "rim-speed-over-limit",
-        |job, work| faster_disc(job, work, 12_400.0),
-        |job, work| faster_disc(job, work, 12_223.0),
-    ),
-    (
-        "vibration-over-action",
-        |_, work| work.trigger_minutes = 60.0,
-        |_, work| work.trigger_minutes = 40.0,
-    ),
-    (
-        "vibration-over-limit",
-        |job, _| job.dust.hours_today = 3.0,
-        |_, _| {},
-    ),
-    (
-        "vibration-unknown",
-        |job, _| job.machine.vibration.a = 0.0,
-        |_, _| {},
-    ),
-    (
-        "noise-over-action",
-        |job, _| job.machine.noise_db = 90.0,
-        |job, _| job.machine.noise_db = 88.0,
-    ),
-    (
-        "noise-over-limit",
-        |_, _| {},
-        |job, _| job.machine.noise_db = 95.0,
-    ),
-    (
-        "noise-unknown",
-        |job, _| job.machine.noise_db = 0.0,
-        |_, _| {},
-    ),
-    (
-        "soapstone-asbestos",
-        |job, _| set_stone(job, StoneKind::Soapstone),
-        |_, _| {},
-    ),
-    (
-        "marble-veins",
-        |job, _| set_stone(job, StoneKind::Marble),
-        |_, _| {},
-    ),
-    (
-        "high-silica-stone",
-        |_, _| {},
-        |job, _| set_stone(job, StoneKind::Limestone),
-    ),
-    (
-        "stone-kind-unknown",
-        |job, _| set_stone(job, StoneKind::Own),
-        |_, _| {},
-    ),
-    (
-        "silica-unknown",
-        |job, _| job.stone.silica.high = 0.0,
-        |job, _| set_stone(job, StoneKind::Soapstone),
-    ),
-    (
-        "controlled-processing",
-        |job, _| job.region = RegionCode::Au,
-        |_, _| {},
-    ),
-];
-
-fn american(job: &mut Job, place: Place) {
-    job.region = RegionCode::Us;
-    job.dust.respirator = Respirator::N95;
-    job.dust.place = place;
-}
-
-fn faster_disc(job: &mut Job, work: &mut Work, rpm: f64) {
-    job.machine.rpm = rpm;
-    work.discs
-        .iter_mut()
-        .for_each(|disc| disc.max_rpm = 15_000.0);
+fn the_sample_job_has_no_stop() {
+    assert_eq!(
+        ids(&findings_of(no_change).stops),
+        Vec::<&str>::new(),
+        "the sample job"
+    );
 }
 
 #[test]
-fn each_caution_has_a_job_that_raises_it_and_one_that_does_not() {
-    for (id, wrong, right) in CAUTIONS {
+fn each_finding_has_a_job_that_raises_it_and_one_that_does_not() {
+    for Pair {
+        id,
+        raises,
+        does_not,
+    } in pairs()
+    {
         assert!(
-            ids(&findings_of(wrong).cautions).contains(&id),
+            all_ids(&findings_of(*raises)).contains(id),
             "{id} not raised"
         );
         assert!(
-            !ids(&findings_of(right).cautions).contains(&id),
+            !all_ids(&findings_of(*does_not)).contains(id),
             "{id} raised"
         );
     }
 }
 
 #[test]
-fn what_holds_for_every_job_is_always_said() {
-    let found = ids(&findings_of(|_, _| {}).cautions);
-    for id in [
-        "local-rules-first",
-        "never-steer-the-disc",
-        "kickback-pinched-disc",
-        "disc-before-use",
-        "falling-stone",
-        "no-dry-sweeping",
-    ] {
-        assert!(found.contains(&id), "{id}");
+fn every_phrase_of_every_hazard_has_its_pair_and_every_pair_its_phrase() {
+    let mut in_registry: Vec<&str> = HAZARDS
+        .iter()
+        .flat_map(|record| record.phrases.iter().map(|phrase| phrase.id))
+        .collect();
+    let mut in_pairs: Vec<&str> = pairs().map(|pair| pair.id).chain(ALWAYS).collect();
+    in_registry.sort_unstable();
+    in_pairs.sort_unstable();
+    assert_eq!(in_registry, in_pairs);
+}
+
+#[test]
+fn every_gap_of_every_phrase_is_filled() {
+    for pair in pairs() {
+        for change in [pair.raises, pair.does_not] {
+            let found = findings_of(change);
+            for finding in found.stops.iter().chain(&found.cautions) {
+                let words = format!("{} {}", finding.title, finding.detail);
+                assert_eq!(gaps(&words), Vec::<&str>::new(), "{}", finding.id);
+                assert!(!words.contains("  "), "{}: {words}", finding.id);
+            }
+        }
     }
 }
 
 #[test]
-fn a_rim_above_every_stripe_stops_the_job() {
-    // 125 mm at 15 400 turns a minute: 100.8 m/s.
-    let found = findings_of(|job, work| {
-        job.machine.rpm = 15_400.0;
-        work.discs
-            .iter_mut()
-            .for_each(|disc| disc.max_rpm = 16_000.0);
-    });
-    assert_eq!(ids(&found.stops), ["rim-speed-over-limit"]);
+fn every_finding_can_be_said_again_in_other_words_of_the_same_gaps() {
+    for pair in pairs() {
+        let (mut job, mut work) = (job(), work());
+        (pair.raises)(&mut job, &mut work);
+        let (hazards, found) = assess(&job, &work);
+        let said: Vec<&Said> = hazards
+            .said
+            .iter()
+            .filter(|said| said.phrase.id == pair.id)
+            .collect();
+        assert!(!said.is_empty(), "{} was not said", pair.id);
+        let said = said[0];
+        let mut all = found.stops.iter().chain(&found.cautions);
+        let finding = all.find(|finding| finding.id == pair.id);
+        let words = finding.map(|finding| (finding.title.clone(), finding.detail.clone()));
+        let [title, detail] = [said.phrase.title, said.phrase.detail];
+        assert_eq!(words, Some((said.put_into(title), said.put_into(detail))));
+        for gap in gaps(title).into_iter().chain(gaps(detail)) {
+            let other = said.put_into(&format!("otherwise: {{{gap}}}"));
+            let value = said.values.iter().find(|(name, _)| *name == gap);
+            assert_eq!(
+                value.map(|(_, words)| format!("otherwise: {words}")),
+                Some(other)
+            );
+        }
+    }
+}
+
+#[test]
+fn every_record_says_what_why_and_what_to_do_with_its_sources() {
+    let mut ids = Vec::new();
+    for record in all() {
+        for words in [
+            record.id,
+            record.title,
+            record.what,
+            record.why,
+            record.what_to_do,
+        ] {
+            assert!(!words.is_empty(), "{}", record.id);
+            assert!(!words.contains("  "), "{}", record.id);
+        }
+        assert!(!record.sources.is_empty(), "{}", record.id);
+        assert_eq!(
+            record.formula.is_empty(),
+            record.example.is_none(),
+            "{}: a formula with a worked example, or neither",
+            record.id
+        );
+        ids.extend(record.ids());
+    }
+    let count = ids.len();
+    ids.sort_unstable();
+    ids.dedup();
+    assert_eq!(ids.len(), count, "an id stands in two records");
+}
+
+#[test]
+fn every_id_leads_to_its_record() {
+    for record in all() {
+        for id in record.ids() {
+            assert_eq!(find(id).map(|found| found.id), Some(record.id));
+        }
+    }
+    assert!(find("cheese").is_none());
 }

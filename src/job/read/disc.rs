@@ -4,13 +4,21 @@ use crate::job::given::Given;
 use crate::job::quantity::{Limits, SPEED, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::short;
-use crate::job::{Disc, DiscUse};
+use crate::job::{Bond, Disc, DiscUse};
+use crate::tables::disc::BORE_MM;
 
 const USES: [(&str, DiscUse); 3] = [
     ("all", DiscUse::All),
     ("straights", DiscUse::Straights),
     ("curves", DiscUse::Curves),
 ];
+/// What carries the grains of a disc.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Kept {
+    Steel,
+    Resin,
+}
+const BONDS: [(&str, Kept); 2] = [("diamond", Kept::Steel), ("resin", Kept::Resin)];
 /// The most discs of one kit (judgement).
 const MOST_DISCS: usize = 16;
 /// Rim speed that diamond discs for hand machines are marked for, m/s (EN 12413, red stripe).
@@ -39,6 +47,8 @@ pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
         kerf: KERF,
         obstruction: OBSTRUCTION,
         max_rpm: marked_rpm(DIAMETER),
+        bore: BORE_MM,
+        bond: Bond::Diamond,
         usage: DiscUse::All,
     };
     let value = format!(
@@ -61,6 +71,14 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
     let why = "EN 12413, 80 m/s at the rim; read the mark on the disc and give it here";
     let speeds = from_to(500.0, 30_000.0);
     let max_rpm = r.quantity_or("max_rpm", &SPEED, speeds, marked_rpm(diameter), why);
+    let bores = from_to(5.0, 100.0);
+    let bore = r.length_or(
+        "bore",
+        bores,
+        BORE_MM,
+        "7/8 in, the usual bore; measure yours",
+    );
+    let bond = bond(r);
     let why = "no disc is kept for one kind of cut";
     let usage = r.choice_or("for", &USES, DiscUse::All, why);
     let sound = !r.ledger.has_fault_at(&r.key("diameter"));
@@ -82,8 +100,28 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
         kerf,
         obstruction,
         max_rpm,
+        bore,
+        bond,
         usage,
     })
+}
+
+/// What holds the disc together; only resin has a last day.
+fn bond(r: &mut Reader<'_>) -> Bond {
+    let why = "discs for stone are diamond on steel; say \"resin\" for a reinforced one";
+    let resin = r.choice_or("bond", &BONDS, Kept::Steel, why) == Kept::Resin;
+    let given = r.get("expires");
+    if resin {
+        let expires = given.and_then(|day| day.date()).unwrap_or_default();
+        return Bond::Resin { expires };
+    }
+    if let Some(given) = given {
+        given.fault::<()>(
+            "stands on a diamond disc, which has no last day",
+            "give bond = \"resin\" if it is a reinforced one, or leave it out",
+        );
+    }
+    Bond::Diamond
 }
 
 /// The name of a disc, which no other may have.

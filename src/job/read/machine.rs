@@ -1,8 +1,9 @@
 //! `[machine]`: the grinder or saw.
 
-use crate::job::quantity::{NOISE, SPEED, VIBRATION, from_to};
+use crate::job::quantity::{NOISE, NOISE_C, SPEED, VIBRATION, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Machine, MachineKind, Power, Protection, Vibration};
+use crate::tables::disc::BORE_MM;
 
 const KINDS: [(&str, MachineKind); 2] = [
     ("angle grinder", MachineKind::AngleGrinder),
@@ -27,6 +28,9 @@ const VIBRATION_OF_GRINDER: f64 = 9.0;
 const UNCERTAINTY: f64 = 0.4;
 /// Noise at the ear, dB(A): the lower end of what a 350 mm diamond blade makes (IFA 4214: 105 to 107).
 const NOISE_OF_BLADE: f64 = 105.0;
+/// How much higher a level is C-weighted than A-weighted, dB (judgement: the difference at which the
+/// HML method gives M; high noise such as a disc's is lower).
+const C_OVER_A: f64 = 2.0;
 
 /// Reads the machine.
 pub(super) fn read(r: &mut Reader<'_>) -> Machine {
@@ -49,6 +53,13 @@ pub(super) fn read(r: &mut Reader<'_>) -> Machine {
         Power::Mains,
         "the case that asks for most care",
     );
+    let noise_db = r.quantity_or(
+        "noise",
+        &NOISE,
+        from_to(40.0, 140.0),
+        NOISE_OF_BLADE,
+        "IFA 4214: diamond blades 105 to 107 dB(A) at the ear",
+    );
     let wet_rated = r.flag_or("wet_rated", false, "not known to be built for wet use");
     Machine {
         kind,
@@ -63,12 +74,19 @@ pub(super) fn read(r: &mut Reader<'_>) -> Machine {
             "judgement: a thin jig base; measure yours",
         ),
         vibration: vibration(r),
-        noise_db: r.quantity_or(
-            "noise",
-            &NOISE,
-            from_to(40.0, 140.0),
-            NOISE_OF_BLADE,
-            "IFA 4214: diamond blades 105 to 107 dB(A) at the ear",
+        noise_db,
+        noise_c_db: r.quantity_or(
+            "noise_c",
+            &NOISE_C,
+            from_to(40.0, 150.0),
+            noise_db + C_OVER_A,
+            "judgement: 2 dB above the A-weighted level, where HML gives M; measure yours",
+        ),
+        seat_mm: r.length_or(
+            "seat",
+            from_to(5.0, 100.0),
+            BORE_MM,
+            "the usual seat of hand machines, 7/8 in; measure yours",
         ),
     }
 }

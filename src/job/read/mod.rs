@@ -14,10 +14,12 @@ mod heading;
 mod lift;
 mod machine;
 mod place;
+mod protector;
 mod route;
 mod slab;
 mod stone;
 mod support;
+mod today;
 mod tools;
 mod top;
 
@@ -51,6 +53,8 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let kind = stone.as_ref().map(|s| s.kind);
     let passes = root.section("passes", |r| tools::passes(r, kind));
     let dust = root.section("dust", dust::read);
+    let protector = root.section("protector", protector::read);
+    let today = today::read(root, &machine);
     let lift = root.section("lift", |r| lift::read(r, region));
     let route = root.section("route", |r| route::read(r, &lift));
     let as_cut = as_cut::read(root, top.as_ref().map(|t| &t.top.shape));
@@ -71,6 +75,8 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
         circle_jig,
         passes,
         dust,
+        protector,
+        today,
         lift,
         route,
         as_cut,

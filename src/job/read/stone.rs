@@ -5,11 +5,17 @@ use crate::job::ledger::{Ledger, Span};
 use crate::job::quantity::{DENSITY, Limits, NUMBER, PERCENT, STRENGTH, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::{nearest, short};
-use crate::job::{Range, Slab, Stone, Thickness};
+use crate::job::{Range, Slab, Steel, Stone, Thickness};
 use crate::tables::stone::{Spread, StoneKind, StoneRecord};
 
 /// Thickness of a slab that is sawn by hand, mm (judgement).
 const THICKNESS: Limits = from_to(5.0, 200.0);
+/// Steel in the stone, or on its back.
+const STEEL: [(&str, Steel); 3] = [
+    ("not known", Steel::Unknown),
+    ("none", Steel::None),
+    ("some", Steel::Some),
+];
 /// Density of anything sold as a slab of stone, kg/m³ (judgement: wider than every row of the table).
 const DENSITIES: Limits = from_to(1000.0, 4000.0);
 /// Flexural strength in `MPa` (judgement: from the weakest sandstone to a glassy porcelain).
@@ -36,6 +42,8 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
     let [density, strength, silica] = ["density", "strength", "silica"].map(|key| r.get(key));
     let safety_factor = r.get("safety_factor");
     let (weighed, said) = (r.get("weighed"), r.get("said"));
+    let why = "nobody said whether rods, dowels or mesh are in the stone or glued to its back";
+    let steel = r.choice_or("steel", &STEEL, Steel::Unknown, why);
     if wanted && kind_given.is_none() {
         r.missing("kind", "such as \"granite\"");
     }
@@ -72,6 +80,7 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
             strength_source,
             safety_factor: safety_factor?,
             silica: silica?,
+            steel,
             weighed: on_scale.flatten(),
             said: said.flatten(),
         },

@@ -13,6 +13,9 @@ const DRAWING_MM: f64 = 86.0;
 /// Space between the two columns of key numbers, mm.
 const GUTTER_MM: f64 = 8.0;
 
+/// Room for the paragraph at the foot of the page, mm.
+const LAST_WORDS_MM: f64 = 14.0;
+
 const CAUTIONS: &str = "Cautions, told in full on the safety pages";
 
 /// Adds the page.
@@ -99,13 +102,32 @@ fn key_numbers(column: &mut Column, plan: &Plan, figures: Figures) {
     side_by_side(column, column.scale, [&halves[0], &halves[1]]);
 }
 
+/// The titles of the cautions, as many as leave room for the last words of the page; the rest are
+/// counted.
 fn caution_titles(column: &mut Column, plan: &Plan) {
     if plan.cautions.is_empty() {
         return;
     }
-    column.place(&Block::Subheading(CAUTIONS.into()));
     let titles: Vec<String> = plan.cautions.iter().map(|c| sentence(&c.title)).collect();
-    let (left, right) = titles.split_at(titles.len().div_ceil(2));
+    column.place(&Block::Subheading(CAUTIONS.into()));
+    for shown in (0..=titles.len()).rev() {
+        let mut trial = column.clone();
+        first_titles(&mut trial, &titles, shown);
+        if trial.left() >= LAST_WORDS_MM || shown == 0 {
+            *column = trial;
+            return;
+        }
+    }
+}
+
+/// The first titles in two columns, and how many more there are.
+fn first_titles(column: &mut Column, titles: &[String], shown: usize) {
+    let mut first = titles[..shown].to_vec();
+    let more = titles.len() - shown;
+    if more > 0 {
+        first.push(format!("And {more} more"));
+    }
+    let (left, right) = first.split_at(first.len().div_ceil(2));
     let list = |titles: &[String]| Block::List(Mark::Dot, titles.to_vec());
     let small = Scale {
         body: Scale::DESK.small,

@@ -10,6 +10,7 @@ pub mod lifting;
 mod moments;
 pub mod pieces;
 pub mod practice;
+pub mod protection;
 pub mod repair;
 pub mod safety;
 pub mod set_out;

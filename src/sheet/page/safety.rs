@@ -7,6 +7,7 @@ use crate::sheet::book::{Book, Part};
 use crate::sheet::figure::time;
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
 use crate::sheet::page::glance::sentence;
+use crate::sheet::page::protection;
 use crate::sheet::table::{Heading, Table, Width};
 use crate::tables::dust_control::{Control, TableAnswer};
 use crate::tables::respirator::Assigned;
@@ -16,7 +17,7 @@ pub fn add(book: &mut Book<'_>) {
     let plan = book.plan;
     let h = &plan.hazards;
     let mut parts: Vec<Part> = vec![Block::Heading("Dust and safety".into()).into()];
-    parts.push(Block::Rows(dust_rows(h)).into());
+    parts.push(Block::Rows([dust_rows(h), protection::rule_rows(h)].concat()).into());
     parts.push(Block::Note(sentence(&h.silica.limit_text)).into());
     parts.push(
         Block::Note(
@@ -26,8 +27,12 @@ pub fn add(book: &mut Book<'_>) {
         )
         .into(),
     );
+    parts.push(Block::Subheading("The order of controls".into()).into());
+    parts.push(protection::order_table(h).into());
+    parts.push(Block::Subheading("The mask, last".into()).into());
+    parts.push(Block::Rows(protection::respirator_rows(h)).into());
     parts.push(Block::Subheading("Hands and ears".into()).into());
-    parts.push(Block::Rows(body_rows(h)).into());
+    parts.push(Block::Rows([body_rows(h), protection::day_rows(h)].concat()).into());
     parts.push(Block::Note(values_words(h)).into());
     parts.push(Block::Subheading("Disc".into()).into());
     parts.push(disc_table(h).into());
@@ -89,8 +94,6 @@ fn dust_rows(h: &Hazards) -> Vec<(String, String)> {
         row("Crystalline silica in it", grams(&h.silica.silica_g)),
         row("Held down by", control.into()),
         row("Dusty work that day", format!("{:.1} h", h.dust.task_hours)),
-        row("Respirator asked for", required_words(h)),
-        row("Respirator at hand", at_hand_words(h)),
     ];
     if let Some(answer) = h.dust.table_answer {
         let words = match answer {

@@ -1,14 +1,15 @@
 //! Australia.
 
-use super::{ISO_LIFT, UK_MASKS_BORROWED, eu_noise, eu_vibration, osha_cleaning};
+use super::base::BORROWED;
 use crate::tables::region::{
-    EngineeredStoneLaw, EngineeredStoneRule, RegionCode, RegionRecord, SilicaLimit, Standing,
+    EngineeredStoneLaw, EngineeredStoneRule, LimitChange, RegionRecord, SilicaLimit,
 };
+use crate::tables::stone::Figure;
 use crate::tables::{Source, Sure};
 
 /// Australian limit.
 pub static SILICA: Source = Source::new(
-    "silica limit 0.05 mg/m³, 8 hours; a new list of limits replaces it from 1 December 2026",
+    "silica limit 0.05 mg/m³, 8 hours; the workplace exposure limits list replaces it from 1 December 2026",
     "Workplace exposure standards for airborne contaminants",
     "",
     2019,
@@ -31,28 +32,27 @@ pub static CONTROLLED_PROCESSING: Source = Source::new(
     Sure::Read,
 );
 
-/// Share of mass from which material is processed with a control only, 0 to 1.
-pub const CONTROLLED_SHARE: f64 = 0.01;
-
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::Au,
+    code: "au",
+    name: "Australia",
     silica: SilicaLimit {
-        limit_mg_m3: 0.05,
-        action_mg_m3: None,
-        standing: Standing::Own,
-        source: &SILICA,
+        change: Some(LimitChange {
+            on: "2026-12-01",
+            on_words: "1 December 2026",
+            by: "the workplace exposure limits list",
+        }),
+        ..SilicaLimit::own(0.05, &SILICA)
     },
-    silica_advice: &[],
-    masks: UK_MASKS_BORROWED,
-    vibration: eu_vibration(Standing::Borrowed),
-    noise: eu_noise(Standing::Borrowed),
-    hand_lift: ISO_LIFT,
     engineered_stone: EngineeredStoneRule {
         law: EngineeredStoneLaw::Banned,
         words: "Making, supplying, processing and installing benchtops, panels and slabs of engineered stone (1 % silica or more, resin-bound; sintered and porcelain excluded) is banned from 1 July 2024.",
         source: &BAN,
     },
-    cleaning: osha_cleaning(Standing::Borrowed),
+    controlled_from: Some(Figure {
+        value: 0.01,
+        source: &CONTROLLED_PROCESSING,
+    }),
     authority: "the work health and safety regulator of your state or territory",
+    ..BORROWED
 };

@@ -1,10 +1,8 @@
 //! Quebec.
 
-use super::{ENGINEERED_NOT_FOUND, eu_noise, eu_vibration, niosh_lift, osha_cleaning};
-use crate::tables::documents as doc;
-use crate::tables::region::{MaskRule, RegionCode, RegionRecord, SilicaLimit, Standing};
-use crate::tables::respirator::MaskScheme;
-use crate::tables::{Source, Sure};
+use super::base::{BORROWED, half_nrr, niosh_lift, us_masks};
+use crate::tables::region::{RegionRecord, Rule, SilicaLimit, Standing};
+use crate::tables::{Source, Sure, supply};
 
 /// Quebec limit.
 pub static SILICA: Source = Source::new(
@@ -17,23 +15,17 @@ pub static SILICA: Source = Source::new(
 
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::CaQc,
-    silica: SilicaLimit {
-        limit_mg_m3: 0.05,
-        action_mg_m3: None,
-        standing: Standing::Own,
-        source: &SILICA,
-    },
-    silica_advice: &[],
-    masks: MaskRule {
-        scheme: MaskScheme::Us,
-        standing: Standing::Borrowed,
-        source: &doc::OSHA_MASKS,
-    },
-    vibration: eu_vibration(Standing::Borrowed),
-    noise: eu_noise(Standing::Borrowed),
+    code: "ca-qc",
+    name: "Quebec",
+    silica: SilicaLimit::own(0.05, &SILICA),
+    masks: us_masks(Standing::Borrowed),
     hand_lift: niosh_lift(Standing::Borrowed),
-    engineered_stone: ENGINEERED_NOT_FOUND,
-    cleaning: osha_cleaning(Standing::Borrowed),
+    supply: Rule {
+        words: supply::GFCI_A,
+        standing: Standing::Borrowed,
+        source: &supply::GFCI,
+    },
+    hearing: half_nrr(Standing::Borrowed),
     authority: "the CNESST",
+    ..BORROWED
 };

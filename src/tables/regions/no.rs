@@ -1,9 +1,7 @@
 //! Norway.
 
-use super::{
-    ENGINEERED_NOT_FOUND, ISO_LIFT, UK_MASKS_BORROWED, eu_noise, eu_vibration, osha_cleaning,
-};
-use crate::tables::region::{RegionCode, RegionRecord, SilicaLimit, Standing};
+use super::base::EUROPEAN;
+use crate::tables::region::{RegionRecord, SilicaLimit};
 use crate::tables::{Source, Sure};
 
 /// Norwegian limit.
@@ -17,19 +15,9 @@ pub static SILICA: Source = Source::new(
 
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::No,
-    silica: SilicaLimit {
-        limit_mg_m3: 0.05,
-        action_mg_m3: None,
-        standing: Standing::Own,
-        source: &SILICA,
-    },
-    silica_advice: &[],
-    masks: UK_MASKS_BORROWED,
-    vibration: eu_vibration(Standing::Own),
-    noise: eu_noise(Standing::Own),
-    hand_lift: ISO_LIFT,
-    engineered_stone: ENGINEERED_NOT_FOUND,
-    cleaning: osha_cleaning(Standing::Borrowed),
+    code: "no",
+    name: "Norway",
+    silica: SilicaLimit::own(0.05, &SILICA),
     authority: "the Norwegian labour inspection authority",
+    ..EUROPEAN
 };

@@ -1,9 +1,7 @@
 //! New Zealand.
 
-use super::{
-    ENGINEERED_NOT_FOUND, ISO_LIFT, UK_MASKS_BORROWED, eu_noise, eu_vibration, osha_cleaning,
-};
-use crate::tables::region::{RegionCode, RegionRecord, SilicaLimit, Standing};
+use super::base::BORROWED;
+use crate::tables::region::{RegionRecord, SilicaLimit};
 use crate::tables::{Source, Sure};
 
 /// New Zealand limit.
@@ -15,21 +13,14 @@ pub static SILICA: Source = Source::new(
     Sure::Read,
 );
 
+/// The limit, which a region without one of its own may borrow.
+pub const LIMIT: SilicaLimit = SilicaLimit::own(0.025, &SILICA);
+
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::Nz,
-    silica: SilicaLimit {
-        limit_mg_m3: 0.025,
-        action_mg_m3: None,
-        standing: Standing::Own,
-        source: &SILICA,
-    },
-    silica_advice: &[],
-    masks: UK_MASKS_BORROWED,
-    vibration: eu_vibration(Standing::Borrowed),
-    noise: eu_noise(Standing::Borrowed),
-    hand_lift: ISO_LIFT,
-    engineered_stone: ENGINEERED_NOT_FOUND,
-    cleaning: osha_cleaning(Standing::Borrowed),
+    code: "nz",
+    name: "New Zealand",
+    silica: LIMIT,
     authority: "WorkSafe New Zealand",
+    ..BORROWED
 };

@@ -1,13 +1,12 @@
 //! United Kingdom.
 
-use super::{TEAM_FACTORS, osha_cleaning};
+use super::base::BORROWED;
 use crate::tables::documents as doc;
 use crate::tables::region::{
-    EngineeredStoneLaw, EngineeredStoneRule, HandLift, MaskRule, NoiseMeasure, NoiseValues,
-    RegionCode, RegionRecord, SilicaLimit, Standing, VibrationValues,
+    EngineeredStoneLaw, EngineeredStoneRule, HandLift, HearingMethod, HearingRule, MaskRule,
+    NoiseValues, RegionRecord, Rule, SilicaLimit, Standing, VibrationValues,
 };
-use crate::tables::respirator::MaskScheme;
-use crate::tables::{Source, Sure};
+use crate::tables::{Source, Sure, supply};
 
 /// British limit.
 pub static SILICA: Source = Source::new(
@@ -44,46 +43,48 @@ pub static ENGINEERED: Source = Source::new(
 
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::Uk,
-    silica: SilicaLimit {
-        limit_mg_m3: 0.1,
-        action_mg_m3: None,
-        standing: Standing::Own,
-        source: &SILICA,
-    },
-    silica_advice: &[],
+    code: "uk",
+    name: "United Kingdom",
+    silica: SilicaLimit::own(0.1, &SILICA),
     masks: MaskRule {
-        scheme: MaskScheme::Uk,
         standing: Standing::Own,
-        source: &doc::UK_MASKS,
+        ..BORROWED.masks
     },
     vibration: VibrationValues {
-        action_m_s2: 2.5,
-        limit_m_s2: 5.0,
         standing: Standing::Own,
         source: &VIBRATION,
+        ..BORROWED.vibration
     },
     noise: NoiseValues {
-        measure: NoiseMeasure::EqualEnergy,
-        action_db: 80.0,
-        duty_db: 85.0,
-        limit_db: 87.0,
         standing: Standing::Own,
         source: &NOISE,
+        ..BORROWED.noise
     },
     hand_lift: HandLift {
-        one_person_kg: 25.0,
         standing: Standing::Own,
         source: &doc::HSE_LIFTING,
-        team_factors: TEAM_FACTORS,
         team_standing: Standing::Own,
-        team_source: &doc::HSE_TEAM,
+        ..BORROWED.hand_lift
     },
     engineered_stone: EngineeredStoneRule {
         law: EngineeredStoneLaw::WetAndPoweredRespirator,
         words: "HSE treats dry cutting of engineered stone as unacceptable and asks for a powered respirator with a factor of at least 20 besides water.",
         source: &ENGINEERED,
     },
-    cleaning: osha_cleaning(Standing::Borrowed),
+    vacuum: Rule {
+        standing: Standing::Own,
+        ..BORROWED.vacuum
+    },
+    supply: Rule {
+        words: supply::RCD_30_OR_110,
+        standing: Standing::Own,
+        source: &supply::RCD,
+    },
+    hearing: HearingRule {
+        method: HearingMethod::RealWorld,
+        standing: Standing::Own,
+        source: &doc::HSE_REAL_WORLD,
+    },
     authority: "the Health and Safety Executive, or your local authority",
+    ..BORROWED
 };

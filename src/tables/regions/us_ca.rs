@@ -1,12 +1,8 @@
 //! California.
 
-use super::{OSHA_NOISE, US_ADVICE, eu_vibration, niosh_lift, osha_cleaning};
-use crate::tables::documents as doc;
-use crate::tables::region::{
-    EngineeredStoneLaw, EngineeredStoneRule, MaskRule, RegionCode, RegionRecord, SilicaLimit,
-    Standing,
-};
-use crate::tables::respirator::MaskScheme;
+use super::base::AMERICAN;
+use crate::tables::region::{EngineeredStoneLaw, EngineeredStoneRule, RegionRecord, SilicaLimit};
+use crate::tables::stone::RICH_IN_SILICA;
 use crate::tables::{Source, Sure};
 
 /// Californian limit.
@@ -28,27 +24,18 @@ pub static WET_METHODS: Source = Source::new(
 
 /// The rules of this region.
 pub static RECORD: RegionRecord = RegionRecord {
-    code: RegionCode::UsCa,
+    code: "us-ca",
+    name: "California",
     silica: SilicaLimit {
-        limit_mg_m3: 0.05,
         action_mg_m3: Some(0.025),
-        standing: Standing::Own,
-        source: &SILICA,
+        ..SilicaLimit::own(0.05, &SILICA)
     },
-    silica_advice: &US_ADVICE,
-    masks: MaskRule {
-        scheme: MaskScheme::Us,
-        standing: Standing::Own,
-        source: &doc::OSHA_MASKS,
-    },
-    vibration: eu_vibration(Standing::Borrowed),
-    noise: OSHA_NOISE,
-    hand_lift: niosh_lift(Standing::Own),
     engineered_stone: EngineeredStoneRule {
         law: EngineeredStoneLaw::WetOnly,
         words: "Artificial stone above 0.1 % and natural stone above 10 % silica: wet methods only, and the rule has respirator duties of its own. Dry methods are banned from 1 January 2026.",
         source: &WET_METHODS,
     },
-    cleaning: osha_cleaning(Standing::Own),
+    wet_above: Some(RICH_IN_SILICA),
     authority: "Cal/OSHA",
+    ..AMERICAN
 };

@@ -1,4 +1,9 @@
-//! Noise at the ear.
+//! Noise at the ear: formulas and report; the hazards stand in [`exposure`] and [`protection`].
+
+mod explained;
+pub mod exposure;
+pub mod protection;
+pub mod protector;
 
 use serde::Serialize;
 
@@ -6,11 +11,15 @@ use super::Work;
 use super::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::region::{NoiseMeasure, NoiseValues, Standing};
-use crate::tables::tool::CUTTING_NOISE_DB;
+use crate::tables::region::{NoiseMeasure, NoiseValues};
+use protector::ProtectorReport;
+
+pub use explained::{LEX, NIOSH, OSHA};
 
 /// Hours of the reference day, h.
 const REFERENCE_DAY_H: f64 = 8.0;
+/// Minutes to an hour.
+const MIN_PER_H: f64 = 60.0;
 /// Level that OSHA allows for 8 hours, dBA (29 CFR 1910.95).
 const OSHA_CRITERION_DB: f64 = 90.0;
 /// Decibels that halve OSHA's time (29 CFR 1910.95 App. A).
@@ -30,11 +39,13 @@ const NIOSH_EXCHANGE_DB: f64 = 3.0;
 pub struct NoiseReport {
     /// Level at the ear while cutting, dB(A).
     pub level_db: f64,
-    /// Time at it in the day, this job and the other work, hours.
+    /// Time at it in the day, this job and the other work with this machine, hours.
     pub hours: f64,
-    /// Level over 8 hours, equal energy, dB(A); nothing without time at it.
+    /// Other machines of the same day.
+    pub spells: Vec<NoiseSpell>,
+    /// Level over 8 hours, equal energy, dB(A), all of the day; nothing without time at it.
     pub lex_8h_db: Option<f64>,
-    /// Minutes at this level until the duty value of the region.
+    /// Minutes at this machine's level until the duty value of the region.
     pub minutes_to_duty: f64,
     /// OSHA's dose in percent, where the region uses it.
     pub osha_dose_percent: Option<f64>,
@@ -42,8 +53,21 @@ pub struct NoiseReport {
     pub osha_twa_db: Option<f64>,
     /// Minutes that NIOSH recommends at most at this level.
     pub niosh_minutes: f64,
+    /// What the hearing protector leaves.
+    pub protector: ProtectorReport,
     /// Action and limit of the region.
     pub values: NoiseValues,
+}
+
+/// Another machine of the same day.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct NoiseSpell {
+    /// What it is.
+    pub what: String,
+    /// Level at the ear, dB(A).
+    pub level_db: f64,
+    /// How long, minutes.
+    pub minutes: f64,
 }
 
 /// Level over 8 hours `10·lg(Σ T·10^(L/10) / 8 h)`, dB(A), of levels in dB(A), each with its hours.
@@ -105,20 +129,33 @@ pub fn osha_twa(dose_percent: f64) -> f64 {
 /// Minutes that NIOSH recommends at most at a level in dBA: `480 / 2^((L − 85)/3)`.
 #[must_use]
 pub fn niosh_minutes(level_db: f64) -> f64 {
-    REFERENCE_DAY_H * 60.0 / ((level_db - NIOSH_CRITERION_DB) / NIOSH_EXCHANGE_DB).exp2()
+    REFERENCE_DAY_H * MIN_PER_H / ((level_db - NIOSH_CRITERION_DB) / NIOSH_EXCHANGE_DB).exp2()
 }
 
 /// Noise of the day, and what is over.
 pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> NoiseReport {
-    let values = job.region.record().noise;
-    let level = job.machine.noise_db;
-    let hours = work.day_hours(job);
-    let dose = (values.measure == NoiseMeasure::OshaDose).then(|| osha_dose(&[(level, hours)]));
-    let report = NoiseReport {
+    let report = report(job, work);
+    notes.used(report.values.source);
+    notes.used(&doc::NIOSH_NOISE);
+    exposure::assess(&report, notes);
+    protection::assess(&report, notes);
+    report
+}
+
+fn report(job: &Job, work: &Work) -> NoiseReport {
+    let record = job.region.record();
+    let (values, level) = (record.noise, job.machine.noise_db);
+    let hours = work.hours() + job.dust.hours_today;
+    let spells: Vec<NoiseSpell> = job.today.iter().map(spell).collect();
+    let mut day = vec![(level, hours)];
+    day.extend(spells.iter().map(|s| (s.level_db, s.minutes / MIN_PER_H)));
+    let dose = (values.measure == NoiseMeasure::OshaDose).then(|| osha_dose(&day));
+    NoiseReport {
         level_db: level,
         hours,
-        lex_8h_db: finite(lex_8h(&[(level, hours)])),
-        minutes_to_duty: 60.0
+        spells,
+        lex_8h_db: finite(lex_8h(&day)),
+        minutes_to_duty: MIN_PER_H
             * match values.measure {
                 NoiseMeasure::EqualEnergy => hours_to(level, values.duty_db),
                 NoiseMeasure::OshaDose => osha_hours(level),
@@ -126,73 +163,27 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> NoiseReport {
         osha_dose_percent: dose,
         osha_twa_db: dose.map(osha_twa).and_then(finite),
         niosh_minutes: niosh_minutes(level),
+        protector: protector::report(job, &day),
         values,
-    };
-    notes.used(values.source);
-    notes.used(&doc::NIOSH_NOISE);
-    report_unknown(&report, notes);
-    report_over(&report, notes);
-    report
+    }
+}
+
+fn spell(spell: &crate::job::Spell) -> NoiseSpell {
+    NoiseSpell {
+        what: spell.what.clone(),
+        level_db: spell.noise_db,
+        minutes: spell.minutes,
+    }
 }
 
 fn finite(value: f64) -> Option<f64> {
     value.is_finite().then_some(value)
 }
 
-fn report_unknown(report: &NoiseReport, notes: &mut Notes) {
-    if report.level_db > 0.0 {
-        return;
-    }
-    notes.caution(
-        "noise-unknown",
-        CUTTING_NOISE_DB.source,
-        "noise of the machine is not known",
-        format!(
-            "Level {} dB(A): no grinder is silent. Take the maker's figure, or {} dB(A) for a large \
-             disc on stone, and enter machine.noise. Wear hearing protection until then.",
-            report.level_db, CUTTING_NOISE_DB.value
-        ),
-    );
-}
-
-/// The day in the region's own measure.
-fn day_level(report: &NoiseReport) -> Option<(f64, &'static str)> {
-    match report.values.measure {
-        NoiseMeasure::EqualEnergy => report.lex_8h_db.map(|level| (level, "L_EX,8h")),
-        NoiseMeasure::OshaDose => report.osha_twa_db.map(|level| (level, "TWA")),
-    }
-}
-
-fn report_over(report: &NoiseReport, notes: &mut Notes) {
-    let Some((day, measure)) = day_level(report) else {
-        return;
-    };
-    let values = report.values;
-    let (id, name, value) = if day > values.limit_db {
-        ("noise-over-limit", "limit", values.limit_db)
-    } else if day >= values.action_db {
-        ("noise-over-action", "action value", values.action_db)
-    } else {
-        return;
-    };
-    let borrowed = match values.standing {
-        Standing::Own => "",
-        Standing::Borrowed => " (borrowed: none found for this region)",
-    };
-    notes.caution(
-        id,
-        values.source,
-        format!("noise {measure} {day:.0} dB(A), {name} {value:.0} dB(A)"),
-        format!(
-            "{:.0} dB(A) for {:.1} hours in the day: {measure} {day:.1}, {name} {value:.0} dB(A)\
-             {borrowed} before ear protection. At this level {:.0} minutes reach {:.0} dB(A). Hearing \
-             protection for everybody within earshot, from the first start of the machine; NIOSH \
-             recommends at most {:.1} minutes unprotected. Check your current rules.",
-            report.level_db,
-            report.hours,
-            report.minutes_to_duty.floor(),
-            values.duty_db,
-            (report.niosh_minutes * 10.0).floor() / 10.0,
-        ),
-    );
+/// A day's level in a measure, dB(A); nothing without time at it.
+fn day_level(measure: NoiseMeasure, day: &[(f64, f64)]) -> Option<f64> {
+    finite(match measure {
+        NoiseMeasure::EqualEnergy => lex_8h(day),
+        NoiseMeasure::OshaDose => osha_twa(osha_dose(day)),
+    })
 }

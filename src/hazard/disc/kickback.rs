@@ -1,0 +1,31 @@
+//! Kickback of a pinched disc.
+
+use crate::hazard::notes::Notes;
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "kickback-pinched-disc",
+    title: "Kickback",
+    what: "A disc that is pinched or jams throws the machine back along its own line, at once.",
+    why: "It reaches face, neck or thigh before a hand can answer.",
+    what_to_do: "Stand beside the line of the disc, two hands, guard on. After a pinch: stop, let it \
+                 stand still, free it, enter again at full speed only.",
+    sources: &[&doc::GRINDER_WARNINGS],
+    phrases: &[PINCHED],
+    ..Record::HAZARD
+};
+
+const PINCHED: Phrase = Phrase {
+    id: "kickback-pinched-disc",
+    title: "a pinched disc kicks back",
+    detail: "Stand beside the line of the disc, two hands, guard on, nobody in that line. After a \
+             pinch: stop, let it stand still, free it, enter again at full speed only; never start in \
+             the cut.",
+};
+
+/// Said whenever a disc cuts.
+pub(super) fn assess(notes: &mut Notes) {
+    notes.caution_on(&PINCHED, &doc::GRINDER_WARNINGS, &[]);
+}

@@ -1,0 +1,29 @@
+//! Never steer the disc.
+
+use crate::hazard::notes::Notes;
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "never-steer-the-disc",
+    title: "A disc cuts straight",
+    what: "A cutting disc is stiff along its cut and weak across it.",
+    why: "Side load bends and breaks it; the standard warnings forbid curved cuts.",
+    what_to_do: "Curves are made of straight plunges as drawn. No grinding with the flat of a cutting disc.",
+    sources: &[&doc::GRINDER_WARNINGS],
+    phrases: &[STRAIGHT],
+    ..Record::HAZARD
+};
+
+const STRAIGHT: Phrase = Phrase {
+    id: "never-steer-the-disc",
+    title: "a disc cuts straight: never steer it round a curve",
+    detail: "Side load bends and breaks a disc. Side load allowed: none. Curves are made of straight \
+             plunges as drawn; no grinding with the flat of a cutting disc.",
+};
+
+/// Said whenever a disc cuts.
+pub(super) fn assess(notes: &mut Notes) {
+    notes.caution_on(&STRAIGHT, &doc::GRINDER_WARNINGS, &[]);
+}

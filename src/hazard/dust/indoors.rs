@@ -1,0 +1,34 @@
+//! Cutting indoors.
+
+use crate::hazard::notes::Notes;
+use crate::job::{Job, Place};
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "indoors-exhaust",
+    title: "Indoors: air must be drawn out as well",
+    what: "Cutting in a room, a garage, a tent or any place where the dust cannot drift away.",
+    why: "Fine dust stays in the air of a room for hours, and settles where it is stirred up for weeks.",
+    what_to_do: "Cut outdoors if it can be done. Otherwise exhaust the air to the open, close off the \
+                 room, let nobody in without a respirator, and clean with the right vacuum before \
+                 anybody uses it.",
+    sources: &[&doc::OSHA_TABLE_1],
+    phrases: &[EXHAUST],
+    ..Record::HAZARD
+};
+
+const EXHAUST: Phrase = Phrase {
+    id: "indoors-exhaust",
+    title: "indoors: air must be drawn out as well",
+    detail: "Place: indoors. Cut outdoors if it can be done. Otherwise exhaust the visible dust to the open, \
+             close off the room, and let nobody in without a respirator.",
+};
+
+/// Said indoors.
+pub(super) fn assess(job: &Job, notes: &mut Notes) {
+    if job.dust.place == Place::Indoors {
+        notes.caution_on(&EXHAUST, &doc::OSHA_TABLE_1, &[]);
+    }
+}

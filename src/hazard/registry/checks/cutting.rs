@@ -1,0 +1,174 @@
+//! The checks of placement, cuts and pieces.
+
+use super::{COMPUTED, JUDGED, check};
+use crate::tables::documents as doc;
+use crate::tables::record::Record;
+
+/// The checks of placement, cuts and pieces.
+pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
+    check(
+        ["measure-again", "The fit is within the error of the tape"],
+        "The top fits the slab with less to spare than twice the tape error.",
+        "Two readings, each off by the tape's error the wrong way, and it does not fit.",
+        "Measure the places named again, twice, with the better tape; a fit that holds then is one.",
+        JUDGED,
+    ),
+    check(
+        ["disc-too-small", "The disc does not get through the stone"],
+        "Half of what the disc exceeds flange or gear head by, less everything between machine and stone, is \
+         less than the depth that is needed.",
+        "The stone hangs together below the cut and breaks where it likes.",
+        "A bigger disc on a machine for it, a thinner plate, or cut the rest from below.",
+        COMPUTED,
+    ),
+    check(
+        ["no-room-for-guide", "The guide has no place on the slab"],
+        "Neither kept stone nor waste is wide enough for the straight guide beside the cut.",
+        "A guide that overhangs tips, and the cut runs off.",
+        "Something of the same height beside the slab, clamped to the bench with it.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "arm-out-of-reach",
+            "The circle jig cannot be set to the radius",
+        ],
+        "The arm needed for a curve is shorter or longer than the jig allows.",
+        "A jig held by hand at its end wanders.",
+        "Another arm, or another radius.",
+        COMPUTED,
+    ),
+    check(
+        ["corner-ground-by-hand", "A curve too small for plunges"],
+        "The round corner is smaller than what plunges could make better than a grinder.",
+        "Plunges would cut into kept stone.",
+        "Saw it square or clipped, grind to the template.",
+        COMPUTED,
+    ),
+    check(
+        ["cuts-not-planned", "Not every cut of this top is planned"],
+        "The top asks for a cut that this version does not set out.",
+        "A plan with a gap looks like a whole one.",
+        "Have that part cut by a shop, or change the shape.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "said-weight",
+            "The seller's weight and the computed weight differ",
+        ],
+        "They are more than a tenth apart.",
+        "One of stone, size or thickness is wrong, and every lift is planned from them.",
+        "Plan with the heavier figure and weigh the slab if you can.",
+        JUDGED,
+    ),
+    check(
+        ["waste-needs-support", "Waste too heavy to be held by hand"],
+        "A piece of more than 5 kg comes free.",
+        "It drops, closes the kerf on the disc, and breaks its corner out of the kept stone.",
+        "Its own bearers, level with the kept stone, before the last pass.",
+        &[&doc::OUR_JUDGEMENT, &doc::GRINDER_WARNINGS],
+    ),
+    check(
+        ["hangs-on-a-strip", "The kept stone hangs on a narrow strip"],
+        "Somewhere the kept stone is narrower than it is thick.",
+        "It breaks there in the sawing or in the lifting.",
+        "Move or change what leaves the strip.",
+        JUDGED,
+    ),
+    check(
+        ["rail-too-narrow", "A cutout leaves too narrow a rail"],
+        "The stone left beside a cutout is narrower than what is published as the least.",
+        "The rail is the weakest place when the top is moved.",
+        "Move the cutout or make it smaller.",
+        &[&doc::MIA_RAILS],
+    ),
+    check(
+        ["inside-corner-radius", "An inside corner gets a radius"],
+        "An inside corner is left round by the core hole that begins it.",
+        "A crack begins in a sharp inside corner.",
+        "At least 10 mm; plan what stands in it with that radius.",
+        &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
+    ),
+    check(
+        [
+            "inside-corner-needs-core-bit",
+            "An inside corner needs a core hole",
+        ],
+        "No core bit of the kit makes the hole that an inside corner begins with.",
+        "Cuts that stop in a corner without a hole start a crack there.",
+        "A bit of at least 20 mm, named in the job file as [[core_bit]].",
+        &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
+    ),
+    check(
+        ["much-to-grind", "Much is left to grind inside a curve"],
+        "A straight slot inside a hollow curve must keep off its ends and leaves stone at its middle.",
+        "More than 10 mm is hours of grinding, dust and vibration.",
+        "A smaller disc, or a core bit of the curve's own size.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "no-disc-for-hollow",
+            "No disc of the kit fits into a hollow",
+        ],
+        "The disc's cut in the face is longer than the hollow is wide.",
+        "It would saw into kept stone on both sides.",
+        "A core bit, or a chain of holes.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "stopped-cut-too-short",
+            "No disc finds room between two stops",
+        ],
+        "A cut that must stop at both ends is shorter than the disc's slot.",
+        "It would saw past a corner into kept stone.",
+        "A smaller disc, or a row of core holes.",
+        COMPUTED,
+    ),
+    check(
+        ["opening-not-made", "Nothing in the kit makes a cutout"],
+        "Neither a disc nor a core bit of the kit makes the opening.",
+        "A top without its opening is the wrong top.",
+        "See the other stops: they say what would.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "waste-not-freed",
+            "The planned cuts do not free all the waste",
+        ],
+        "After the last cut some waste still hangs on to the top.",
+        "It would be broken off by hand, and take kept stone with it.",
+        "See the other stops: they say which cut is missing.",
+        COMPUTED,
+    ),
+    check(
+        ["curve-without-arm", "A curve set out from its chord"],
+        "The circle jig's arm does not reach; the marks follow from the chord instead.",
+        "Marks from a chord add up small errors.",
+        "Check the last mark against the next corner before the first plunge.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "sawn-with-another",
+            "An edge sawn with the edge in line with it",
+        ],
+        "One trim makes two edges in line whose finishes ask for different allowances.",
+        "One of them gets more stone left on it than its finish needs.",
+        "Grind off the difference, or give both the same finish.",
+        COMPUTED,
+    ),
+    check(
+        [
+            "curve-waste-heavy",
+            "Waste outside a curve too heavy for a hand",
+        ],
+        "No straight cut clear of the kept stone parts it into pieces that a hand can hold.",
+        "It drops when the last ring of plunges goes through.",
+        "Borne from below over its whole length before the last ring; nobody holds it.",
+        JUDGED,
+    ),
+];

@@ -1,0 +1,102 @@
+//! Every record: the hazards, the checks of the stages, and the formulas.
+//!
+//! A new hazard is a file with its record and a line here.
+
+mod checks;
+mod formulas;
+
+use super::{
+    bound, cold, disc, dust, limit, noise, respirator, rules, silica, slurry, stone, supply,
+    sweeping, switch, vibration,
+};
+use crate::tables::record::Record;
+
+/// The hazards, in the order of the sheet.
+pub static HAZARDS: &[&Record] = &[
+    &rules::RECORD,
+    &stone::engineered::RECORD,
+    &stone::controlled::RECORD,
+    &stone::rich::RECORD,
+    &stone::unknown::RECORD,
+    &stone::asbestos::RECORD,
+    &stone::veins::RECORD,
+    &stone::binder::RECORD,
+    &stone::steel::RECORD,
+    &supply::water::RECORD,
+    &supply::protection::RECORD,
+    &supply::wet_mains::RECORD,
+    &supply::battery::RECORD,
+    &supply::air::RECORD,
+    &supply::engine::RECORD,
+    &dust::uncontrolled::RECORD,
+    &dust::water::RECORD,
+    &dust::shroud::RECORD,
+    &dust::filter::RECORD,
+    &dust::table::RECORD,
+    &dust::indoors::RECORD,
+    &bound::RECORD,
+    &limit::RECORD,
+    &respirator::nuisance::RECORD,
+    &respirator::missing::RECORD,
+    &respirator::scheme::RECORD,
+    &respirator::weak::RECORD,
+    &respirator::mark::RECORD,
+    &respirator::fit::RECORD,
+    &disc::speed::RECORD,
+    &disc::rim::RECORD,
+    &disc::bore::RECORD,
+    &disc::resin::RECORD,
+    &disc::steer::RECORD,
+    &disc::kickback::RECORD,
+    &disc::support::RECORD,
+    &disc::before_use::RECORD,
+    &disc::new_disc::RECORD,
+    &disc::run_down::RECORD,
+    &vibration::exposure::RECORD,
+    &noise::exposure::RECORD,
+    &noise::protection::RECORD,
+    &switch::RECORD,
+    &cold::RECORD,
+    &sweeping::RECORD,
+    &slurry::RECORD,
+];
+
+/// The formulas of the hazards.
+static FORMULAS: &[&Record] = &[
+    &silica::GRAMS,
+    &silica::TWA,
+    &silica::MIXTURE,
+    &respirator::MOST,
+    &vibration::A8,
+    &vibration::POINTS,
+    &vibration::TIME,
+    &noise::LEX,
+    &noise::OSHA,
+    &noise::NIOSH,
+    &noise::protector::SNR,
+    &noise::protector::HML,
+    &noise::protector::NRR,
+    &disc::RIM_SPEED,
+];
+
+/// What this stage and those before it look at and report.
+pub fn checks() -> impl Iterator<Item = &'static Record> {
+    let own = std::iter::once(&dust::order::RECORD);
+    own.chain(checks::OF_CUTTING).chain(checks::OF_HANDLING)
+}
+
+/// The formulas of all stages.
+pub fn formulas() -> impl Iterator<Item = &'static Record> {
+    FORMULAS.iter().copied().chain(formulas::OF_STAGES)
+}
+
+/// Every record, hazards first.
+pub fn all() -> impl Iterator<Item = &'static Record> {
+    HAZARDS.iter().copied().chain(checks()).chain(formulas())
+}
+
+/// The record that answers to an id, its own or that of one of its findings.
+#[must_use]
+pub fn find(id: &str) -> Option<&'static Record> {
+    all().find(|record| record.answers_to(id))
+}

@@ -1,0 +1,57 @@
+//! A powered respirator whose class mark nobody read.
+
+use super::{Required, RespiratorReport};
+use crate::hazard::notes::Notes;
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "respirator-class",
+    title: "Class mark of a powered respirator",
+    what: "Powered hoods are marked TH1, TH2 or TH3, powered masks TM1, TM2 or TM3; American ones are told \
+           apart as half and full face.",
+    why: "The factor runs from 10 to 40 in the British scheme, from 50 to 1000 in the American one.",
+    what_to_do: "Read the mark and enter it as dust.respirator: th1, th2, th3, tm1, tm2, tm3, \
+                 powered-half-mask or powered-full-face. Until then the lowest factor counts.",
+    sources: &[&UK_QUOTED, &UK_MEMORY, &doc::OSHA_MASKS],
+    phrases: &[UNREAD],
+    ..Record::HAZARD
+};
+
+const UNREAD: Phrase = Phrase {
+    id: "respirator-class",
+    title: "read the class marked on the {mask}",
+    detail: "Its factor is {least} to {most} by class ({marks}), {apf} or more asked for{borrowed}. It \
+             counts as {least} until the mark is entered as dust.respirator: use one marked for {apf} \
+             or more.",
+};
+
+/// Said when the lowest mark would be too little and the highest enough.
+pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
+    let (Required::AtLeast(apf), Some(given)) = (report.required, report.assigned) else {
+        return;
+    };
+    let Assigned::ByMark {
+        least,
+        most,
+        marks,
+        source,
+    } = given
+    else {
+        return;
+    };
+    if least >= apf || most < apf {
+        return;
+    }
+    let values = [
+        ("mask", report.at_hand.to_owned()),
+        ("least", least.to_string()),
+        ("most", most.to_string()),
+        ("marks", marks.to_owned()),
+        ("apf", apf.to_string()),
+        ("borrowed", report.required_standing.words().to_owned()),
+    ];
+    notes.caution_on(&UNREAD, source, &values);
+}

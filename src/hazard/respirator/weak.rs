@@ -1,0 +1,45 @@
+//! A respirator that is not strong enough.
+
+use super::{Required, RespiratorReport};
+use crate::hazard::notes::Notes;
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+use crate::tables::respirator::Assigned;
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "respirator-below-required",
+    title: "Respirator weaker than asked for",
+    what: "The factor of the respirator at hand is below what is asked for the work.",
+    why: "What is asked for is the least that somebody with measurements found enough.",
+    what_to_do: "First see whether a stronger control lowers what is asked for: the order of controls \
+                 says what each open step would change. Then a respirator with a higher factor.",
+    sources: &[&doc::OSHA_TABLE_1, &doc::HSE_STONEMASONRY],
+    phrases: &[WEAK],
+    ..Record::HAZARD
+};
+
+const WEAK: Phrase = Phrase {
+    id: "respirator-below-required",
+    title: "{mask} counts as factor {has} here, {apf} asked for",
+    detail: "{mask}: factor {has}, {apf} or more asked for{borrowed}. First the open steps of the \
+             order of controls: a stronger control comes before a stronger mask. Then a respirator \
+             with a factor of {apf} or more; factors of two schemes are never mixed.",
+};
+
+/// A stop when even its best mark is too little.
+pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
+    let (Required::AtLeast(apf), Some(given)) = (report.required, report.assigned) else {
+        return;
+    };
+    if given == Assigned::NotInScheme || given.most() >= apf {
+        return;
+    }
+    let values = [
+        ("mask", report.at_hand.to_owned()),
+        ("has", given.most().to_string()),
+        ("apf", apf.to_string()),
+        ("borrowed", report.required_standing.words().to_owned()),
+    ];
+    notes.stop_on(&WEAK, report.required_source, &values);
+}

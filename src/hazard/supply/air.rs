@@ -1,0 +1,36 @@
+//! Compressed air.
+
+use crate::hazard::notes::Notes;
+use crate::job::{Job, Power};
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "air-hose",
+    title: "Compressed air",
+    what: "A machine driven by compressed air.",
+    why: "A hose that comes off whips about; too much pressure turns the disc faster than its mark; the \
+          exhaust stirs dust up and chills the hands.",
+    what_to_do: "Couplings pinned, pressure set to the plate with a regulator, speed measured, exhaust led \
+                 away from the stone, air shut off and the hose emptied before the disc is touched.",
+    sources: &[&doc::COMMON_PRACTICE],
+    phrases: &[HOSE],
+    ..Record::HAZARD
+};
+
+const HOSE: Phrase = Phrase {
+    id: "air-hose",
+    title: "compressed air: pinned couplings, pressure no higher than the plate",
+    detail: "Entered speed {rpm} turns a minute holds at the plate's pressure only: more pressure, \
+             more speed. Regulator and safety couplings fitted, exhaust led away from dust and hands, \
+             hose emptied before the disc is touched. Never blow dust or clothes clean.",
+};
+
+/// Said for air.
+pub(super) fn assess(job: &Job, notes: &mut Notes) {
+    if job.machine.power == Power::Air {
+        let values = [("rpm", format!("{:.0}", job.machine.rpm))];
+        notes.caution_on(&HOSE, &doc::COMMON_PRACTICE, &values);
+    }
+}

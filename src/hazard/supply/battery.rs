@@ -1,0 +1,35 @@
+//! A battery machine in the wet.
+
+use super::is_wet;
+use crate::hazard::notes::Notes;
+use crate::job::{Job, Power};
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "battery-wet",
+    title: "Battery machine in the wet",
+    what: "A battery machine that its maker allows water on.",
+    why: "There is no shock from the mains, but a wet pack can short, heat up and burn, and a machine with \
+          its pack in starts when the switch is touched.",
+    what_to_do: "Keep pack and contacts dry, change packs away from the slurry, take the pack out before the \
+                 disc is touched.",
+    sources: &[&doc::COMMON_PRACTICE],
+    phrases: &[PACK],
+    ..Record::HAZARD
+};
+
+const PACK: Phrase = Phrase {
+    id: "battery-wet",
+    title: "battery out before the disc is touched, packs kept dry",
+    detail: "Packs are changed away from the slurry with dry hands; a pack that got wet inside is not \
+             used or charged again. The pack comes out before the disc is looked at or changed.",
+};
+
+/// Said for wet cutting on a battery.
+pub(super) fn assess(job: &Job, notes: &mut Notes) {
+    if is_wet(job) && job.machine.power == Power::Battery {
+        notes.caution_on(&PACK, &doc::COMMON_PRACTICE, &[]);
+    }
+}

@@ -1,0 +1,43 @@
+//! Water on a machine that is not made for it.
+
+use super::{is_mains, is_wet};
+use crate::hazard::notes::Notes;
+use crate::job::Job;
+use crate::tables::documents as doc;
+use crate::tables::record::{Phrase, Record};
+
+/// The record.
+pub static RECORD: Record = Record {
+    id: "water-not-rated",
+    title: "Water on a machine that is not made for it",
+    what: "Water is fed to the disc, but the machine's maker does not allow wet cutting.",
+    why: "Slurry creeps into motor and switch. On a mains machine the housing can become live in wet \
+          hands; the standard warnings for grinders forbid any accessory that needs liquid on a machine \
+          not made for it. RCD and GFCI soften a shock, they do not make a wet machine.",
+    what_to_do: "Use a machine whose maker allows water, or a shroud with an extractor strong enough.",
+    sources: &[&doc::GRINDER_WARNINGS],
+    phrases: &[MAINS, OTHER],
+    ..Record::HAZARD
+};
+
+const MAINS: Phrase = Phrase {
+    id: "water-on-mains-unrated",
+    title: "water on a mains machine that is not made for it: electric shock",
+    detail: "Wet rating: none, asked for: by the maker, for wet cutting. The standard warnings forbid water \
+             on an ordinary mains grinder; an RCD or GFCI does not make it a wet machine. Use a machine \
+             rated for wet cutting, or a shroud and an extractor.",
+};
+const OTHER: Phrase = Phrase {
+    id: "water-not-rated",
+    title: "water on a machine that is not made for it",
+    detail: "Wet rating: none, asked for: by the maker, for wet cutting. Use a machine whose maker allows \
+             water, or a shroud and an extractor.",
+};
+
+/// A stop for every wet cut with a machine that is not rated.
+pub(super) fn assess(job: &Job, notes: &mut Notes) {
+    if is_wet(job) && !job.machine.wet_rated {
+        let phrase = if is_mains(job) { &MAINS } else { &OTHER };
+        notes.stop_on(phrase, &doc::GRINDER_WARNINGS, &[]);
+    }
+}

@@ -1,0 +1,75 @@
+//! `[protector]`: the hearing protector, by what is printed on it: `snr`, or `h`, `m`, `l`, or `nrr`.
+
+use crate::job::given::Given;
+use crate::job::quantity::{DECIBEL, Limits, from_to};
+use crate::job::reader::Reader;
+use crate::job::{EarKind, Protector};
+
+const KINDS: [(&str, EarKind); 3] = [
+    ("muffs", EarKind::Muffs),
+    ("formable plugs", EarKind::FormablePlugs),
+    ("other plugs", EarKind::OtherPlugs),
+];
+/// Ratings that hearing protectors carry, dB (judgement: two worn together reach 45).
+const RATINGS: Limits = from_to(0.0, 45.0);
+
+/// Reads the hearing protector.
+pub(super) fn read(r: &mut Reader<'_>) -> Protector {
+    let snr = r.get("snr");
+    let hml = ["h", "m", "l"].map(|key| r.get(key));
+    let nrr = r.get("nrr");
+    let kind = kind(r, nrr.is_some());
+    let first_of_hml = hml.iter().flatten().next();
+    let mut ways = [snr.as_ref(), first_of_hml, nrr.as_ref()]
+        .into_iter()
+        .flatten();
+    let (first, second) = (ways.next(), ways.next());
+    let read = match (first, second) {
+        (None, _) => {
+            let why = "no rating of the hearing protector was told";
+            r.ledger.assume("protector", "not known", why);
+            None
+        }
+        (Some(_), Some(second)) => second.fault(
+            "is a second rating of the protector",
+            "give one: snr, or h with m and l, or nrr",
+        ),
+        (Some(given), None) if snr.is_some() => rating(given).map(Protector::Snr),
+        (Some(given), None) if nrr.is_some() => {
+            rating(given).map(|nrr| Protector::Nrr { nrr, kind })
+        }
+        (Some(given), None) => three(given, &hml),
+    };
+    read.unwrap_or(Protector::Unknown)
+}
+
+fn rating(given: &Given<'_>) -> Option<f64> {
+    given.quantity(&DECIBEL, RATINGS)
+}
+
+/// H, M and L, which are printed together.
+fn three(first: &Given<'_>, hml: &[Option<Given<'_>>; 3]) -> Option<Protector> {
+    let [Some(h), Some(m), Some(l)] = hml else {
+        return first.fault(
+            "stands without its fellows",
+            "give h, m and l, which are printed together",
+        );
+    };
+    let [h, m, l] = [h, m, l].map(rating);
+    Some(Protector::Hml {
+        h: h?,
+        m: m?,
+        l: l?,
+    })
+}
+
+/// What it is; only an American rating is derated by it.
+fn kind(r: &mut Reader<'_>, counts: bool) -> EarKind {
+    const WORST: EarKind = EarKind::OtherPlugs;
+    if counts {
+        let why = "not said; the kind that loses most of its rating in use";
+        return r.choice_or("kind", &KINDS, WORST, why);
+    }
+    let given = r.get("kind");
+    given.and_then(|kind| kind.choice(&KINDS)).unwrap_or(WORST)
+}

@@ -1,0 +1,112 @@
+//! Every finding that is emitted anywhere has a record.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use kerfwright::hazard::registry::find;
+use kerfwright::job;
+use kerfwright::plan::Plan;
+
+/// The stages that emit findings.
+const STAGES: [&str; 6] = ["place", "cut", "piece", "handle", "hazard", "plan"];
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn files(at: &Path) -> Vec<PathBuf> {
+    if at.is_file() {
+        return vec![at.to_path_buf()];
+    }
+    let Ok(entries) = fs::read_dir(at) else {
+        return Vec::new();
+    };
+    entries.flat_map(|e| files(&e.unwrap().path())).collect()
+}
+
+/// Every source file of the stages that emit.
+fn sources() -> Vec<PathBuf> {
+    let stages = STAGES.iter().flat_map(|stage| {
+        let folder = files(&root().join("src").join(stage));
+        folder
+            .into_iter()
+            .chain(files(&root().join(format!("src/{stage}.rs"))))
+    });
+    stages
+        .filter(|path| path.extension().is_some_and(|e| e == "rs"))
+        .collect()
+}
+
+/// What an id stands behind when it does not fill its line.
+const CALLS: [&str; 4] = ["id: ", "finding(", "stop(", "caution("];
+
+/// The ids written in a source text: behind `id: ` or a call that makes a finding, or a line that is
+/// one hyphenated name.
+fn ids_in(text: &str) -> Vec<&str> {
+    let mut found = Vec::new();
+    for line in text.lines() {
+        let line = line.trim();
+        let called = |call: &&str| line.split_once(*call).map(|(_, rest)| rest);
+        let field = CALLS.iter().find_map(called);
+        let quoted = field.unwrap_or(line).strip_prefix('"');
+        let name = quoted.and_then(|rest| rest.split_once("\",").map(|(name, _)| name));
+        let Some(name) = name else { continue };
+        let plain = name
+            .chars()
+            .all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
+        if plain && !name.is_empty() && (field.is_some() || name.contains('-')) {
+            found.push(name);
+        }
+    }
+    found
+}
+
+#[test]
+fn ids_are_found_in_a_source_text() {
+    let text = "id: \"frost\",\n  \"wet-floor\",\n \"plain\",\n \"Not-An-Id\",\n id: \"\",\n\
+                Some(finding(\"way-in\", title, detail))\n";
+    assert_eq!(ids_in(text), ["frost", "wet-floor", "way-in"]);
+}
+
+#[test]
+fn every_id_in_the_source_has_a_record() {
+    let mut count = 0;
+    for path in sources() {
+        let text = fs::read_to_string(&path).unwrap();
+        for id in ids_in(&text) {
+            assert!(
+                find(id).is_some(),
+                "{id} in {} has no record",
+                path.display()
+            );
+            count += 1;
+        }
+    }
+    assert!(count > 100, "only {count} ids were found");
+}
+
+#[test]
+fn every_finding_of_every_job_at_hand_has_a_record() {
+    let folders = ["examples", "tests/golden", "tests/pdf_sheet"];
+    let jobs = folders
+        .iter()
+        .flat_map(|folder| files(&root().join(folder)));
+    let mut count = 0;
+    for path in jobs.filter(|path| path.extension().is_some_and(|e| e == "toml")) {
+        let text = fs::read_to_string(&path).unwrap();
+        let Ok((job, _)) = job::read(&text) else {
+            continue;
+        };
+        let Ok(plan) = Plan::of(&job) else { continue };
+        for finding in plan.stops.iter().chain(&plan.cautions) {
+            assert!(
+                find(finding.id).is_some(),
+                "{}: {}",
+                path.display(),
+                finding.id
+            );
+            count += 1;
+        }
+    }
+    assert!(count > 100, "only {count} findings");
+}

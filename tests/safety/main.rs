@@ -1,0 +1,10 @@
+//! Safety from outside: every region's safety pages as text, every finding's record, the commands
+//! that explain.
+//!
+//! After a change that is meant: `SNAPSHOTS=overwrite cargo test --test safety`, then read the
+//! difference.
+
+mod explained;
+mod ids;
+mod keys;
+mod pages;
