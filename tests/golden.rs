@@ -205,6 +205,11 @@ fn does_not_fit() {
 }
 
 #[test]
+fn out_of_square_remnant() {
+    check("out-of-square-remnant");
+}
+
+#[test]
 fn faulty() {
     check("faulty");
 }

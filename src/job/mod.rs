@@ -9,6 +9,7 @@
 //! | [`shape`] | figures with named corners and edges |
 //! | [`file`](mod@file) | the text as typed, with places |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
+//! | [`survey`] | from tapes to corners, and how well they close |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
@@ -20,6 +21,7 @@ mod quantity;
 mod read;
 mod reader;
 pub mod shape;
+pub mod survey;
 mod words;
 
 pub use file::JobFile;
@@ -28,6 +30,8 @@ pub use kit::{
     Aid, CircleJig, CoreBit, Disc, DiscUse, Dust, DustMethod, Guide, Lift, Machine, MachineKind,
     Passes, Place, Power, Protection, Respirator, Vibration,
 };
+pub use survey::Survey;
+
 pub use shape::{CornerCut, Naming, Part, Shape};
 
 use serde::Serialize;
@@ -191,6 +195,8 @@ pub struct Slab {
     pub tape_error_mm: f64,
     /// Direction of the vein, degrees counter-clockwise from AB.
     pub vein_deg: Option<f64>,
+    /// How it was measured, how well the tapes close, and how square it is.
+    pub survey: Survey,
 }
 
 /// What an edge of the slab can be used for.
