@@ -8,6 +8,7 @@ mod electricity;
 mod noise;
 mod respirator;
 mod silica;
+mod survey;
 mod vibration;
 
 /// Fails unless a value rounds to what the source prints with this many decimals.

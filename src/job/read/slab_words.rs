@@ -103,8 +103,8 @@ fn mistakes(ledger: &Ledger, found: &Misclosure) -> String {
         );
     }
     let mut words = format!(
-        "measure again, first {}: such a slip would close it",
-        slips.join(", or ")
+        "measure these again first: {}; a slip of that kind in one of them would close it",
+        slips.join(", ")
     );
     if !rest.is_empty() {
         words = format!("{words}. If another tape is the wrong one, it should read: {rest}");
@@ -120,11 +120,11 @@ fn slip(ledger: &Ledger, tape: &TapeCheck) -> Option<String> {
                 meant - tape.taped,
                 if meant < tape.taped { "less" } else { "more" },
             );
-            format!("{} {way}", length(ledger, by.abs()))
+            format!("{} {way}", ledger.length(by.abs()))
         }
         Slip::SwappedDigits => "two digits changed over".to_owned(),
     };
-    Some(format!("{} ({}, {how})", tape.name, length(ledger, meant)))
+    Some(format!("{} ({}, {how})", tape.name, ledger.length(meant)))
 }
 
 /// One diagonal only.
