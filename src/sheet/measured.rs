@@ -35,8 +35,8 @@ fn misclosure(figures: Figures, slab: &SlabNote, found: &Misclosure) -> String {
         "{what} closes within {}: {tape} is {}, by the other tapes {}. Tapes good to ±{} explain {} \
          (judgement).",
         figures.small(found.by().abs()),
-        figures.tape(found.taped),
-        figures.tape(found.computed),
+        figures.small(found.taped),
+        figures.small(found.computed),
         figures.small(slab.tape),
         figures.small(found.explained)
     )
@@ -71,8 +71,8 @@ pub fn diagonals(figures: Figures, slab: &SlabNote) -> Option<String> {
     let [ac, bd] = slab.survey.diagonals?;
     Some(format!(
         "diagonals: AC {}, BD {}, {} apart",
-        figures.tape(ac),
-        figures.tape(bd),
+        figures.small(ac),
+        figures.small(bd),
         figures.small((ac - bd).abs())
     ))
 }

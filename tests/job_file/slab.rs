@@ -82,6 +82,33 @@ fn one_diagonal_fixes_the_slab_and_foretells_the_other() {
 }
 
 #[test]
+fn diagonals_named_the_wrong_way_round() {
+    // Nearly a parallelogram: only the person can tell, and is asked to.
+    let said = remarks(&format!("{SIDES}\n{BOTH}")).join("\n");
+    assert!(said.contains("make sure which diagonal is which"), "{said}");
+    let equal = remarks(&format!("{SIDES}\ndiagonals = {{ AC = 2788, BD = 2787 }}")).join("\n");
+    assert!(!equal.contains("which diagonal"), "{equal}");
+    // A trapezium of corners (0, 0), (2000, 0), (1500, 800), (100, 900) tells by itself.
+    let sides = "sides = [2000, 943.4, 1403.6, 905.5]";
+    let right = remarks(&format!(
+        "{sides}\ndiagonals = {{ AC = 1700, BD = 2102.4 }}"
+    ))
+    .join("\n");
+    assert!(
+        right.contains("close") && !right.contains("which diagonal"),
+        "{right}"
+    );
+    expect_fault(
+        &with(&format!(
+            "{sides}\ndiagonals = {{ AC = 2102.4, BD = 1700 }}"
+        )),
+        "slab.diagonals",
+        &["may be changed over", "AC and BD"],
+        "diagonals",
+    );
+}
+
+#[test]
 fn ties_from_the_slabs_own_edge() {
     let slab = slab(TIES);
     assert_eq!(slab.survey.how, How::Ties);
@@ -186,9 +213,9 @@ fn six_tapes_that_do_not_close() {
     // Sides out of order.
     expect_fault(
         &with(&format!("sides = [2640, 902, 899, 2636]\n{BOTH}")),
-        "slab.diagonals",
+        "slab.sides[0]",
         &["may be changed over, AB and BC, or CD and DA"],
-        "diagonals",
+        "sides",
     );
     // Named as if the diagonals were sides.
     expect_fault(

@@ -21,7 +21,7 @@ use serde_json::Value;
 const PAPERS: [Paper; 2] = [Paper::A4, Paper::Letter];
 
 /// Name and text of each job that is looked at.
-const JOBS: [(&str, &str); 6] = [
+const JOBS: [(&str, &str); 7] = [
     (
         "tea-counter",
         include_str!("../../examples/tea-counter.toml"),
@@ -34,6 +34,10 @@ const JOBS: [(&str, &str); 6] = [
     ("long-words", include_str!("long-words.toml")),
     ("many-stops", include_str!("many-stops.toml")),
     ("one-cut", include_str!("one-cut.toml")),
+    (
+        "out-of-square-remnant",
+        include_str!("../golden/out-of-square-remnant/job.toml"),
+    ),
 ];
 
 /// One job on one paper, from the plan to the PDF read back.

@@ -55,14 +55,38 @@ pub(super) fn six_tapes_close(r: &Reader<'_>, read: &Read, found: &Misclosure, t
         explains(ledger, tape_error, found.explained),
         length(ledger, changed.fold(0.0, f64::max))
     );
-    ledger.remark(key, span, message, "");
+    ledger.remark(key, span, message, which_is_which(read, found, tape_error));
+}
+
+/// Near a parallelogram the two diagonals may be changed over and still close: the slab then leans the
+/// other way.
+fn which_is_which(read: &Read, found: &Misclosure, tape_error: f64) -> &'static str {
+    let [Some(ac), Some(bd)] = read.tapes.diagonals else {
+        return "";
+    };
+    let changed = read.tapes.exchanged(Tape::Ac, Tape::Bd);
+    let by = changed.and_then(|changed| Some(ac - changed.without(Tape::Bd)?));
+    let closes = by.is_some_and(|by| by.abs() <= found.explained);
+    if closes && (ac - bd).abs() > tape_error {
+        "make sure which diagonal is which: changed over they close as well, and the slab leans the other way"
+    } else {
+        ""
+    }
 }
 
 /// Six tapes that do not close: which it could be, and by how much.
 pub(super) fn six_tapes_apart(r: &Reader<'_>, read: &Read, found: &Misclosure, tape_error: f64) {
     let ledger = r.ledger;
-    let first = found.suspects().first().copied();
-    let suspect = first.and_then(|t| Tape::ALL.into_iter().find(|tape| tape.name() == t.name));
+    let exchanged = read.tapes.exchanges(found);
+    let suspects = found.suspects();
+    let named = suspects.first().map(|suspect| suspect.name.as_str());
+    let suspect = match exchanged.first() {
+        _ if exchanged.contains(&[Tape::Ac, Tape::Bd]) => None,
+        Some([one, _]) => Some(*one),
+        None => Tape::ALL
+            .into_iter()
+            .find(|tape| Some(tape.name()) == named),
+    };
     let (key, span) = suspect.map_or_else(|| read.diagonals(), |tape| read.place(tape));
     let message = format!(
         "{key}: the six tapes of the slab do not close: {}; {}",
@@ -70,7 +94,6 @@ pub(super) fn six_tapes_apart(r: &Reader<'_>, read: &Read, found: &Misclosure, t
         explains(ledger, tape_error, found.explained)
     );
     let mut hint = mistakes(ledger, found);
-    let exchanged = read.tapes.exchanges(found);
     let pairs: Vec<String> = exchanged
         .iter()
         .map(|[one, other]| format!("{} and {}", one.name(), other.name()))

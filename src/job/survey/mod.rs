@@ -148,7 +148,8 @@ pub struct TapeCheck {
     /// How exactly the others say so: a length this near to `alone` is as good.
     pub open: f64,
     /// The slip that would explain the whole misclosure, and the length meant; none when it is
-    /// explained already, or when no usual slip fits.
+    /// explained already, or when no usual slip fits. Not in a plan, where every check is explained.
+    #[serde(skip)]
     pub slip: Option<(Slip, f64)>,
 }
 

@@ -1,13 +1,10 @@
 //! Slips of a tape that a person can make: a whole 10, 100 or 1000 misread, two digits changed over.
 
-use serde::Serialize;
-
 use crate::job::words::short;
 use crate::units::LengthUnit;
 
 /// A slip that would explain a wrong tape.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Slip {
     /// Read too long or too short by a round number.
     RoundNumber,

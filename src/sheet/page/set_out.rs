@@ -248,7 +248,7 @@ fn measured(book: &Book<'_>) -> Vec<Part> {
         let diagonals = measured::diagonals(figures, slab);
         let diagonals = diagonals.map_or_else(String::new, |words| format!(" The {words}."));
         parts.push(
-            Block::Note(format!(
+            Block::Paragraph(format!(
                 "Out of square: how far the end of that edge lies from a square laid along the longer edge \
                  at the corner.{diagonals} The tapes above allow for it; do not set out with a square from \
                  the slab's edges."
