@@ -31,14 +31,16 @@ fn misclosure(figures: Figures, slab: &SlabNote, found: &Misclosure) -> String {
         ),
         _ => ("The slab".into(), found.check.clone()),
     };
+    let changed = found.tapes.iter().map(|t| (t.adjusted - t.taped).abs());
     format!(
         "{what} closes within {}: {tape} is {}, by the other tapes {}. Tapes good to ±{} explain {} \
-         (judgement).",
+         (judgement). Best fit: no tape is changed by more than {}.",
         figures.small(found.by().abs()),
         figures.small(found.taped),
         figures.small(found.computed),
         figures.small(slab.tape),
-        figures.small(found.explained)
+        figures.small(found.explained),
+        figures.small(changed.fold(0.0, f64::max))
     )
 }
 

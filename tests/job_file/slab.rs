@@ -112,6 +112,7 @@ fn diagonals_named_the_wrong_way_round() {
 fn ties_from_the_slabs_own_edge() {
     let slab = slab(TIES);
     assert_eq!(slab.survey.how, How::Ties);
+    assert!(slab.survey.misclosures.is_empty());
     let corners = slab.shape.corners();
     near(corners[0], 0.0, 0.0, 1e-12);
     near(corners[1], 2640.0, 0.0, 1e-12);
