@@ -230,6 +230,11 @@ fn tight_landing() {
 }
 
 #[test]
+fn out_of_square_remnant() {
+    check("out-of-square-remnant");
+}
+
+#[test]
 fn faulty() {
     check("faulty");
 }

@@ -143,6 +143,7 @@ fn slab() -> Slab {
         flaws: Vec::new(),
         tape_error_mm: 1.0,
         vein_deg: None,
+        survey: crate::job::Survey::default(),
     }
 }
 

@@ -12,6 +12,7 @@
 //! | [`file`](mod@file) | the text as typed, with places |
 //! | `kit`, `gear` | what the job is done with; what else fills the day |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
+//! | [`survey`] | from tapes to corners, and how well they close |
 //! | `ledger`, `words` | what is noted meanwhile; words for messages |
 //! | `read/` | one file for each section of the job file |
 
@@ -26,6 +27,7 @@ mod read;
 mod reader;
 pub mod route;
 pub mod shape;
+pub mod survey;
 mod words;
 
 pub use as_cut::{AsCut, Came, Chip, Slip};
@@ -38,6 +40,7 @@ pub use kit::{
 };
 pub use route::{Obstacle, Opening, Route};
 pub use shape::{CornerCut, Naming, Part, Shape};
+pub use survey::Survey;
 
 use serde::Serialize;
 
@@ -210,6 +213,8 @@ pub struct Slab {
     pub tape_error_mm: f64,
     /// Direction of the vein, degrees counter-clockwise from AB.
     pub vein_deg: Option<f64>,
+    /// How it was measured, how well the tapes close, and how square it is.
+    pub survey: Survey,
 }
 
 /// What an edge of the slab can be used for.

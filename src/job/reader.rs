@@ -202,17 +202,6 @@ impl<'a> Reader<'a> {
             .collect()
     }
 
-    /// Refuses a key that belongs to the format but that this version cannot plan.
-    /// True when it was given.
-    pub(super) fn not_planned(&mut self, key: &'static str, what: &str, instead: &str) -> bool {
-        let given = self.get(key);
-        if let Some(given) = &given {
-            let message = format!("asks for {what}, which this version does not plan");
-            given.fault::<()>(&message, instead);
-        }
-        given.is_some()
-    }
-
     fn ask(&mut self, key: &'static str) {
         if !self.asked.contains(&key) {
             self.asked.push(key);

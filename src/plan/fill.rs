@@ -72,6 +72,7 @@ pub(super) fn slab_note(job: &Job, mass: MassRange) -> SlabNote {
         balance: shape.outline().centroid(),
         tape: job.slab.tape_error_mm,
         vein: job.slab.vein_deg,
+        survey: job.slab.survey.clone(),
     }
 }
 

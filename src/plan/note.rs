@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{DustMethod, EdgeState, Finish, Range, Thickness};
+use crate::job::{DustMethod, EdgeState, Finish, Range, Survey, Thickness};
 use crate::units::{LengthUnit, Mass, MassRange};
 
 /// The title block.
@@ -82,6 +82,8 @@ pub struct SlabNote {
     pub tape: f64,
     /// Direction of the vein.
     pub vein: Option<f64>,
+    /// How it was measured, how well the tapes close, and how square it is.
+    pub survey: Survey,
 }
 
 /// An edge of the slab.

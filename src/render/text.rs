@@ -9,6 +9,7 @@ use crate::cut::{
 use crate::diag::Finding;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, angle, area, face, time};
+use crate::sheet::measured;
 
 /// The plan in words and numbers.
 #[must_use]
@@ -117,9 +118,25 @@ impl Text {
             ),
         );
         self.row("slab", &area(plan.slab.area_mm2));
+        self.measured(plan);
         self.row("slab weighs", &figures.mass_range(&plan.slab.mass));
         self.row("finished top", &area(plan.top.area_mm2));
         self.row("top weighs", &figures.mass_range(&plan.top.mass));
+    }
+
+    fn measured(&mut self, plan: &Plan) {
+        let (figures, slab) = (self.figures, &plan.slab);
+        self.row("slab measured by", measured::how(slab));
+        for line in measured::misclosures(figures, slab) {
+            self.row("tapes", &line);
+        }
+        let corners = measured::corners(figures, slab);
+        for line in corners
+            .into_iter()
+            .chain(measured::diagonals(figures, slab))
+        {
+            self.row("square", &line);
+        }
     }
 
     fn placement(&mut self, plan: &Plan) {

@@ -13,6 +13,7 @@
 //! | [`dimension`] | dimensions after ISO 129 |
 //! | [`labels`] | labels that keep clear of each other |
 //! | [`figure`] | numbers as they are printed |
+//! | [`measured`] | the slab as measured, in words |
 //! | [`drawing`] | the slab's frame at a scale |
 //! | [`scene`] | the slab at a stage of the cutting |
 //! | [`book`] | pages put together one after another |
@@ -27,6 +28,7 @@ pub mod frame;
 pub mod hatch;
 pub mod item;
 pub mod labels;
+pub mod measured;
 mod notice;
 pub mod page;
 pub mod pen;

@@ -119,12 +119,13 @@ fn passes() -> job::Passes {
     }
 }
 
+fn shape(naming: job::Naming, l: f64, w: f64) -> job::Shape {
+    let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
+    job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
+}
+
 /// A small job in the open with four people and a granite slab.
 pub(crate) fn whole_job(aid: Aid) -> job::Job {
-    let shape = |naming, l: f64, w: f64| {
-        let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];
-        job::Shape::new(naming, corners, vec![job::CornerCut::Sharp; 4]).unwrap()
-    };
     job::Job {
         base: None,
         core_bits: Vec::new(),
@@ -139,6 +140,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             flaws: vec![],
             tape_error_mm: 1.0,
             vein_deg: None,
+            survey: job::Survey::default(),
         },
         top: job::Top {
             cutouts: Vec::new(),

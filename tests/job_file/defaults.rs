@@ -241,7 +241,12 @@ fn the_washstand() {
 #[test]
 fn the_garden_bench() {
     let (job, remarks) = read(include_str!("../../examples/garden-bench.toml")).expect("no fault");
-    assert!(remarks.is_empty(), "{remarks:?}");
+    assert_eq!(remarks.len(), 1, "{remarks:?}");
+    assert!(
+        remarks[0]
+            .message
+            .contains("corner B 7 mm over the 607 mm of BC")
+    );
     assert_eq!(job.stone.kind, StoneKind::Sandstone);
     assert_eq!(job.top.shape.corner_cuts()[2], CornerCut::Clip(60.0));
     assert!((job.machine.vibration.k - 3.0).abs() < 1e-12);

@@ -5,6 +5,7 @@ mod defaults;
 mod figures;
 mod fuzz;
 mod shapes;
+mod slab;
 mod text;
 mod values;
 

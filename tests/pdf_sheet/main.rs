@@ -21,7 +21,7 @@ use serde_json::Value;
 const PAPERS: [Paper; 2] = [Paper::A4, Paper::Letter];
 
 /// Name and text of each job that is looked at.
-const JOBS: [(&str, &str); 8] = [
+const JOBS: [(&str, &str); 9] = [
     (
         "tea-counter",
         include_str!("../../examples/tea-counter.toml"),
@@ -39,6 +39,10 @@ const JOBS: [(&str, &str); 8] = [
         include_str!("../golden/tight-landing/job.toml"),
     ),
     ("long-way", include_str!("long-way.toml")),
+    (
+        "out-of-square-remnant",
+        include_str!("../golden/out-of-square-remnant/job.toml"),
+    ),
 ];
 
 /// One job on one paper, from the plan to the PDF read back.

@@ -10,6 +10,7 @@ mod protector;
 mod respirator;
 mod silica;
 mod slurry;
+mod survey;
 mod vibration;
 
 /// Fails unless a value rounds to what the source prints with this many decimals.

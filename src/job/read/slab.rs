@@ -1,33 +1,32 @@
 //! `[slab]`: the slab as measured, its edges and its flaws.
 
-use super::figure::{self, edge_hint, find_edge};
-use super::flaw;
+use super::figure::{edge_hint, find_edge};
+use super::{flaw, slab_figure};
 use crate::job::given::Given;
 use crate::job::quantity::{ANGLE, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::listed;
-use crate::job::{EdgeState, Naming, Shape, Slab};
+use crate::job::{EdgeState, Shape, Slab};
 
 /// The most flaws that are kept clear of (judgement).
 const MOST_FLAWS: usize = 200;
 
 /// Reads the slab.
 pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
-    let otherwise = not_planned(r);
-    let shape = figure::read(r, Naming::Letters, wanted && !otherwise);
-    let (factory, rough) = (r.get("factory"), r.get("rough"));
     let tape_error_mm = r.length_or(
         "tape",
         from_to(0.1, 20.0),
         1.0,
         "judgement: a good tape, read twice",
     );
+    let measured = slab_figure::read(r, wanted, tape_error_mm);
+    let (factory, rough) = (r.get("factory"), r.get("rough"));
     let vein_deg = r
         .get("vein")
         .and_then(|v| v.quantity(&ANGLE, from_to(-360.0, 360.0)));
-    let outline = shape.as_ref().map(Shape::outline);
+    let outline = measured.as_ref().map(|(shape, _)| shape.outline());
     let flaws = r.each("flaw", MOST_FLAWS, |r| flaw::read(r, outline));
-    let shape = shape?;
+    let (shape, survey) = measured?;
     let edges = edges(r, &shape, factory, rough);
     Some(Slab {
         shape,
@@ -35,25 +34,8 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
         flaws,
         tape_error_mm,
         vein_deg,
+        survey,
     })
-}
-
-/// The ways to measure a slab that this version does not work out. True when one was used in
-/// place of the corners.
-fn not_planned(r: &mut Reader<'_>) -> bool {
-    let corners = "give `corners = [[x, y], …]`: x along the straight edge AB from corner A, \
-                   y square to it";
-    let ways = [
-        ("sides", "a slab from its four sides"),
-        ("diagonals", "a slab from its diagonals"),
-        ("base_line", "a slab from a base line"),
-        ("ties", "a slab from taped ties"),
-    ];
-    let mut used = false;
-    for (key, what) in ways {
-        used |= r.not_planned(key, what, corners);
-    }
-    used
 }
 
 /// The state of every edge: sawn unless said.

@@ -2,11 +2,13 @@
 
 use crate::cut::{Cut, CutKind, EdgeMark, MarkedLine, SetOut, Tie};
 use crate::geom::Point;
+use crate::plan::SlabNote;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
-use crate::sheet::figure::Figures;
+use crate::sheet::figure::{Figures, angle};
 use crate::sheet::flow::{Block, Mark, Scale};
 use crate::sheet::item::{Dash, Ink, Stroke};
+use crate::sheet::measured;
 use crate::sheet::pen::NARROW_MM;
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
@@ -111,8 +113,7 @@ fn parts(book: &Book<'_>) -> Vec<Part> {
     let corners = corner_table(book);
     parts.push(Block::Subheading("Corners of the finished top, from slab corner A".into()).into());
     parts.push(corners.into());
-    let square = out_of_square(book);
-    parts.extend(square.map(|words| Block::Paragraph(words).into()));
+    parts.extend(measured(book));
     parts.push(
         Block::List(
             Mark::From(1),
@@ -306,31 +307,53 @@ fn corner_table(book: &Book<'_>) -> Table {
     }
 }
 
-/// How far the slab's corners are from square, worst corner, when it can be measured with a tape.
-fn out_of_square(book: &Book<'_>) -> Option<String> {
-    let corners = &book.plan.slab.corners;
-    let count = corners.len();
-    let tape = book.plan.slab.tape;
-    let off = |i: usize| {
-        let (before, here, after) = (
-            corners[(i + count - 1) % count].at,
-            corners[i].at,
-            corners[(i + 1) % count].at,
+/// How the slab was measured, how well the tapes close and how far it is from square; nothing for a
+/// rectangle, nor when there is nothing to say.
+fn measured(book: &Book<'_>) -> Vec<Part> {
+    let (figures, slab) = (book.figures, &book.plan.slab);
+    let closes = measured::misclosures(figures, slab);
+    let square = square_table(figures, slab);
+    if closes.is_empty() && square.rows.is_empty() {
+        return Vec::new();
+    }
+    let heading = format!("Slab as measured: {}", measured::how(slab));
+    let mut parts: Vec<Part> = vec![Block::Subheading(heading).into()];
+    if !closes.is_empty() {
+        parts.push(Block::List(Mark::Dot, closes).into());
+    }
+    if !square.rows.is_empty() {
+        parts.push(square.into());
+        let diagonals = measured::diagonals(figures, slab);
+        let diagonals = diagonals.map_or_else(String::new, |words| format!(" The {words}."));
+        parts.push(
+            Block::Paragraph(format!(
+                "Out of square: how far the end of that edge lies from a square laid along the longer edge \
+                 at the corner.{diagonals} The tapes above allow for it; do not set out with a square from \
+                 the slab's edges."
+            ))
+            .into(),
         );
-        let along = (before - here).unit();
-        ((after - here).dot(along), i)
-    };
-    let worst = (0..count)
-        .map(off)
-        .max_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))?;
-    (count == 4 && worst.0.abs() > tape).then(|| {
-        let next = &corners[(worst.1 + 1) % count].name;
-        format!(
-            "The slab is out of square: at corner {} edge {}{next} leans {} over its length. Do not \
-             set out with a square from its edges.",
-            corners[worst.1].name,
-            corners[worst.1].name,
-            book.figures.small(worst.0.abs())
-        )
-    })
+    }
+    parts
+}
+
+fn square_table(figures: Figures, slab: &SlabNote) -> Table {
+    let rows = slab.survey.out_of_square.iter().map(|corner| {
+        vec![
+            corner.corner.clone(),
+            angle(corner.angle.to_radians()),
+            measured::out(figures, corner),
+            format!("{} of edge {}", figures.size(corner.over), corner.edge),
+        ]
+    });
+    Table {
+        headings: vec![
+            Heading::words("Corner", Width::Mm(18.0)),
+            Heading::numbers("Angle inside", Width::Mm(30.0)),
+            Heading::words("Out of square", Width::Part(1.0)),
+            Heading::words("Over the", Width::Part(1.0)),
+        ],
+        rows: rows.collect(),
+        style: Scale::BENCH.body,
+    }
 }
