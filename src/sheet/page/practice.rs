@@ -36,15 +36,15 @@ pub fn add(book: &mut Book<'_>) {
     for ring in plan.pieces.iter().flat_map(|p| &p.outline) {
         drawing.keep_labels_off(ring);
     }
-    scene::slab_names(&mut drawing, plan);
-    for ring in plan.pieces.iter().flat_map(|p| &p.outline) {
-        drawing.keep_labels_off(ring);
-    }
-    for (mark, names) in named(plan) {
+    for (mark, _) in named(plan) {
         let thin = Stroke::solid(NARROW_MM, Ink::Black);
         drawing.line_apart(mark.ends[0].at, mark.ends[1].at, thin);
-        for (end, name) in mark.ends.iter().zip(names) {
+        for end in &mark.ends {
             drawing.dot(end.at);
+        }
+    }
+    for (mark, names) in named(plan) {
+        for (end, name) in mark.ends.iter().zip(names) {
             drawing.name(end.at, name);
         }
     }
