@@ -9,7 +9,6 @@
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
 use super::arc::Arc;
-use super::hull::Hull;
 use super::outline::Outline;
 use super::point::Point;
 use super::region::Region;
@@ -35,38 +34,6 @@ pub fn difference(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
 #[must_use]
 pub fn intersection(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
     combine(stone, cutters, BooleanOps::intersection)
-}
-
-/// How far inside the free region its corners are given, mm: farther than `geo` can be off.
-const INSIDE_MM: f64 = 3e-5;
-
-/// The corners of what is left of a convex domain outside all blocked hulls, moved inside by
-/// 3e-5 mm so that the rounding of the boolean does not leave them blocked.
-#[must_use]
-pub fn free_corners(domain: &Hull, blocked: &[Hull]) -> Vec<Point> {
-    let polygon = |hull: &Hull| {
-        let ring = hull.0.iter().map(|p| Coord { x: p.x, y: p.y });
-        Polygon::new(LineString::new(ring.collect()), vec![])
-    };
-    let hulls: Vec<Polygon> = blocked.iter().map(polygon).collect();
-    let free = polygon(domain).difference(&unary_union(&hulls));
-    let rings = free
-        .iter()
-        .flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()));
-    rings.flat_map(|r| moved_inside(&clean_points(r))).collect()
-}
-
-/// The corners of a ring with its region to the left, each moved along its bisector.
-fn moved_inside(ring: &[Point]) -> Vec<Point> {
-    let n = ring.len();
-    (0..n)
-        .map(|i| {
-            let (before, here, after) = (ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n]);
-            let (u, v) = ((here - before).unit().left(), (after - here).unit().left());
-            // A needle's point would go far: no farther than ten times the distance.
-            here + (u + v) * (INSIDE_MM / (1.0 + u.dot(v)).max(0.2))
-        })
-        .collect()
 }
 
 fn combine(

@@ -3,29 +3,43 @@
 //! | file | operation |
 //! |---|---|
 //! | [`mod@self`] | the [`Placement`] and the way to it |
-//! | [`candidate`] | one position judged: what each edge does, what stands against it |
-//! | [`objection`] | what stands against a position, and the words for it |
-//! | [`leftover`] | what a place leaves of the slab |
-//! | [`search`] | every position worth judging |
-//! | [`obstacle`] | the shifts at which the top would touch an edge or a flaw |
+//! | [`candidate`] | one position judged: everything that stands against it, or the place |
+//! | [`edge`] | what becomes of one edge: sawn, flush, used up, bowed |
+//! | `sawn` | the top with its allowances |
 //! | [`opening`] | the top's cutouts on the slab |
-//! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
+//! | [`flaw`] | how the top and its cuts lie to the flaws |
+//! | `vein` | how the top lies to the vein |
+//! | [`trim`] | where each straight trim runs, and where it must stop |
+//! | `order` | the order of the straight trims with the least length sawn |
+//! | [`objection`] | what stands against a position, and the words for it |
+//! | [`search`] | the best of all positions worth judging |
+//! | `ground` | the slab and the top taken apart into convex pieces |
+//! | `turned`, `guide_line` | the shifts worth judging at one turn |
+//! | `bound` | the least work a position can take, before it is judged |
+//! | [`leftover`] | what a place leaves of the slab |
 
+mod bound;
 pub mod candidate;
+pub mod edge;
+pub mod flaw;
+mod ground;
+mod guide_line;
 pub mod leftover;
 pub mod objection;
-pub mod obstacle;
 pub mod opening;
-pub mod order;
+mod order;
 pub mod room;
+mod sawn;
 pub mod search;
+pub mod trim;
+mod turned;
 mod vein;
 
-pub use candidate::EdgeUse;
+pub use edge::EdgeUse;
 pub use objection::{Miss, Objection};
 pub use opening::SawnCutout;
-pub use order::{Trim, TrimEnd};
+pub use trim::{Trim, TrimEnd};
 
 use crate::diag::{Finding, Findings};
 use crate::geom::{Outline, Pose, Region};
@@ -92,7 +106,7 @@ pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
         PlaceHow::Search => search::best(job),
         PlaceHow::Fixed { at, turn_deg } => {
             let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
-            candidate::judge(job, pose).map(|c| c.settled(job))
+            candidate::judge(job, pose)
         }
     }
     .map_err(|miss| miss.in_words(job))?;

@@ -150,6 +150,7 @@ fn whole_job(aid: Aid) -> job::Job {
             rate_is_guess: true,
             far_end_mm: 60.0,
             curve_factor: 3.0,
+            stopped_factor: 2.0,
             set_up_min: 10.0,
         },
         dust: job::Dust {
