@@ -123,7 +123,7 @@ impl<'a> Bound<'a> {
             ground.ring.iter().map(|p| seen(*p)).collect()
         };
         Self {
-            each: faces,
+            faces,
             views: lines.iter().map(|(along, _)| view(*along)).collect(),
             lines,
         }
