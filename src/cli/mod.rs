@@ -6,6 +6,8 @@
 //! | [`plan`] | `kerfwright plan JOB` |
 //! | [`check`] | `kerfwright check JOB` |
 //! | [`draw`] | `kerfwright draw JOB` |
+//! | [`fit`] | `kerfwright fit JOB` |
+//! | [`places`] | `kerfwright places JOB` |
 //! | [`report`] | faults and remarks as a person reads them |
 //! | [`files`] | job texts in, whole files out |
 //!
@@ -15,6 +17,8 @@
 pub mod check;
 pub mod draw;
 pub mod files;
+pub mod fit;
+pub mod places;
 pub mod plan;
 pub mod report;
 pub mod sheet;
@@ -49,6 +53,10 @@ enum Action {
     Check(check::Options),
     /// Draw the slab with the top, the cuts and the waste as an SVG
     Draw(draw::Options),
+    /// Say in a few lines whether the top fits the slab: before buying it
+    Fit(fit::Options),
+    /// List the best few places of the top on the slab, with what each costs
+    Places(places::Options),
 }
 
 /// The job file, which every command reads.
@@ -100,6 +108,8 @@ pub fn run() -> ExitCode {
         Action::Plan(options) => plan::run(&options),
         Action::Check(options) => check::run(&options),
         Action::Draw(options) => draw::run(&options),
+        Action::Fit(options) => fit::run(&options),
+        Action::Places(options) => places::run(&options),
     };
     ending.into()
 }
@@ -152,6 +162,13 @@ fn no_fit_words(name: &str, no_fit: &NoFit) -> String {
     let _ = writeln!(words, "The nearest miss, turned {turn:.1}°:");
     for reason in &no_fit.reasons {
         let _ = writeln!(words, "  - {reason}");
+    }
+    let advice = no_fit.advice();
+    if !advice.is_empty() {
+        words.push_str("What would fit, by the box round the finished top:\n");
+        for size in advice {
+            let _ = writeln!(words, "  - {size}");
+        }
     }
     words
 }

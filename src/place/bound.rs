@@ -22,6 +22,8 @@ struct Face {
     limits: (f64, f64),
     /// Other faces that cross it: which, where on this one and where on the other.
     meets: Vec<(usize, f64, f64)>,
+    /// Earlier faces on the same line, and where along them the middle of this one lies.
+    in_line: Vec<(usize, f64)>,
 }
 
 /// The faces of a top, for any position of it.
@@ -52,10 +54,17 @@ impl Faces {
                         trim::limits(t, sawn)
                     }),
                 meets: Vec::new(),
+                in_line: Vec::new(),
             })
             .collect();
         let lines: Vec<Line> = faces.iter().map(|f| f.line).collect();
         for (i, face) in faces.iter_mut().enumerate() {
+            let middle = face.line.at(face.middle);
+            let same = |l: &Line| {
+                l.along.dot(face.line.along) > 1.0 - 1e-9 && l.left_of(middle).abs() <= SAME_MM
+            };
+            let earlier = lines[..i].iter().enumerate().filter(|(_, l)| same(l));
+            face.in_line = earlier.map(|(j, l)| (j, l.foot(middle))).collect();
             let others = lines.iter().enumerate().filter(|(j, _)| *j != i);
             face.meets = others
                 .filter_map(|(j, other)| {
@@ -179,7 +188,7 @@ impl<'a> Bound<'a> {
         let by = shift.to_vector();
         let flush = |part: Part| matches!(part, Part::Edge(e) if is_flush(ground, at, e, by));
         let faces = self.faces.each.iter().enumerate();
-        faces
+        let mut spans: Vec<Option<Stretch>> = faces
             .map(|(i, face)| {
                 let room = if face.used_up {
                     self.room(ground, i, by)
@@ -192,7 +201,17 @@ impl<'a> Bound<'a> {
                     self.span(i, by, room == Room::Enough)
                 }
             })
-            .collect()
+            .collect();
+        // One run makes every face that lies in it.
+        for i in 0..spans.len() {
+            let in_run = |(other, middle): &(usize, f64)| {
+                spans[*other].is_some_and(|s| s.counts && s.from < *middle && *middle < s.to)
+            };
+            if self.faces.each[i].in_line.iter().any(in_run) {
+                spans[i] = None;
+            }
+        }
+        spans
     }
 
     /// Whether there is room to saw a used-up edge square.

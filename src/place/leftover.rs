@@ -1,5 +1,6 @@
 //! What a place leaves of the slab.
 
+use crate::geom::rectangle::Rectangle;
 use crate::geom::{Outline, Region, boolean, rectangle};
 
 use super::Placement;
@@ -28,6 +29,15 @@ impl Placement {
             }
         }
         Some(best)
+    }
+
+    /// The largest rectangle in one offcut of the straight trims, kerfs not yet taken off.
+    #[must_use]
+    pub fn best_rectangle(&self, slab: &Outline) -> Option<Rectangle> {
+        let offcuts = self.offcuts(slab).into_iter();
+        offcuts
+            .filter_map(|offcut| rectangle::best_along_edges(&offcut))
+            .max_by(|a, b| a.area().total_cmp(&b.area()))
     }
 
     /// What each trim that runs off the stone takes off, and what stopped trims free.

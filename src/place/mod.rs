@@ -18,6 +18,8 @@
 //! | `turned`, `guide_line` | the shifts worth judging at one turn |
 //! | `bound` | the least work a position can take, before it is judged |
 //! | [`leftover`] | what a place leaves of the slab |
+//! | [`several`] | the best few places that differ |
+//! | [`size`] | the largest size of the wanted top that fits |
 
 mod bound;
 pub mod candidate;
@@ -32,6 +34,8 @@ mod order;
 pub mod room;
 mod sawn;
 pub mod search;
+pub mod several;
+pub mod size;
 pub mod trim;
 mod turned;
 mod vein;
@@ -39,6 +43,7 @@ mod vein;
 pub use edge::EdgeUse;
 pub use objection::{Miss, Objection};
 pub use opening::SawnCutout;
+pub use size::{Fitting, Less};
 pub use trim::{Trim, TrimEnd};
 
 use crate::diag::{Finding, Findings};
@@ -95,6 +100,16 @@ pub struct NoFit {
     pub objections: Vec<Objection>,
     /// The same in words, one line each.
     pub reasons: Vec<String>,
+    /// The largest sizes of the wanted top that do fit; none when the place was fixed.
+    pub fitting: Vec<Fitting>,
+}
+
+impl NoFit {
+    /// The sizes that do fit in words, one line each.
+    #[must_use]
+    pub fn advice(&self) -> Vec<String> {
+        self.fitting.iter().map(size::words).collect()
+    }
 }
 
 /// Finds the best place, or checks the one the user has fixed.
@@ -103,15 +118,30 @@ pub struct NoFit {
 /// [`NoFit`] names the nearest miss.
 pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
     let placement = match job.place.how {
-        PlaceHow::Search => search::best(job),
+        PlaceHow::Search => search::best(job).map_err(|miss| NoFit {
+            fitting: size::largest(job),
+            ..miss.in_words(job)
+        }),
         PlaceHow::Fixed { at, turn_deg } => {
             let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
-            candidate::judge(job, pose)
+            candidate::judge(job, pose).map_err(|miss| miss.in_words(job))
         }
-    }
-    .map_err(|miss| miss.in_words(job))?;
+    }?;
     let findings = measure_again(job, &placement);
     Ok((placement, findings))
+}
+
+/// The lines of a job file that fix a place, under `[place]`: exact to well below a thousandth of a
+/// millimetre, so that what only just fits does so again.
+#[must_use]
+pub fn fixing_lines(placement: &Placement) -> [String; 2] {
+    // 0.0 takes the sign from a zero.
+    let mm = |v: f64| format!("\"{} mm\"", (v * 1e8).round() / 1e8 + 0.0);
+    let (at, turn) = (placement.pose.shift, placement.pose.turn.to_degrees());
+    [
+        format!("at = [{}, {}]", mm(at.x), mm(at.y)),
+        format!("turn = {turn:?}"),
+    ]
 }
 
 /// A fit with less to spare than two tape errors is not yet a fit.

@@ -93,6 +93,7 @@ impl Miss {
             turn_deg: self.pose.turn.to_degrees(),
             reasons: self.objections.iter().map(|o| words(o, job)).collect(),
             objections: self.objections,
+            fitting: Vec::new(),
         }
     }
 }

@@ -46,14 +46,12 @@ pub fn best(job: &Job) -> Result<Placement, Miss> {
 /// True when there is a valid place.
 #[must_use]
 pub fn fits(job: &Job) -> bool {
+    let mut hopeful = Ground::of(job, Stand::Hopeful);
     let mut closer = Closer::of(job);
-    promising(job).iter().any(|turn| {
-        let mut fits = false;
-        closer.look(turn.turn, |_| {
-            fits = true;
-            f64::NEG_INFINITY
-        });
-        fits
+    turns(job).into_iter().any(|turn| {
+        let hope = vein::against(job, turn).is_none()
+            && !Turned::of(&mut hopeful, turn).shifts(&hopeful).is_empty();
+        hope && closer.any(turn)
     })
 }
 
@@ -127,6 +125,14 @@ impl<'a> Closer<'a> {
             ground,
             limit_mm2: f64::INFINITY,
         }
+    }
+
+    /// True when a position at a turn is valid.
+    fn any(&mut self, turn: f64) -> bool {
+        let turned = Turned::of(&mut self.ground, turn);
+        let shifts = turned.shifts(&self.ground).into_iter();
+        let mut poses = shifts.map(|shift| Pose::new(turn, shift.to_vector()));
+        poses.any(|pose| valid(self.job, pose).is_some())
     }
 
     /// Judges the positions at a turn that may take no more work than is of interest. Whoever takes a

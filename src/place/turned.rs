@@ -131,11 +131,12 @@ impl Turned {
         let flaws = self.flaw_hulls(ground, domain).into_iter();
         zones.extend(flaws.flat_map(|b| b.windows.into_iter().chain([b.hull])));
         let mut found: Vec<Point> = self.flush.iter().flat_map(|f| f.ends).collect();
+        let mut corners = Vec::new();
         for body in &self.bodies {
             let held = self::domain(ground, body);
             let mut hulls = self.flaw_hulls(ground, &held);
             touching(&ground.pockets, &body.parts, &held, &mut hulls);
-            found.extend(Free::new(&held, &hulls, TOUCH_MM).corners());
+            corners.extend(Free::new(&held, &hulls, TOUCH_MM).corners());
             zones.extend(hulls.into_iter().map(|b| b.hull));
             zones.push(held);
         }
@@ -146,6 +147,8 @@ impl Turned {
             let ends = zones.iter().filter_map(|z| z.stretch(&line));
             found.extend(ends.flat_map(|(a, b)| [line.at(a), line.at(b)]));
         }
+        // What is exactly on a line comes first.
+        found.extend(corners);
         found
     }
 

@@ -70,6 +70,7 @@ fn supports_share_by_length_and_place() {
 }
 
 /// A small job in the open with four people and a granite slab.
+#[allow(clippy::too_many_lines, reason = "a job has that many parts")]
 pub(crate) fn whole_job(aid: Aid) -> job::Job {
     let shape = |naming, l: f64, w: f64| {
         let corners = vec![p(0.0, 0.0), p(l, 0.0), p(l, w), p(0.0, w)];

@@ -20,7 +20,7 @@ pub(crate) struct Pose {
 }
 
 impl Pose {
-    fn apply(&self, p: Place) -> Place {
+    pub(crate) fn apply(&self, p: Place) -> Place {
         let (sin, cos) = self.turn.sin_cos();
         [
             p[0] * cos - p[1] * sin + self.shift[0],
