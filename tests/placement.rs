@@ -8,6 +8,8 @@
     reason = "counts and grid steps are small"
 )]
 
+#[path = "placement/answers.rs"]
+mod answers;
 #[path = "placement/convex.rs"]
 mod convex;
 #[path = "placement/grid.rs"]

@@ -17,13 +17,14 @@
 //! | [`hull`] | convex polygons: hulls, sums, lines through them |
 //! | [`convex`] | a figure taken apart into convex pieces |
 //! | [`free`] | what convex obstacles leave of a domain |
-//! | [`rectangle`] | the best rectangle inside an outline |
+//! | [`rectangle`], `level` | the best rectangle inside an outline, at a turn and at any |
 
 pub mod arc;
 pub mod boolean;
 pub mod convex;
 pub mod free;
 pub mod hull;
+mod level;
 pub mod offset;
 pub mod outline;
 pub mod point;

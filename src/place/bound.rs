@@ -6,7 +6,7 @@ use crate::job::Part;
 use super::candidate::steady_work_mm2;
 use super::edge::{edge_span, flush_with};
 use super::ground::{FINE_MM, Ground};
-use super::order::Crossings;
+use super::order::{Crossings, outwards};
 use super::turned::Turned;
 use super::{room, trim};
 
@@ -163,7 +163,12 @@ impl<'a> Bound<'a> {
         }
         let crossings = Crossings {
             meets: (0..spans.len())
-                .map(|i| self.crossings(i, &spans).collect())
+                .map(|i| {
+                    outwards(
+                        self.crossings(i, &spans).collect(),
+                        self.faces.each[i].middle,
+                    )
+                })
                 .collect(),
             spans: spans
                 .iter()

@@ -7,7 +7,8 @@ use super::Placement;
 
 impl Placement {
     /// Area of the largest rectangle in one offcut of the straight trims, mm²; kerfs not yet taken
-    /// off. Nothing when it is surely less than `least_mm2`. For choosing between places that cost the
+    /// off. Nothing when it is not more than `least_mm2`,
+    /// where that is more than nothing. For choosing between places that cost the
     /// same work.
     #[must_use]
     pub fn best_leftover_mm2(&self, slab: &Outline, least_mm2: f64) -> Option<f64> {
@@ -20,15 +21,16 @@ impl Placement {
         if offcuts.first().map_or(0.0, |o| o.0) < least_mm2 {
             return None;
         }
-        let mut best = 0.0_f64;
+        let (mut best, mut larger) = (least_mm2.max(0.0), least_mm2 <= 0.0);
         for (area, offcut) in &offcuts {
             // No rectangle is larger than the offcut it is cut from.
-            if *area > best {
-                let rectangle = rectangle::best_along_edges(offcut);
-                best = best.max(rectangle.map_or(0.0, |r| r.area()));
+            if *area > best
+                && let Some(rectangle) = rectangle::larger_along_edges(offcut, best)
+            {
+                (best, larger) = (rectangle.area(), true);
             }
         }
-        Some(best)
+        larger.then_some(best)
     }
 
     /// The largest rectangle in one offcut of the straight trims, kerfs not yet taken off.

@@ -63,8 +63,8 @@ impl Objection {
         match self {
             Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
+            Self::AlongFlaw { flaw, .. } => 2.0 * job.slab.flaws[*flaw].clear_mm,
             Self::NotOnFactoryEdge { .. }
-            | Self::AlongFlaw { .. }
             | Self::Vein { .. }
             | Self::NoSawnOutline
             | Self::NoSawnCutout { .. } => 1e4,

@@ -26,7 +26,7 @@ pub(super) struct Crossings {
     pub(super) spans: Vec<(f64, f64)>,
     /// Where the middle of the finished edge lies.
     pub(super) middles: Vec<f64>,
-    /// For each run, the others that cross it and where.
+    /// For each run, the others that cross it and where, from its middle outwards.
     pub(super) meets: Vec<Vec<(usize, f64)>>,
     /// For each run, the set that must have been made before its waste is gone.
     pub(super) frees: Vec<u64>,
@@ -47,7 +47,8 @@ impl Crossings {
                 let (here, there) = (a.foot(at), b.foot(at));
                 (on(i, here) && on(j, there)).then_some((j, here))
             };
-            others.filter_map(crossing).collect()
+            let middle = runs[i].foot();
+            outwards(others.filter_map(crossing).collect(), middle)
         });
         Self {
             spans: runs.iter().map(|r| r.span).collect(),
@@ -66,13 +67,21 @@ impl Crossings {
     /// What is left of a run after a set of others, as distances along its face.
     fn span(&self, run: usize, after: u64) -> (f64, f64) {
         let (mut from, mut to) = self.spans[run];
+        let (mut back, mut ahead) = (false, false);
+        // From the middle outwards: the first that is gone on either side ends the run.
         for &(other, at) in &self.meets[run] {
-            if after & self.frees[other] == self.frees[other] {
-                if at >= self.middles[run] {
-                    to = to.min(at);
-                } else {
-                    from = from.max(at);
+            if after & self.frees[other] != self.frees[other] {
+                continue;
+            }
+            if at >= self.middles[run] {
+                if !ahead {
+                    (to, ahead) = (to.min(at), true);
                 }
+            } else if !back {
+                (from, back) = (from.max(at), true);
+            }
+            if back && ahead {
+                break;
             }
         }
         (from, to)
@@ -149,6 +158,12 @@ impl Crossings {
         }
         order
     }
+}
+
+/// Crossings in the order of their distance from a middle.
+pub(super) fn outwards(mut meets: Vec<(usize, f64)>, middle: f64) -> Vec<(usize, f64)> {
+    meets.sort_by(|a, b| (a.1 - middle).abs().total_cmp(&(b.1 - middle).abs()));
+    meets
 }
 
 /// The set of runs that must have been made before the waste of each is gone: itself alone when it

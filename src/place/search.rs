@@ -29,11 +29,9 @@ pub fn best(job: &Job) -> Result<Placement, Miss> {
     let mut found: Vec<Placement> = Vec::new();
     let mut least = f64::INFINITY;
     let mut closer = Closer::of(job);
-    for turn in promising(job) {
-        if turn.least_mm2 > least + SAME_WORK_MM2 {
-            break;
-        }
-        closer.look(turn.turn, |placement| {
+    let mut promising = Promising::of(job);
+    while let Some(turn) = promising.next(least + SAME_WORK_MM2) {
+        closer.look(turn, |placement| {
             least = least.min(placement.work_mm2);
             found.push(placement);
             least + SAME_WORK_MM2
@@ -58,40 +56,82 @@ pub fn fits(job: &Job) -> bool {
 /// The most positions judged for the nearest miss (judgement: those that stick out least come first).
 const MOST_MISSES: usize = 2000;
 
-/// A turn and the least work it can take, mm².
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Promise {
-    pub(super) least_mm2: f64,
-    pub(super) turn: f64,
+/// A turn at which a place may be valid.
+#[derive(Clone, Debug)]
+struct Promise {
+    turn: f64,
+    /// The least work it can take, mm².
+    least_mm2: f64,
+    /// Its shifts with the least work each can take, quickly found; empty once the orders of the cuts
+    /// have been looked at.
+    quick: Vec<(f64, Point)>,
 }
 
-/// The turns at which a place may be valid, in the order of the least work they can take. Arcs and
-/// clearances are taken roughly, and hopefully.
-pub(super) fn promising(job: &Job) -> Vec<Promise> {
-    let mut ground = Ground::of(job, Stand::Hopeful);
-    let faces = Faces::of(&ground);
-    let mut promises = Vec::new();
-    for turn in turns(job) {
-        if vein::against(job, turn).is_some() {
-            continue;
+/// The turns at which a place may be valid, by the least work they can take. Arcs and clearances are
+/// taken roughly, and hopefully.
+pub(super) struct Promising<'a> {
+    ground: Ground<'a>,
+    faces: Faces,
+    turns: Vec<Promise>,
+}
+
+impl<'a> Promising<'a> {
+    pub(super) fn of(job: &'a Job) -> Self {
+        let mut ground = Ground::of(job, Stand::Hopeful);
+        let faces = Faces::of(&ground);
+        let mut promises = Vec::new();
+        for turn in turns(job) {
+            if vein::against(job, turn).is_some() {
+                continue;
+            }
+            let turned = Turned::of(&mut ground, turn);
+            let shifts = turned.shifts(&ground);
+            let bound = Bound::of(&ground, &faces, turn);
+            let quick = in_order(&bound, &ground, &turned, shifts);
+            if let Some((least_mm2, _)) = quick.first() {
+                promises.push(Promise {
+                    turn,
+                    least_mm2: *least_mm2,
+                    quick,
+                });
+            }
         }
-        let turned = Turned::of(&mut ground, turn);
-        let shifts = turned.shifts(&ground);
-        if shifts.is_empty() {
-            continue;
+        Self {
+            ground,
+            faces,
+            turns: promises,
         }
-        let bound = Bound::of(&ground, &faces, turn);
-        let mut least_mm2 = f64::INFINITY;
-        for (quick, shift) in in_order(&bound, &ground, &turned, shifts) {
-            if quick >= least_mm2 {
+    }
+
+    /// The next turn in the order of the least work, unless that is above a limit, mm².
+    pub(super) fn next(&mut self, limit_mm2: f64) -> Option<f64> {
+        loop {
+            let turns = self.turns.iter().enumerate();
+            let (at, first) = turns.min_by(|a, b| a.1.least_mm2.total_cmp(&b.1.least_mm2))?;
+            if first.least_mm2 > limit_mm2 {
+                return None;
+            }
+            if first.quick.is_empty() {
+                return Some(self.turns.swap_remove(at).turn);
+            }
+            let quick = std::mem::take(&mut self.turns[at].quick);
+            self.turns[at].least_mm2 = self.least_in_order(self.turns[at].turn, &quick);
+        }
+    }
+
+    /// The least work over some shifts at a turn, each in the best order of its cuts, mm².
+    fn least_in_order(&mut self, turn: f64, shifts: &[(f64, Point)]) -> f64 {
+        let turned = Turned::of(&mut self.ground, turn);
+        let bound = Bound::of(&self.ground, &self.faces, turn);
+        let mut least = f64::INFINITY;
+        for (quick, shift) in shifts {
+            if *quick >= least {
                 break;
             }
-            least_mm2 = least_mm2.min(bound.ordered_work_mm2(&ground, &turned, shift));
+            least = least.min(bound.ordered_work_mm2(&self.ground, &turned, *shift));
         }
-        promises.push(Promise { least_mm2, turn });
+        least
     }
-    promises.sort_by(|a, b| a.least_mm2.total_cmp(&b.least_mm2));
-    promises
 }
 
 /// Shifts with the least work each can take, mm², in the order of that.

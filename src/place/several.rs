@@ -4,7 +4,7 @@ use std::f64::consts::TAU;
 
 use crate::job::Job;
 
-use super::search::{Closer, SAME_WORK_MM2, best, promising};
+use super::search::{Closer, Promising, SAME_WORK_MM2, best};
 use super::{EdgeUse, NoFit, Placement};
 
 /// Two places with the same edges on the slab's and the same turn are different when one lies farther
@@ -23,11 +23,9 @@ pub fn several(job: &Job, count: usize) -> Result<Vec<Placement>, NoFit> {
     let first = best(job).map_err(|miss| miss.in_words(job))?;
     let mut found = vec![first];
     let mut closer = Closer::of(job);
-    for turn in promising(job) {
-        if turn.least_mm2 > limit(&found, count) {
-            break;
-        }
-        closer.look(turn.turn, |placement| {
+    let mut promising = Promising::of(job);
+    while let Some(turn) = promising.next(limit(&found, count)) {
+        closer.look(turn, |placement| {
             add(&mut found, placement, count);
             limit(&found, count)
         });

@@ -30,7 +30,6 @@ pub(super) struct Turned {
     finished: Body,
     /// The top as sawn: all round, then with bare edges.
     bodies: Vec<Body>,
-    strips: Vec<Hull>,
     windows: Vec<Vec<Hull>>,
 }
 
@@ -47,7 +46,6 @@ impl Turned {
         let openings: Vec<Hull> = ground.openings.iter().map(|o| o.turned(turn)).collect();
         Self {
             turn,
-            strips: strips(ground, &top),
             windows: windows(ground, &openings),
             finished: ground.finished.turned(turn),
             bodies,
@@ -58,6 +56,18 @@ impl Turned {
 
     /// Shifts at which a place may be valid, those with the least work among them.
     pub(super) fn shifts(&self, ground: &Ground<'_>) -> Vec<Point> {
+        let keys = guide_line::keys(ground, self.turn);
+        let mut found = if self.flush.is_empty() {
+            Vec::new()
+        } else {
+            self.flush_shifts(ground, &keys)
+        };
+        found.extend(self.where_all_is_sawn(ground, &keys));
+        distinct(found)
+    }
+
+    /// Shifts along the slab's edges at which the finished top may lie in the slab and clear of flaws.
+    fn flush_shifts(&self, ground: &Ground<'_>, keys: &[Line]) -> Vec<Point> {
         let domain = domain(ground, &self.finished);
         let mut hulls = self.flaw_hulls(ground, &domain);
         touching(&ground.pockets, &self.finished.parts, &domain, &mut hulls);
@@ -65,11 +75,9 @@ impl Turned {
         if loose.is_covered() {
             return Vec::new();
         }
-        let keys = guide_line::keys(ground, self.turn);
-        let mut found = self.along_flush(ground, &domain, &keys);
+        let mut found = self.along_flush(ground, &domain, keys);
         found.retain(|p| loose.holds(*p));
-        found.extend(self.where_all_is_sawn(ground, &keys));
-        distinct(found)
+        found
     }
 
     /// Shifts at which a place nearly fits: edges laid along edges, whatever else they touch.
@@ -103,7 +111,11 @@ impl Turned {
         let domain = domain(ground, body);
         let mut hulls = self.flaw_hulls(ground, &domain);
         touching(&ground.pockets, &body.parts, &domain, &mut hulls);
-        hulls.extend(self.strips.iter().cloned().map(Blocked::solid));
+        hulls.extend(
+            strips(ground, &self.top, &domain)
+                .into_iter()
+                .map(Blocked::solid),
+        );
         let free = Free::new(&domain, &hulls, TOUCH_MM);
         if free.is_covered() {
             return Vec::new();
@@ -127,7 +139,7 @@ impl Turned {
         if self.flush.is_empty() {
             return Vec::new();
         }
-        let mut zones: Vec<Hull> = self.strips.clone();
+        let mut zones: Vec<Hull> = strips(ground, &self.top, domain);
         let flaws = self.flaw_hulls(ground, domain).into_iter();
         zones.extend(flaws.flat_map(|b| b.windows.into_iter().chain([b.hull])));
         let mut found: Vec<Point> = self.flush.iter().flat_map(|f| f.ends).collect();
@@ -218,28 +230,35 @@ fn domain(ground: &Ground<'_>, body: &Body) -> Hull {
 
 /// Adds the shifts at which pieces touch zones, those aside that keep clear of the domain.
 fn touching(zones: &[Hull], parts: &[Hull], domain: &Hull, found: &mut Vec<Blocked>) {
-    let bounds = |h: &Hull| Bounds::around(h.0.iter().copied());
-    let reach = bounds(domain);
-    let parts: Vec<(Bounds, &Hull)> = parts.iter().map(|p| (bounds(p), p)).collect();
+    let (reach, mut hulls) = (bounds(domain), Vec::new());
     for zone in zones {
-        let around = bounds(zone);
-        for (own, part) in &parts {
-            let (low, high) = (around.min - own.max, around.max - own.min);
-            let clear = low.x > reach.max.x
-                || high.x < reach.min.x
-                || low.y > reach.max.y
-                || high.y < reach.min.y;
-            if !clear {
-                found.push(Blocked::solid(Hull::shifts_that_touch(zone, part)));
-            }
+        for part in parts {
+            add_touching(zone, part, &reach, &mut hulls);
         }
     }
+    found.extend(hulls.into_iter().map(Blocked::solid));
+}
+
+/// Adds the shifts at which a piece touches a zone, unless they all lie beside a box.
+fn add_touching(zone: &Hull, part: &Hull, reach: &Bounds, found: &mut Vec<Hull>) {
+    let (around, own) = (bounds(zone), bounds(part));
+    let (low, high) = (around.min - own.max, around.max - own.min);
+    let clear =
+        low.x > reach.max.x || high.x < reach.min.x || low.y > reach.max.y || high.y < reach.min.y;
+    if !clear {
+        found.push(Hull::shifts_that_touch(zone, part));
+    }
+}
+
+fn bounds(hull: &Hull) -> Bounds {
+    Bounds::around(hull.0.iter().copied())
 }
 
 /// Shifts at which the strip beyond a straight edge would be too narrow: hulls of the slab's edges that
 /// lie along it, and of the slab's other corners.
-fn strips(ground: &Ground<'_>, top: &Shape) -> Vec<Hull> {
+fn strips(ground: &Ground<'_>, top: &Shape, domain: &Hull) -> Vec<Hull> {
     let job = ground.job;
+    let reach = bounds(domain);
     let mut hulls = Vec::new();
     for edge in 0..top.count() {
         if !top.is_straight(edge)
@@ -263,10 +282,14 @@ fn strips(ground: &Ground<'_>, top: &Shape) -> Vec<Hull> {
         for piece in &ground.rim {
             let steep = !narrows(piece);
             if !steep {
-                let piece = Hull(vec![piece.from, piece.to]);
-                hulls.push(Hull::shifts_that_touch(&piece, &strip));
+                add_touching(
+                    &Hull(vec![piece.from, piece.to]),
+                    &strip,
+                    &reach,
+                    &mut hulls,
+                );
             } else if after_steep {
-                hulls.push(Hull::shifts_that_touch(&Hull(vec![piece.from]), &strip));
+                add_touching(&Hull(vec![piece.from]), &strip, &reach, &mut hulls);
             }
             after_steep = steep;
         }
