@@ -95,6 +95,9 @@ impl Faces {
 /// known to this.
 const DOUBT_MM: f64 = 3.0;
 
+/// A hair, far above rounding, mm.
+const BESIDE_MM: f64 = 1e-5;
+
 /// The stretch of a face that is sawn when it is the first, as distances along it.
 #[derive(Clone, Copy, Debug)]
 struct Stretch {
@@ -244,8 +247,24 @@ impl<'a> Bound<'a> {
         let (along, point) = self.lines[face];
         let start = (point.to_vector() + by).dot(along);
         let (level, middle) = (along.cross(point.to_vector() + by), start + own.middle);
-        let (mut from, mut to) = (f64::NEG_INFINITY, f64::INFINITY);
+        // Along an edge of the slab a cut ends: of a hair to either side what is in both.
+        let (first, second) = (
+            self.run(face, level - BESIDE_MM, middle)?,
+            self.run(face, level + BESIDE_MM, middle)?,
+        );
+        let (from, to) = (first.0.max(second.0), first.1.min(second.1));
+        let stretch = Stretch {
+            from: (from - start).max(own.limits.0),
+            to: (to - start).min(own.limits.1),
+            counts,
+        };
+        (stretch.from < stretch.to).then_some(stretch)
+    }
+
+    /// Where a line so far to the left of the origin runs through the slab about a place along it.
+    fn run(&self, face: usize, level: f64, middle: f64) -> Option<(f64, f64)> {
         let view = &self.views[face];
+        let (mut from, mut to) = (f64::NEG_INFINITY, f64::INFINITY);
         let (mut before, mut inside) = (view.last()?, false);
         for here in view {
             if (before.0 > level) != (here.0 > level) {
@@ -260,12 +279,7 @@ impl<'a> Bound<'a> {
             }
             before = here;
         }
-        let stretch = Stretch {
-            from: (from - start).max(own.limits.0),
-            to: (to - start).min(own.limits.1),
-            counts,
-        };
-        (inside && stretch.from < stretch.to).then_some(stretch)
+        inside.then_some((from, to))
     }
 
     /// The other faces that a face crosses within the stretches of both: which, and where.

@@ -87,8 +87,18 @@ pub(crate) fn runs(ring: &[Place], line: &Line) -> Vec<(f64, f64)> {
     marks.chunks_exact(2).map(|w| (w[0], w[1])).collect()
 }
 
-/// The run of a line through or nearest to a place along it, and the stone left of it.
+/// The run of a line through or nearest to a place along it, and the stone left of it. Where the line
+/// lies along an edge the cut ends: of a hair to either side the shorter.
 pub(crate) fn cut(ring: &[Place], line: &Line, near: f64) -> Option<((f64, f64), Vec<Place>)> {
+    let sides = [1e-6, -1e-6].map(|by| cut_beside(ring, &line.moved_out(by), near));
+    let long = |c: &((f64, f64), Vec<Place>)| c.0.1 - c.0.0;
+    match sides {
+        [Some(a), Some(b)] => Some(if long(&a) <= long(&b) { a } else { b }),
+        _ => None,
+    }
+}
+
+fn cut_beside(ring: &[Place], line: &Line, near: f64) -> Option<((f64, f64), Vec<Place>)> {
     let away = |r: &(f64, f64)| (r.0 - near).max(near - r.1).max(0.0);
     let run = runs(ring, line)
         .into_iter()
@@ -146,4 +156,41 @@ pub(crate) fn gap(ring: &[Place], path: &[Place]) -> f64 {
 /// The lines along all edges.
 pub(crate) fn sides(ring: &[Place]) -> Vec<Line> {
     lines(ring)
+}
+
+/// Width of the stone beyond an edge: to the slab's corners over it, and along three rays to slab edges
+/// that lie within 30° of it. `face` is the sawn face from the beginning of the edge
+/// on; where it stands over the slab by no more than `over` there is no strip.
+pub(crate) fn strip(slab: &[Place], face: &Line, long: f64, over: f64) -> f64 {
+    const SAME: f64 = 1e-6;
+    let out = face.out();
+    let mut least = f64::INFINITY;
+    for p in slab {
+        let (at, by) = (foot(face, *p), -face.left_of(*p));
+        if at >= -SAME && at <= long + SAME && by >= -over {
+            least = least.min(by);
+        }
+    }
+    for (a, b) in edges(slab) {
+        let along = Line::through(a, b).along;
+        if (along[0] * out[0] + along[1] * out[1]).abs() >= 0.5 {
+            continue;
+        }
+        for at in [0.0, long / 2.0, long] {
+            let ray = Line {
+                at: on(face, at),
+                along: out,
+            };
+            let (da, db) = (ray.left_of(a), ray.left_of(b));
+            if (da > 0.0) != (db > 0.0) {
+                let share = da / (da - db);
+                let across = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+                let by = foot(&ray, across);
+                if by >= -over {
+                    least = least.min(by);
+                }
+            }
+        }
+    }
+    least
 }

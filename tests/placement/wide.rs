@@ -3,7 +3,7 @@
 use clipper2_rust::{EndType, JoinType, inflate_paths_64};
 
 use crate::convex::Line;
-use crate::polygon::{cut, edges, foot, gap, inside, on, runs, sides, sticks_out, to_ring};
+use crate::polygon::{cut, edges, foot, gap, inside, on, runs, sides, sticks_out, strip, to_ring};
 use crate::replay::plane::{Place, Stone, apart, moved, to_stretch};
 use crate::replay::random_job::{Dice, Flaw};
 use crate::rules::Pose;
@@ -66,7 +66,7 @@ impl<'a> Wide<'a> {
         let mut least = self.steady;
         for s in &lying {
             if s.edge.is_none() || !self.is_flush(s) {
-                if s.edge.is_some() && self.strip(s) < self.job.least_strip - SAME - slack {
+                if s.edge.is_some() && self.strip(s, slack) < self.job.least_strip - SAME - slack {
                     return None;
                 }
                 least += apart(s.from, s.to) - 4.0 * self.job.allowance;
@@ -118,42 +118,11 @@ impl<'a> Wide<'a> {
             })
     }
 
-    /// Width of the stone beyond an edge: to the slab's corners over it, and to slab edges that lie
-    /// within 30° of it.
-    fn strip(&self, s: &Straight) -> f64 {
+    fn strip(&self, s: &Straight, slack: f64) -> f64 {
+        // Looking for places, no more may pass here than does where the outline is held in the slab.
+        let over = if slack < 1e-3 { 0.005 } else { SAME };
         let face = Line::through(s.from, s.to).moved_out(self.job.allowance);
-        let (out, long) = (face.out(), apart(s.from, s.to));
-        let mut least = f64::INFINITY;
-        for p in &self.job.slab {
-            let (at, by) = (foot(&face, *p), -face.left_of(*p));
-            if at >= -SAME && at <= long + SAME && by >= -SAME {
-                least = least.min(by);
-            }
-        }
-        for (a, b) in edges(&self.job.slab) {
-            let along = Line::through(a, b).along;
-            if (along[0] * out[0] + along[1] * out[1]).abs() >= 0.5 {
-                continue;
-            }
-            for at in [0.0, long / 2.0, long] {
-                let ray = Line {
-                    at: on(&face, at),
-                    along: out,
-                };
-                let (da, db) = (ray.left_of(a), ray.left_of(b));
-                if (da > 0.0) != (db > 0.0) {
-                    let share = da / (da - db);
-                    let by = foot(
-                        &ray,
-                        [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share],
-                    );
-                    if by >= -SAME {
-                        least = least.min(by);
-                    }
-                }
-            }
-        }
-        least
+        strip(&self.job.slab, &face, apart(s.from, s.to), over)
     }
 
     fn clear(&self, pose: &Pose, ring: &[Place], slack: f64) -> bool {

@@ -332,7 +332,9 @@ fn apart_angle(centre: Place, p: Place) -> f64 {
 /// Adds an arc from a place on, its end left out; gives its length.
 fn arc(ring: &mut Vec<Place>, centre: Place, from: Place, sweep: f64) -> f64 {
     let (radius, start) = (apart(centre, from), apart_angle(centre, from));
-    let steps = (sweep.abs() / 0.01).ceil().max(1.0) as u32;
+    // Chords keep a thousandth of a millimetre from the arc.
+    let widest = (2.0 * (1.0 - 0.001 / radius).acos()).min(0.01);
+    let steps = (sweep.abs() / widest).ceil().max(1.0) as u32;
     let step = sweep / f64::from(steps);
     ring.extend((0..steps).map(|k| on_circle(centre, radius, start + step * f64::from(k))));
     radius * sweep.abs()
