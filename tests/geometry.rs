@@ -17,5 +17,7 @@ mod other;
 mod outlines;
 #[path = "geometry/published.rs"]
 mod published;
+#[path = "geometry/rectangles.rs"]
+mod rectangles;
 #[path = "geometry/single.rs"]
 mod single;

@@ -8,21 +8,31 @@
     reason = "counts and grid steps are small"
 )]
 
+#[path = "placement/answers.rs"]
+mod answers;
 #[path = "placement/convex.rs"]
 mod convex;
 #[path = "placement/grid.rs"]
 mod grid;
+#[path = "placement/polygon.rs"]
+mod polygon;
 #[path = "replay/mod.rs"]
 mod replay;
 #[path = "placement/rules.rs"]
 mod rules;
+#[path = "placement/wide.rs"]
+mod wide;
+#[path = "placement/wide_job.rs"]
+mod wide_job;
 
 use clipper2_rust::{EndType, JoinType, inflate_paths_64};
 use kerfwright::job::{Job, Part};
-use kerfwright::place::{self, NoFit, Objection, Placement};
+use kerfwright::place::{self, NoFit, Objection, Placement, search};
 use replay::plane::{CHORD_MM, Stone};
 use replay::random_job::{Dice, Flaw, RandomJob};
 use rules::{Judge, Pose};
+use wide::Wide;
+use wide_job::WideJob;
 
 /// Work that differs by less is the same for the same place, mm²: a sixth of a millimetre of sawing.
 const SAME_WORK_MM2: f64 = 5.0;
@@ -178,6 +188,111 @@ fn brute_force_finds_nothing_better() {
 fn brute_force_finds_nothing_better_again() {
     let (placed, _) = judged(65..130);
     assert!(placed >= 28, "{placed} placed");
+}
+
+/// What clipper2 has against a place of a wide job.
+fn against_wide(job: &WideJob, placement: &Placement) -> Vec<String> {
+    let data = |o: &kerfwright::geom::Outline| serde_json::to_value(o).expect("data");
+    let slab = Stone::ring(&job.slab);
+    let mut wrong = Vec::new();
+    for (what, outline) in [("top", placement.top.outline()), ("sawn", &placement.sawn)] {
+        let over = Stone::outline(&data(outline)).minus(&slab).area();
+        if over > 0.01 * outline.perimeter() {
+            wrong.push(format!("{what} sticks out by {over} mm²"));
+        }
+    }
+    let top = Stone::outline(&data(placement.top.outline()));
+    for (flaw, clear) in &job.flaws {
+        let zone = zone(flaw, clear - 0.01).within(&top);
+        let flaw = zone_itself(flaw);
+        let taken_out = placement.cutouts.iter().any(|c| {
+            let opening = Stone::outline(&data(&c.sawn));
+            flaw.minus(&opening).area() < 0.01
+        });
+        if !taken_out && zone.area() > 1e-3 {
+            wrong.push(format!("{} mm² of a clearance are in the top", zone.area()));
+        }
+    }
+    wrong
+}
+
+/// A flaw without its clearance, a hundredth wide where it is a line.
+fn zone_itself(flaw: &Flaw) -> Stone {
+    match flaw {
+        Flaw::Area(points) => Stone::ring(points),
+        other => zone(other, 0.01),
+    }
+}
+
+/// Judges the planner's places of wide jobs for some seeds; gives how many there were, how many did not
+/// fit, and how many have stopped trims.
+fn judged_wide(seeds: std::ops::Range<u64>) -> (usize, usize, usize) {
+    let (mut placed, mut none, mut stopped, mut bad) = (0, 0, 0, Vec::new());
+    for seed in seeds {
+        let job = WideJob::of(seed);
+        let Ok((read, _)) = kerfwright::job::read(&job.text()) else {
+            continue;
+        };
+        let wide = Wide::new(&job);
+        let found = search::best(&read);
+        let mut below = f64::INFINITY;
+        if let Ok(placement) = &found {
+            placed += 1;
+            stopped += usize::from(placement.trims.iter().any(|t| !t.runs_off()));
+            let wrong = against_wide(&job, placement);
+            bad.extend(wrong.into_iter().map(|w| format!("seed {seed}: {w}")));
+            let pose = Pose {
+                turn: placement.pose.turn,
+                shift: [placement.pose.shift.x, placement.pose.shift.y],
+            };
+            let (ours, theirs) = (wide.work(&pose, f64::INFINITY, 0.03), placement.work_mm2);
+            if ours.is_none_or(|w| (w - theirs).abs() > SAME_WORK_MM2) {
+                bad.push(format!("seed {seed}: work {theirs}, by the rules {ours:?}"));
+            }
+            below = theirs - SAME_WORK_MM2 - 8.0 * job.tape * job.thickness;
+        } else {
+            none += 1;
+        }
+        let dice = &mut Dice(seed);
+        let mut better = None;
+        for turn in wide::turns(&wide) {
+            for shift in wide::places(&wide, turn, dice) {
+                let pose = Pose { turn, shift };
+                if let Some(work) = wide.work(&pose, below, 1e-6)
+                    && work < below
+                {
+                    below = work;
+                    better = Some((work, pose));
+                }
+            }
+        }
+        if let Some(better) = better {
+            let theirs = found.map(|p| (p.work_mm2, p.pose));
+            bad.push(format!(
+                "seed {seed}: {better:?}, the planner has {theirs:?}"
+            ));
+        }
+    }
+    assert!(bad.is_empty(), "{} bad:\n{}", bad.len(), bad.join("\n"));
+    (placed, none, stopped)
+}
+
+#[test]
+fn brute_force_finds_nothing_better_with_inside_corners() {
+    let (placed, none, stopped) = judged_wide(0..110);
+    assert!(
+        placed >= 80 && none >= 2 && stopped >= 20,
+        "{placed} placed, {none} not, {stopped} with stopped trims"
+    );
+}
+
+#[test]
+fn brute_force_finds_nothing_better_with_inside_corners_again() {
+    let (placed, _, stopped) = judged_wide(110..220);
+    assert!(
+        placed >= 80 && stopped >= 20,
+        "{placed} placed, {stopped} with stopped trims"
+    );
 }
 
 fn no_fit(text: &str) -> NoFit {

@@ -9,6 +9,8 @@
 //! | [`weigh`] | `kerfwright weigh JOB` |
 //! | [`hazards`] | `kerfwright hazards` |
 //! | [`explain`] | `kerfwright explain ID` |
+//! | [`fit`] | `kerfwright fit JOB` |
+//! | [`places`] | `kerfwright places JOB` |
 //! | [`report`] | faults and remarks as a person reads them |
 //! | [`files`] | job texts in, whole files out |
 //!
@@ -19,7 +21,9 @@ pub mod check;
 pub mod draw;
 pub mod explain;
 pub mod files;
+pub mod fit;
 pub mod hazards;
+pub mod places;
 pub mod plan;
 pub mod report;
 pub mod sheet;
@@ -62,6 +66,10 @@ enum Action {
     Hazards,
     /// Explain a hazard, a check or a formula: what, why, what to do, source, worked example
     Explain(explain::Options),
+    /// Say in a few lines whether the top fits the slab: before buying it
+    Fit(fit::Options),
+    /// List the best few places of the top on the slab, with what each costs
+    Places(places::Options),
 }
 
 /// The job file, which every command reads.
@@ -118,6 +126,8 @@ pub fn run() -> ExitCode {
         Action::Weigh(options) => weigh::run(&options),
         Action::Hazards => hazards::run(),
         Action::Explain(options) => explain::run(&options),
+        Action::Fit(options) => fit::run(&options),
+        Action::Places(options) => places::run(&options),
     };
     ending.into()
 }
@@ -170,6 +180,13 @@ fn no_fit_words(name: &str, no_fit: &NoFit) -> String {
     let _ = writeln!(words, "The nearest miss, turned {turn:.1}°:");
     for reason in &no_fit.reasons {
         let _ = writeln!(words, "  - {reason}");
+    }
+    let advice = no_fit.advice();
+    if !advice.is_empty() {
+        words.push_str("What would fit, by the box round the finished top:\n");
+        for size in advice {
+            let _ = writeln!(words, "  - {size}");
+        }
     }
     words
 }

@@ -17,6 +17,9 @@ use super::inside::Place;
 use super::kept::{Joint, Kept, Ring};
 use super::{Because, Cut, CutKind, SetOut, curve, cutout, rail, relief, straight};
 
+/// A strip narrower than this is no stone to saw off, mm (judgement: no tape or disc can tell).
+const NO_STRIP_MM: f64 = 0.01;
+
 /// The cuts being planned.
 pub(super) struct Course<'a> {
     pub(super) job: &'a Job,
@@ -144,12 +147,13 @@ impl Course<'_> {
                 middle: a.midpoint(b),
                 allowance_mm: piece.allowance_mm,
                 ends: [crate::place::TrimEnd::RunOff; 2],
+                span: (0.0, 0.0),
                 length_mm: 0.0,
             };
-            if slab.chord(&trim.face, trim.middle).is_some() {
-                trims.push(trim);
-            }
+            trims.push(trim);
         }
+        let beyond = |t: &Trim| t.face.shifted_right(NO_STRIP_MM);
+        trims.retain(|t| slab.chord(&beyond(t), t.middle).is_some());
         trims
     }
 

@@ -10,6 +10,7 @@ use super::inside::{self, Place, Way};
 use super::kept::{Piece, Ring, Whose};
 use super::{
     Because, Cut, Hole, LeftOver, Remains, Removal, core, corner, curve, hollow, stopped, straight,
+    tail,
 };
 
 impl Course<'_> {
@@ -151,7 +152,8 @@ impl Course<'_> {
             .map(|c| c.number)
             .collect();
         if let Some(last) = self.cuts.last_mut().filter(|_| !made.is_empty()) {
-            last.tails_out = made;
+            last.tails_out.clone_from(&made);
+            tail::settle(&mut self.cuts, &made);
         }
         self.settle();
     }

@@ -11,6 +11,7 @@
 //! | [`kept`] | the boundary of the kept stone, and what is clear of it |
 //! | [`straight`] | straight cuts along a guide, and the trims that run off |
 //! | [`stopped`] | straight cuts that stop inside the stone |
+//! | `tail` | what core holes leave of the tails |
 //! | [`curve`] | outside arcs as plunges |
 //! | [`tangents`] | for comparison: straight cuts tangent to an arc |
 //! | [`hollow`] | hollow arcs as plunges |
@@ -46,6 +47,7 @@ pub mod relief;
 pub mod set_out;
 pub mod stopped;
 pub mod straight;
+mod tail;
 pub mod tangents;
 
 use serde::{Serialize, Serializer};

@@ -242,6 +242,7 @@ fn trim(part: Part, face: Line) -> Trim {
         middle: face.point,
         allowance_mm: CLEAR_MM,
         ends: [TrimEnd::RunOff; 2],
+        span: (0.0, 0.0),
         length_mm: 0.0,
     }
 }

@@ -102,7 +102,11 @@ pub fn plan(
     // The disc's centre runs on the mid-plane of the kerf, wholly on the waste side.
     let middle = trim.face.shifted_right(disc.kerf / 2.0);
     let run = stone.chord(&middle, trim.middle);
-    let (from, to) = run.map_or((face.start, face.end), |r| (r.start, r.end));
+    // A strip narrower than half the kerf: the centre runs beside the stone, as far as the face.
+    let beside = trim.face.along.right() * (disc.kerf / 2.0);
+    let (from, to) = run.map_or((face.start + beside, face.end + beside), |r| {
+        (r.start, r.end)
+    });
     let far_end = far_end(job, from.distance(to));
     let kept_mm = placement
         .sawn

@@ -9,7 +9,6 @@
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
 use super::arc::Arc;
-use super::hull::Hull;
 use super::outline::Outline;
 use super::point::{Bounds, Point};
 use super::region::Region;
@@ -22,6 +21,8 @@ const GRID_NOISE_MM: f64 = 1e-4;
 const SLIVER_MM2: f64 = 1e-4;
 /// Farthest an exact corner may lie from the boolean's, mm.
 const CORNER_SEARCH_MM: f64 = 0.2;
+/// The farthest a shallow crossing is looked for from where the chords cross, mm.
+const LONGEST_SHIFT_MM: f64 = 20.0;
 
 /// The stone left of `stone` when the cutters' insides are taken away, in pieces.
 ///
@@ -35,38 +36,6 @@ pub fn difference(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
 #[must_use]
 pub fn intersection(stone: &[Region], cutters: &[Outline]) -> Vec<Region> {
     combine(stone, cutters, BooleanOps::intersection)
-}
-
-/// How far inside the free region its corners are given, mm: farther than `geo` can be off.
-const INSIDE_MM: f64 = 3e-5;
-
-/// The corners of what is left of a convex domain outside all blocked hulls, moved inside by
-/// 3e-5 mm so that the rounding of the boolean does not leave them blocked.
-#[must_use]
-pub fn free_corners(domain: &Hull, blocked: &[Hull]) -> Vec<Point> {
-    let polygon = |hull: &Hull| {
-        let ring = hull.0.iter().map(|p| Coord { x: p.x, y: p.y });
-        Polygon::new(LineString::new(ring.collect()), vec![])
-    };
-    let hulls: Vec<Polygon> = blocked.iter().map(polygon).collect();
-    let free = polygon(domain).difference(&unary_union(&hulls));
-    let rings = free
-        .iter()
-        .flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()));
-    rings.flat_map(|r| moved_inside(&clean_points(r))).collect()
-}
-
-/// The corners of a ring with its region to the left, each moved along its bisector.
-fn moved_inside(ring: &[Point]) -> Vec<Point> {
-    let n = ring.len();
-    (0..n)
-        .map(|i| {
-            let (before, here, after) = (ring[(i + n - 1) % n], ring[i], ring[(i + 1) % n]);
-            let (u, v) = ((here - before).unit().left(), (after - here).unit().left());
-            // A needle's point would go far: no farther than ten times the distance.
-            here + (u + v) * (INSIDE_MM / (1.0 + u.dot(v)).max(0.2))
-        })
-        .collect()
 }
 
 fn combine(
@@ -284,27 +253,32 @@ fn corner(before: &Run, after: &Run, sources: &[Seg]) -> Point {
     });
     shared
         .or_else(|| {
-            let wide = crossing_search_mm(a, b);
+            let on = |run: &Run, p: Point| {
+                let carried = |i: &usize| same_carrier(run.source, *i, sources);
+                let all = (0..sources.len()).filter(carried);
+                all.into_iter().any(|i| sources[i].distance(p) <= SAME_MM)
+            };
             a.carrier_meets(b)
                 .into_iter()
                 .filter(|p| {
                     let off = p.distance(rough);
-                    let on_both = a.distance(*p) <= SAME_MM && b.distance(*p) <= SAME_MM;
-                    off <= CORNER_SEARCH_MM || (off <= wide && on_both)
+                    let near = off <= CORNER_SEARCH_MM;
+                    near || (off <= crossing_search_mm(a, b, *p) && on(before, *p) && on(after, *p))
                 })
                 .min_by(|p, q| p.distance(rough).total_cmp(&q.distance(rough)))
         })
         .unwrap_or(rough)
 }
 
-/// How far a shallow crossing may move when chords stand in for arcs, mm: half the chord of a
-/// circular segment as high as twice the flattening.
-fn crossing_search_mm(a: &Seg, b: &Seg) -> f64 {
-    let reach = |s: &Seg| match s {
-        Seg::Line(..) => CORNER_SEARCH_MM,
-        Seg::Arc(arc) => (4.0 * arc.radius * FLATTEN_MM).sqrt(),
+/// How far a crossing at `p` may move when chords stand in for arcs, mm: the shallower it is, the
+/// farther.
+fn crossing_search_mm(a: &Seg, b: &Seg, p: Point) -> f64 {
+    let along = |s: &Seg| match s {
+        Seg::Line(from, to) => (*to - *from).unit(),
+        Seg::Arc(arc) => (p - arc.centre).unit().left(),
     };
-    reach(a).max(reach(b))
+    let slant = along(a).cross(along(b)).abs();
+    2.0 * FLATTEN_MM / slant.max(FLATTEN_MM / LONGEST_SHIFT_MM)
 }
 
 fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {

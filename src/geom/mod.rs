@@ -13,12 +13,18 @@
 //! | [`split`] | an outline cut in two along a chord |
 //! | [`region`] | an outline with holes |
 //! | [`boolean`] | difference and intersection; the only file that names `geo` |
-//! | [`hull`] | convex hulls and the shapes placement needs |
-//! | [`rectangle`] | the best rectangle inside an outline |
+//! | [`straighten`] | straight-sided figures that stand in for arcs, on a known side |
+//! | [`hull`] | convex polygons: hulls, sums, lines through them |
+//! | [`convex`] | a figure taken apart into convex pieces |
+//! | [`free`] | what convex obstacles leave of a domain |
+//! | [`rectangle`], `level` | the best rectangle inside an outline, at a turn and at any |
 
 pub mod arc;
 pub mod boolean;
+pub mod convex;
+pub mod free;
 pub mod hull;
+mod level;
 pub mod offset;
 pub mod outline;
 pub mod point;
@@ -26,6 +32,7 @@ pub mod rectangle;
 pub mod region;
 pub mod seg;
 pub mod split;
+pub mod straighten;
 
 pub use arc::Arc;
 pub use outline::{Outline, OutlineFault, Side};

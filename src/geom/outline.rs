@@ -1,7 +1,5 @@
 //! A closed, simple, counter-clockwise boundary made of lines and arcs.
 
-use std::f64::consts::PI;
-
 use serde::{Serialize, Serializer};
 
 use super::point::{Bounds, Point, Pose};
@@ -165,12 +163,27 @@ impl Outline {
         if distance <= SAME_MM {
             return Side::On;
         }
-        let turns: f64 = self.segs.iter().map(|s| s.winding_about(point)).sum();
-        if turns > PI {
+        if self.turns_about(point) > 0 {
             Side::Inside
         } else {
             Side::Outside
         }
+    }
+
+    /// How many times it turns about a point that is not on it. Each piece is seen as its chord and the
+    /// circular segment beyond; neighbours share the very same joint, so that rounding opens no gap.
+    fn turns_about(&self, point: Point) -> i32 {
+        let Some(last) = self.segs.last() else {
+            return 0;
+        };
+        let first = self.segs[0].start();
+        let (mut turns, mut from) = (0, first);
+        for (seg, next) in self.segs.iter().zip(self.segs.iter().skip(1)) {
+            let to = next.start();
+            turns += turns_of(seg, from, to, point);
+            from = to;
+        }
+        turns + turns_of(last, from, first, point)
     }
 
     /// How deep a point lies inside, mm; negative outside.
@@ -260,6 +273,27 @@ impl Outline {
             segs: self.clockwise(),
         }
     }
+}
+
+/// What a piece between two joints adds to the turns about a point: crossings of the ray from it to
+/// the right. A joint level with the point counts as below it.
+fn turns_of(seg: &Seg, from: Point, to: Point, point: Point) -> i32 {
+    let side = (to - from).cross(point - from);
+    let (rises, falls) = (
+        from.y <= point.y && to.y > point.y,
+        to.y <= point.y && from.y > point.y,
+    );
+    let chord = i32::from(rises && side > 0.0) - i32::from(falls && side < 0.0);
+    let Seg::Arc(arc) = seg else {
+        return chord;
+    };
+    // A point on the chord lies on the side to which the crossings put it.
+    let on_right = to.y > from.y || (to.y == from.y && to.x < from.x);
+    let right = side < 0.0 || (side == 0.0 && on_right);
+    let in_circle = point.distance(arc.centre) < arc.radius;
+    let bulges = arc.sweep > 0.0;
+    let beyond = in_circle && right == bulges;
+    chord + if beyond { i32::from(bulges) * 2 - 1 } else { 0 }
 }
 
 fn check_pieces(segs: &[Seg]) -> Result<(), OutlineFault> {

@@ -73,7 +73,8 @@ impl Vector {
     /// Length, mm.
     #[must_use]
     pub fn length(self) -> f64 {
-        self.x.hypot(self.y)
+        // Lengths on a slab neither overflow nor vanish when squared.
+        (self.x * self.x + self.y * self.y).sqrt()
     }
 
     /// Angle counter-clockwise from x, in (−π, π].

@@ -108,7 +108,17 @@ impl Seg {
     /// Shortest distance to a point, mm.
     #[must_use]
     pub fn distance(&self, point: Point) -> f64 {
-        self.at(self.nearest(point)).distance(point)
+        match self {
+            Self::Line(..) => self.at(self.nearest(point)).distance(point),
+            Self::Arc(arc) => {
+                let out = point - arc.centre;
+                if arc.share_at(out.angle(), 0.0).is_some() {
+                    (out.length() - arc.radius).abs()
+                } else {
+                    point.distance(self.start()).min(point.distance(self.end()))
+                }
+            }
+        }
     }
 
     /// The share of the way at which the piece comes nearest to a point.
@@ -232,6 +242,12 @@ impl Seg {
     /// How far along an infinite line this piece meets it, mm; the ends when it lies on the line.
     #[must_use]
     pub fn line_crossings(&self, line: &Line) -> Vec<f64> {
+        if let Self::Line(a, b) = self {
+            let (a, b) = (line.left_of(*a), line.left_of(*b));
+            if a.min(b) > SAME_MM || a.max(b) < -SAME_MM {
+                return Vec::new();
+            }
+        }
         let whole = match self {
             Self::Line(a, b) => Line::through(*a, *b).meet(line).into_iter().collect(),
             Self::Arc(arc) => line_meets_circle(line, arc.centre, arc.radius),

@@ -50,7 +50,18 @@ impl Outline {
     }
 
     /// The part of a line inside the outline, nearest to a point, as distances along the line.
-    fn stretch(&self, line: &Line, near: Point) -> Option<(f64, f64)> {
+    #[must_use]
+    pub fn stretch(&self, line: &Line, near: Point) -> Option<(f64, f64)> {
+        let at = line.foot(near);
+        let away = |s: &(f64, f64)| (s.0 - at).max(at - s.1).max(0.0);
+        self.stretches(line)
+            .into_iter()
+            .min_by(|a, b| away(a).total_cmp(&away(b)))
+    }
+
+    /// The parts of a line inside the outline, in their order, as distances along the line.
+    #[must_use]
+    pub fn stretches(&self, line: &Line) -> Vec<(f64, f64)> {
         let mut marks: Vec<f64> = self
             .segs()
             .iter()
@@ -66,11 +77,7 @@ impl Outline {
                 _ => stretches.push((w[0], w[1])),
             }
         }
-        let at = line.foot(near);
-        let away = |s: &(f64, f64)| (s.0 - at).max(at - s.1).max(0.0);
         stretches
-            .into_iter()
-            .min_by(|a, b| away(a).total_cmp(&away(b)))
     }
 
     /// The piece a boundary point lies on and the share of the way along it.

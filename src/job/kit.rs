@@ -169,6 +169,8 @@ pub struct Passes {
     pub far_end_mm: f64,
     /// How many times longer a curve takes than a straight cut of the same face.
     pub curve_factor: f64,
+    /// How many times longer a stopped cut counts than one that runs off the stone.
+    pub stopped_factor: f64,
     /// Setting-up time for each cut, minutes.
     pub set_up_min: f64,
     /// The heaviest piece of waste that a curve may free at once.

@@ -1,366 +1,122 @@
 //! One position of the top, judged.
 
 use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg};
-use crate::job::{CornerCut, EdgeState, Finish, Job, Naming, Part, Shape};
+use crate::job::{Job, Part, Shape};
 
-use super::allowance::{corner_allowance, edge_allowance};
-use super::order::{self, Trim, TrimEnd};
-use super::{Miss, Objection, Placement, SawnCutout, obstacle, opening, room, vein};
+use super::allowance::corner_allowance;
+use super::edge::{self, EdgeUse, edge_use};
+use super::sawn::sawn_with;
+use super::trim::{self, Trim};
+use super::{Miss, Objection, Placement, SawnCutout, flaw, opening, order, vein};
 
-/// What becomes of one edge of the top.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum EdgeUse {
-    /// It is sawn; this much is left to take off afterwards.
-    Sawn {
-        /// Stone left on the edge, mm.
-        allowance_mm: f64,
-    },
-    /// It lies on an edge of the slab.
-    Flush {
-        /// The slab's edge, counted from 0.
-        slab_edge: usize,
-        /// Distance to it, mm.
-        gap_mm: f64,
-        /// Stone left on the edge, mm: none on a factory edge.
-        allowance_mm: f64,
-    },
-    /// Roundings have used it up and there is no room to saw it square first.
-    UsedUp,
-    /// It is bowed: a curve, not a straight trim.
-    Bowed {
-        /// Stone left on the edge, mm.
-        allowance_mm: f64,
-    },
-}
-
-impl EdgeUse {
-    /// Stone left on the edge, mm.
-    #[must_use]
-    pub const fn allowance_mm(&self) -> f64 {
-        match self {
-            Self::Sawn { allowance_mm }
-            | Self::Bowed { allowance_mm }
-            | Self::Flush { allowance_mm, .. } => *allowance_mm,
-            Self::UsedUp => 0.0,
-        }
-    }
-}
-
-/// A position that breaks no rule, its cuts not yet ordered.
-#[derive(Clone, Debug)]
-pub struct Candidate {
-    pose: Pose,
-    top: Shape,
-    sawn: Outline,
-    sawn_parts: Vec<Part>,
-    uses: Vec<EdgeUse>,
-    corner_allowances: Vec<f64>,
-    cutouts: Vec<SawnCutout>,
-    least_spare_mm: f64,
-}
-
-/// Judges a position.
+/// Judges a position: the place with its trims in order.
 ///
 /// # Errors
 /// Everything that stands against it.
-pub fn judge(job: &Job, pose: Pose) -> Result<Candidate, Miss> {
+pub fn judge(job: &Job, pose: Pose) -> Result<Placement, Miss> {
+    assess(job, pose, Telling::All)
+}
+
+/// The place at a position, unless something stands against it.
+pub(super) fn valid(job: &Job, pose: Pose) -> Option<Placement> {
+    assess(job, pose, Telling::First).ok()
+}
+
+/// How much is told of what stands against a position.
+#[derive(Clone, Copy, PartialEq)]
+enum Telling {
+    /// Everything.
+    All,
+    /// The first thing found; there may be more.
+    First,
+}
+
+fn assess(job: &Job, pose: Pose, telling: Telling) -> Result<Placement, Miss> {
     let top = job.top.shape.posed(pose);
-    let mut objections = Vec::new();
+    let enough = |objections: &[Objection]| telling == Telling::First && !objections.is_empty();
+    let mut objections: Vec<Objection> = vein::against(job, pose.turn).into_iter().collect();
     let uses: Vec<EdgeUse> = (0..top.count())
-        .map(|edge| edge_use(job, &top, edge, &mut objections))
+        .map_while(|edge| {
+            let used = edge_use(job, &top, edge, &mut objections);
+            (!enough(&objections)).then_some(used)
+        })
         .collect();
-    let corner_allowances: Vec<f64> = (0..top.count()).map(|c| corner_allowance(job, c)).collect();
-    let edge_allowances: Vec<f64> = uses.iter().map(EdgeUse::allowance_mm).collect();
+    if enough(&objections) {
+        return Err(Miss { pose, objections });
+    }
+    let edges: Vec<f64> = uses.iter().map(EdgeUse::allowance_mm).collect();
+    let corner_allowances: Vec<f64> = (0..top.count())
+        .map(|corner| corner_allowance(job, corner, &edges))
+        .collect();
     // Without a sawn outline the finished one stands in, so that all other objections are told too.
-    let (sawn, sawn_parts) =
-        sawn_with(&top, &edge_allowances, &corner_allowances).unwrap_or_else(|| {
-            objections.push(Objection::NoSawnOutline);
-            (top.outline().clone(), top.parts().to_vec())
-        });
+    let (sawn, sawn_parts) = sawn_with(&top, &edges, &corner_allowances).unwrap_or_else(|| {
+        objections.push(Objection::NoSawnOutline);
+        (top.outline().clone(), top.parts().to_vec())
+    });
     objections.extend(outside(job, &sawn));
     let cutouts = opening::all(job, pose, &mut objections);
-    let mut spares = spares_of_edges(job, &top, &uses);
-    for (flaw, f) in job.slab.flaws.iter().enumerate() {
-        let spare = obstacle::distance(top.outline(), f) - f.clear_mm;
-        if spare < -SAME_MM {
-            let by_mm = -spare;
-            objections.push(Objection::OnFlaw { flaw, by_mm });
-        }
-        spares.push(spare);
+    if enough(&objections) {
+        return Err(Miss { pose, objections });
     }
-    objections.extend(vein::against(job, pose));
+    let mut spares = spares_of_flaws(job, &top, &cutouts, &mut objections);
+    spares.extend(edge::spares(job, &top, &uses, &sawn));
     spares.extend(spares_of_corners(job, &sawn, &sawn_parts));
-    let least_spare_mm = spares.into_iter().fold(f64::INFINITY, f64::min);
+    let mut trims = Vec::new();
     if objections.is_empty() {
-        Ok(Candidate {
-            pose,
-            top,
-            sawn,
-            sawn_parts,
-            uses,
-            corner_allowances,
-            cutouts,
-            least_spare_mm,
-        })
-    } else {
-        Err(Miss { pose, objections })
+        let faces = trim::faces(&top, &uses, &corner_allowances, &sawn_parts);
+        trims = order::least_sawing(&trim::runs(job, faces, &sawn));
+        objections.extend(along_flaws(job, &trims));
     }
-}
-
-impl Candidate {
-    /// Orders the cuts and adds up the work.
-    #[must_use]
-    pub fn settled(self, job: &Job) -> Placement {
-        let slab = job.slab.shape.outline();
-        let trims = order::least_sawing(slab, &self.trims(job));
-        let thickness = job.stone.thickness.mean;
-        let straight: f64 = trims.iter().map(|t| t.length_mm).sum();
-        let curved: f64 = self.arcs().map(Seg::length).sum();
-        Placement {
-            work_mm2: (straight + job.passes.curve_factor * curved) * thickness,
-            pose: self.pose,
-            top: self.top,
-            sawn: self.sawn,
-            sawn_parts: self.sawn_parts,
-            uses: self.uses,
-            corner_allowances: self.corner_allowances,
-            cutouts: self.cutouts,
-            trims,
-            least_spare_mm: self.least_spare_mm,
-        }
+    if !objections.is_empty() {
+        return Err(Miss { pose, objections });
     }
-
-    /// Work that no order of the cuts gets below, mm²: every sawn edge at its finished length, less
-    /// what a slanting neighbour may take off its sawn face.
-    #[must_use]
-    pub fn least_work_mm2(&self, job: &Job) -> f64 {
-        let edges = self.uses.iter().enumerate();
-        let straight: f64 = edges
-            .filter_map(|(i, used)| match used {
-                EdgeUse::Sawn { allowance_mm } => {
-                    let (from, to) = edge_span(&self.top, i);
-                    Some((from.distance(to) - 4.0 * allowance_mm).max(0.0))
-                }
-                EdgeUse::Flush { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
-            })
-            .sum();
-        let curved: f64 = self.arcs().map(Seg::length).sum();
-        (straight + job.passes.curve_factor * curved) * job.stone.thickness.mean
-    }
-
-    fn arcs(&self) -> impl Iterator<Item = &Seg> {
-        let segs = self.top.outline().segs();
-        segs.iter().filter(|s| matches!(s, Seg::Arc(_)))
-    }
-
-    /// The trims in the order of the edges, lengths not yet known.
-    fn trims(&self, job: &Job) -> Vec<Trim> {
-        let mut trims = Vec::new();
-        for i in 0..self.top.count() {
-            if self.sawn_parts.contains(&Part::Corner(i))
-                && let Some(Seg::Line(a, b)) = self.top.corner_seg(i)
-            {
-                let allowance = self.corner_allowances[i];
-                trims.push(trim(
-                    Part::Corner(i),
-                    Line::through(a, b),
-                    a.midpoint(b),
-                    allowance,
-                ));
-            }
-            if let EdgeUse::Sawn { allowance_mm } = self.uses[i] {
-                let middle = edge_span(&self.top, i);
-                let middle = middle.0.midpoint(middle.1);
-                trims.push(trim(
-                    Part::Edge(i),
-                    self.top.edge_line(i),
-                    middle,
-                    allowance_mm,
-                ));
-            }
-        }
-        // A trim of no length is already an edge of the slab.
-        let slab = job.slab.shape.outline();
-        trims.retain(|t| slab.chord(&t.face, t.middle).is_some());
-        trims
-    }
-}
-
-fn trim(part: Part, edge: Line, middle: Point, allowance_mm: f64) -> Trim {
-    Trim {
-        part,
-        face: edge.shifted_right(allowance_mm),
-        middle,
-        allowance_mm,
-        ends: [TrimEnd::RunOff; 2],
-        length_mm: 0.0,
-    }
-}
-
-/// The two ends of an edge's straight piece; the same point twice when roundings have used it up.
-pub(super) fn edge_span(top: &Shape, edge: usize) -> (Point, Point) {
-    if let Some(seg) = top.edge_seg(edge) {
-        return (seg.start(), seg.end());
-    }
-    // The corner's arc ends where the straight piece would begin.
-    let touch = top
-        .corner_seg(edge)
-        .map_or(top.corners()[edge], |s| s.end());
-    (touch, touch)
-}
-
-fn edge_use(job: &Job, top: &Shape, edge: usize, objections: &mut Vec<Objection>) -> EdgeUse {
-    let finish = job.top.finishes[edge];
-    if !top.is_straight(edge) {
-        let allowance_mm = edge_allowance(job, edge);
-        return EdgeUse::Bowed { allowance_mm };
-    }
-    if let Some(ready) = ready(job, top, edge) {
-        return ready;
-    }
-    if let Some(flush) = flush_with(job, top, edge) {
-        return flush;
-    }
-    if finish == Finish::Factory {
-        objections.push(Objection::NotOnFactoryEdge { edge });
-    }
-    let allowance_mm = edge_allowance(job, edge);
-    let width_mm = strip_beyond(job, top, edge, allowance_mm);
-    let used_up = top.edge_seg(edge).is_none();
-    if width_mm >= job.place.least_strip_mm - SAME_MM {
-        EdgeUse::Sawn { allowance_mm }
-    } else if used_up {
-        EdgeUse::UsedUp
-    } else {
-        objections.push(Objection::NarrowStrip { edge, width_mm });
-        EdgeUse::Sawn { allowance_mm }
-    }
-}
-
-/// The use of an edge whose face is on the stone already: it lies on the edge of the stone nearest to
-/// that face.
-fn ready(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
-    let allowance_mm = job.top.ready_mm(Part::Edge(edge))?;
-    let (from, to) = edge_span(top, edge);
-    let middle = from.midpoint(to) + top.edge_line(edge).along.right() * allowance_mm;
-    let slab = &job.slab.shape;
-    let away = |e: &usize| {
-        slab.edge_seg(*e)
-            .map_or(f64::INFINITY, |s| s.distance(middle))
-    };
-    let nearest = (0..slab.count()).min_by(|a, b| away(a).total_cmp(&away(b)));
-    Some(EdgeUse::Flush {
-        slab_edge: nearest?,
-        gap_mm: 0.0,
-        allowance_mm,
+    Ok(Placement {
+        work_mm2: work_mm2(job, &top, &trims),
+        pose,
+        top,
+        sawn,
+        sawn_parts,
+        uses,
+        corner_allowances,
+        cutouts,
+        trims,
+        least_spare_mm: spares.into_iter().fold(f64::INFINITY, f64::min),
     })
 }
 
-/// Width of the stone beyond an edge's sawn face, mm.
-fn strip_beyond(job: &Job, top: &Shape, edge: usize, allowance_mm: f64) -> f64 {
-    let (from, to) = edge_span(top, edge);
-    let face = top.edge_line(edge).shifted_right(allowance_mm);
-    let out = face.along.right() * allowance_mm;
-    room::beyond(job.slab.shape.outline(), &face, from + out, to + out)
-}
-
-/// The use of an edge that lies on a usable edge of the slab, within two tape errors.
-fn flush_with(job: &Job, top: &Shape, edge: usize) -> Option<EdgeUse> {
-    let near = 2.0 * job.slab.tape_error_mm;
-    let (from, to) = edge_span(top, edge);
-    let along = top.edge_line(edge).along;
-    let finish = job.top.finishes[edge];
-    (0..job.slab.shape.count()).find_map(|slab_edge| {
-        let state = job.slab.edges[slab_edge];
-        let usable = match state {
-            EdgeState::Factory => true,
-            EdgeState::Sawn => finish != Finish::Factory,
-            EdgeState::Rough => false,
-        };
-        let line = job.slab.shape.edge_line(slab_edge);
-        let piece = job.slab.shape.edge_seg(slab_edge)?;
-        let allowance_mm = match state {
-            EdgeState::Factory => 0.0,
-            _ => edge_allowance(job, edge),
-        };
-        let gaps = [from, to].map(|p| line.left_of(p) - allowance_mm);
-        let beside = |p: Point| piece.distance(p) <= near + allowance_mm + SAME_MM;
-        let flush = usable
-            && line.along.dot(along) > 0.0
-            && gaps.iter().all(|g| *g >= -SAME_MM && *g <= near + SAME_MM)
-            && beside(from)
-            && beside(to);
-        flush.then_some(EdgeUse::Flush {
-            slab_edge,
-            gap_mm: gaps[0].max(gaps[1]).max(0.0),
-            allowance_mm,
-        })
-    })
-}
-
-/// The finished figure with each edge's allowance added, and what each piece belongs to. A corner
-/// whose own allowance lies beyond those of its edges is not sawn: the edges' faces meet before it.
-/// Nothing when the pieces cannot be carried on to meet.
-pub(super) fn sawn_with(
-    top: &Shape,
-    edges: &[f64],
-    corners: &[f64],
-) -> Option<(Outline, Vec<Part>)> {
-    let cuts = top.corner_cuts().iter().enumerate();
-    let cuts: Vec<CornerCut> = cuts
-        .map(|(i, cut)| {
-            if buried(top, edges, corners, i) {
-                CornerCut::Sharp
-            } else {
-                *cut
-            }
-        })
-        .collect();
-    let changed = cuts != top.corner_cuts();
-    let squared = if changed {
-        Some(Shape::new(Naming::Numbers, top.corners().to_vec(), cuts).ok()?)
-    } else {
-        None
+/// Sawing work: the sawn face of the trims and curves, curves and stopped cuts by their factors, mm².
+fn work_mm2(job: &Job, top: &Shape, trims: &[Trim]) -> f64 {
+    let weight = |t: &Trim| {
+        if t.runs_off() {
+            1.0
+        } else {
+            job.passes.stopped_factor
+        }
     };
-    let top = squared.as_ref().unwrap_or(top);
-    let by: Vec<f64> = top
-        .parts()
+    let straight: f64 = trims.iter().map(|t| weight(t) * t.length_mm).sum();
+    straight * job.stone.thickness.mean + steady_work_mm2(job, top)
+}
+
+/// The work that is the same wherever the top lies: its curves and openings, mm².
+pub(super) fn steady_work_mm2(job: &Job, top: &Shape) -> f64 {
+    let passes = &job.passes;
+    let curves = top
+        .outline()
+        .segs()
         .iter()
-        .map(|part| match part {
-            Part::Edge(i) => edges[*i],
-            Part::Corner(i) => corners[*i],
-        })
-        .collect();
-    let outline = top.outline().offset_each(&by).ok()?;
-    Some((outline, top.parts().to_vec()))
-}
-
-/// Whether the sawn faces of a corner's two edges meet inside its own sawn arc or flat.
-fn buried(top: &Shape, edges: &[f64], corners: &[f64], corner: usize) -> bool {
-    let n = top.count();
-    let (before, own) = ((corner + n - 1) % n, corners[corner]);
-    let sides = [before, corner].map(|edge| {
-        let straight = top.edge_seg(edge).is_some();
-        straight.then(|| edges[edge])
-    });
-    match top.corner_seg(corner) {
-        None => false,
-        // Each face takes an angle off its end of the arc.
-        Some(Seg::Arc(arc)) => {
-            let off = |by: f64| ((arc.radius + by) / (arc.radius + own)).min(1.0).acos();
-            let both: f64 = sides.into_iter().flatten().map(off).sum();
-            arc.sweep > 0.0 && both >= arc.sweep - 1e-6
-        }
-        Some(Seg::Line(a, b)) => {
-            let flat = Line::through(a, b).shifted_right(own);
-            let meet = |edge: usize| {
-                let face = top.edge_line(edge).shifted_right(edges[edge]);
-                Some(flat.foot(face.meet(&flat)?))
-            };
-            let ends = meet(before).zip(meet(corner));
-            ends.is_some_and(|(from, to)| to - from <= SAME_MM)
-        }
-    }
+        .filter(|s| matches!(s, Seg::Arc(_)));
+    let curved: f64 = curves.map(Seg::length).sum();
+    let openings = job
+        .top
+        .cutouts
+        .iter()
+        .flat_map(|c| c.shape.outline().segs());
+    let of_opening = |s: &Seg| match s {
+        Seg::Line(..) => passes.stopped_factor * s.length(),
+        Seg::Arc(_) => passes.curve_factor * s.length(),
+    };
+    let openings: f64 = openings.map(of_opening).sum();
+    (passes.curve_factor * curved + openings) * job.stone.thickness.mean
 }
 
 /// Where the sawn outline sticks out over the slab: the farthest on each side.
@@ -376,7 +132,7 @@ fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
             }
         }
     }
-    for (piece, p) in pieces.iter().map(Seg::start).enumerate() {
+    for (piece, p) in slab_corners(slab.outline()) {
         let depth = sawn.depth(p);
         if depth > FLATTEN_MM {
             worst[piece] = worst[piece].max(depth);
@@ -393,6 +149,17 @@ fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
         .collect()
 }
 
+/// The corners of the slab's pieces, and the points of its hollow arcs in between.
+fn slab_corners(slab: &Outline) -> impl Iterator<Item = (usize, Point)> {
+    slab.segs().iter().enumerate().flat_map(|(piece, seg)| {
+        let points = match seg {
+            Seg::Arc(arc) if arc.sweep < 0.0 => seg.flattened(FLATTEN_MM),
+            _ => vec![seg.start()],
+        };
+        points.into_iter().map(move |p| (piece, p))
+    })
+}
+
 /// The slab's pieces that a point lies beyond, `away` mm from the nearest, and how far square to
 /// each: off a corner it lies beyond both edges.
 fn beyond_pieces(pieces: &[Seg], p: Point, away: f64) -> Vec<(usize, f64)> {
@@ -407,24 +174,6 @@ fn beyond_pieces(pieces: &[Seg], p: Point, away: f64) -> Vec<(usize, f64)> {
         .collect()
 }
 
-/// Distances to spare at the edges: the strip beyond a sawn edge, and the gap at an edge whose
-/// opposite is flush as well.
-fn spares_of_edges(job: &Job, top: &Shape, uses: &[EdgeUse]) -> Vec<f64> {
-    let opposite = |edge: usize| {
-        let along = top.edge_line(edge).along;
-        (0..top.count()).any(|other| {
-            let facing = top.edge_line(other).along.dot(along) < -0.999_999;
-            facing && matches!(uses[other], EdgeUse::Flush { gap_mm, .. } if gap_mm <= SAME_MM)
-        })
-    };
-    let spare = |(edge, used): (usize, &EdgeUse)| match used {
-        EdgeUse::Sawn { allowance_mm } => Some(strip_beyond(job, top, edge, *allowance_mm)),
-        EdgeUse::Flush { gap_mm, .. } if opposite(edge) => Some(*gap_mm),
-        EdgeUse::Flush { .. } | EdgeUse::UsedUp | EdgeUse::Bowed { .. } => None,
-    };
-    uses.iter().enumerate().filter_map(spare).collect()
-}
-
 /// Distances to spare at the middles of arcs and flats.
 fn spares_of_corners(job: &Job, sawn: &Outline, parts: &[Part]) -> Vec<f64> {
     let slab = job.slab.shape.outline();
@@ -434,4 +183,36 @@ fn spares_of_corners(job: &Job, sawn: &Outline, parts: &[Part]) -> Vec<f64> {
         .filter(|(_, part)| matches!(part, Part::Corner(_)))
         .map(|(seg, _)| slab.depth(seg.at(0.5)))
         .collect()
+}
+
+/// Distances to spare at the clearances of the flaws, those aside that an opening takes out.
+fn spares_of_flaws(
+    job: &Job,
+    top: &Shape,
+    cutouts: &[SawnCutout],
+    objections: &mut Vec<Objection>,
+) -> Vec<f64> {
+    let mut spares = Vec::new();
+    for (flaw, f) in job.slab.flaws.iter().enumerate() {
+        if flaw::is_taken_out(cutouts, f) {
+            continue;
+        }
+        let spare = flaw::distance(top.outline(), f) - f.clear_mm;
+        if spare < -SAME_MM {
+            let by_mm = -spare;
+            objections.push(Objection::OnFlaw { flaw, by_mm });
+        }
+        spares.push(spare);
+    }
+    spares
+}
+
+fn along_flaws(job: &Job, trims: &[Trim]) -> Vec<Objection> {
+    let each = flaw::runs_along(job, trims).into_iter();
+    each.map(|r| Objection::AlongFlaw {
+        part: trims[r.trim].part,
+        flaw: r.flaw,
+        length_mm: r.length_mm,
+    })
+    .collect()
 }

@@ -3,30 +3,50 @@
 //! | file | operation |
 //! |---|---|
 //! | [`mod@self`] | the [`Placement`] and the way to it |
-//! | [`candidate`] | one position judged: what each edge does, what stands against it |
-//! | [`objection`] | what stands against a position, and the words for it |
-//! | [`leftover`] | what a place leaves of the slab |
-//! | [`search`] | every position worth judging |
-//! | [`obstacle`] | the shifts at which the top would touch an edge or a flaw |
+//! | [`candidate`] | one position judged: everything that stands against it, or the place |
+//! | [`edge`] | what becomes of one edge: sawn, flush, used up, bowed |
+//! | `allowance` | the stone left on each edge and corner |
+//! | `sawn` | the top with its allowances |
 //! | [`opening`] | the top's cutouts on the slab |
-//! | [`order`] | the order of the straight trims with the least length sawn |
 //! | [`room`] | how much stone lies beyond an edge |
+//! | [`flaw`] | how the top and its cuts lie to the flaws |
+//! | `vein` | how the top lies to the vein |
+//! | [`trim`] | where each straight trim runs, and where it must stop |
+//! | `order` | the order of the straight trims with the least length sawn |
+//! | [`objection`] | what stands against a position, and the words for it |
+//! | [`search`] | the best of all positions worth judging |
+//! | `ground` | the slab and the top taken apart into convex pieces |
+//! | `turned`, `guide_line` | the shifts worth judging at one turn |
+//! | `bound` | the least work a position can take, before it is judged |
+//! | [`leftover`] | what a place leaves of the slab |
+//! | [`several`] | the best few places that differ |
+//! | [`size`] | the largest size of the wanted top that fits |
 
 mod allowance;
+mod bound;
 pub mod candidate;
+pub mod edge;
+pub mod flaw;
+mod ground;
+mod guide_line;
 pub mod leftover;
 pub mod objection;
-pub mod obstacle;
 pub mod opening;
-pub mod order;
+mod order;
 pub mod room;
+mod sawn;
 pub mod search;
+pub mod several;
+pub mod size;
+pub mod trim;
+mod turned;
 mod vein;
 
-pub use candidate::EdgeUse;
+pub use edge::EdgeUse;
 pub use objection::{Miss, Objection};
 pub use opening::SawnCutout;
-pub use order::{Trim, TrimEnd};
+pub use size::{Fitting, Less};
+pub use trim::{Trim, TrimEnd};
 
 use crate::diag::{Finding, Findings};
 use crate::geom::{Outline, Pose, Region};
@@ -82,6 +102,16 @@ pub struct NoFit {
     pub objections: Vec<Objection>,
     /// The same in words, one line each.
     pub reasons: Vec<String>,
+    /// The largest sizes of the wanted top that do fit; none when the place was fixed.
+    pub fitting: Vec<Fitting>,
+}
+
+impl NoFit {
+    /// The sizes that do fit in words, one line each.
+    #[must_use]
+    pub fn advice(&self) -> Vec<String> {
+        self.fitting.iter().map(size::words).collect()
+    }
 }
 
 /// Finds the best place, or checks the one the user has fixed.
@@ -90,15 +120,30 @@ pub struct NoFit {
 /// [`NoFit`] names the nearest miss.
 pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
     let placement = match job.place.how {
-        PlaceHow::Search => search::best(job),
+        PlaceHow::Search => search::best(job).map_err(|miss| NoFit {
+            fitting: size::largest(job),
+            ..miss.in_words(job)
+        }),
         PlaceHow::Fixed { at, turn_deg } | PlaceHow::AsCut { at, turn_deg } => {
             let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
-            candidate::judge(job, pose).map(|c| c.settled(job))
+            candidate::judge(job, pose).map_err(|miss| miss.in_words(job))
         }
-    }
-    .map_err(|miss| miss.in_words(job))?;
+    }?;
     let findings = measure_again(job, &placement);
     Ok((placement, findings))
+}
+
+/// The lines of a job file that fix a place, under `[place]`: exact to well below a thousandth of a
+/// millimetre, so that what only just fits does so again.
+#[must_use]
+pub fn fixing_lines(placement: &Placement) -> [String; 2] {
+    // 0.0 takes the sign from a zero.
+    let mm = |v: f64| format!("\"{} mm\"", (v * 1e8).round() / 1e8 + 0.0);
+    let (at, turn) = (placement.pose.shift, placement.pose.turn.to_degrees());
+    [
+        format!("at = [{}, {}]", mm(at.x), mm(at.y)),
+        format!("turn = {turn:?}"),
+    ]
 }
 
 /// A fit with less to spare than two tape errors is not yet a fit.

@@ -34,6 +34,15 @@ pub enum Objection {
         /// The top's edge, counted from 0.
         edge: usize,
     },
+    /// A trim would run along a line flaw.
+    AlongFlaw {
+        /// The edge, or the flat at a corner, that the trim makes.
+        part: Part,
+        /// The flaw, counted from 0.
+        flaw: usize,
+        /// How far its kerf lies within the clearance, mm.
+        length_mm: f64,
+    },
     /// The allowances cannot be carried round the top's outline.
     NoSawnOutline,
     /// The allowance leaves nothing of an opening to saw.
@@ -54,6 +63,7 @@ impl Objection {
         match self {
             Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
+            Self::AlongFlaw { flaw, .. } => 2.0 * job.slab.flaws[*flaw].clear_mm,
             Self::NotOnFactoryEdge { .. }
             | Self::Vein { .. }
             | Self::NoSawnOutline
@@ -83,6 +93,7 @@ impl Miss {
             turn_deg: self.pose.turn.to_degrees(),
             reasons: self.objections.iter().map(|o| words(o, job)).collect(),
             objections: self.objections,
+            fitting: Vec::new(),
         }
     }
 }
@@ -108,6 +119,20 @@ fn words(objection: &Objection, job: &Job) -> String {
                 "the top comes {by_mm:.1} mm too near to \"{}\" (clearance {:.1} mm); move it, or \
                  make the top smaller",
                 flaw.what, flaw.clear_mm
+            )
+        }
+        Objection::AlongFlaw {
+            part,
+            flaw,
+            length_mm,
+        } => {
+            let flaw = &job.slab.flaws[*flaw];
+            format!(
+                "the trim of {} would run along \"{}\" for {length_mm:.0} mm, within its clearance \
+                 of {:.1} mm: the stone may break there; move or turn the top",
+                job.top.shape.part_name(*part),
+                flaw.what,
+                flaw.clear_mm
             )
         }
         Objection::NarrowStrip { edge, width_mm } => format!(

@@ -6,7 +6,7 @@ use crate::geom::{Line, Outline, Point, SAME_MM, Seg, Side};
 const FIRST_STEP_MM: f64 = 1e-3;
 /// Sine of the angle between a sawn face and an edge of the slab from which on the slab's edge ends
 /// the strip and does not make it narrow (judgement: 30°; below that the end is a sliver).
-const ENDS_A_STRIP: f64 = 0.5;
+pub(super) const ENDS_A_STRIP: f64 = 0.5;
 
 /// Width of the stone beyond an edge, measured square to it along its whole length, mm: the least
 /// distance from the edge outwards to the slab's boundary.

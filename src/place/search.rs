@@ -1,23 +1,25 @@
-//! Every position worth judging.
+//! The best place among all worth judging.
 //!
-//! For a given turn the work is least where an edge lies flush on an edge of the slab, where it
-//! leaves just the least strip, or at a corner of the region of allowed shifts. Candidate turns
-//! are those that lay an edge of the top along an edge of the slab, and the vein's directions.
-//! The top must be convex (inside corners come with stopped cuts).
+//! Candidate turns are those that lay a straight edge of the top along one of the slab, and the vein's
+//! directions. The shifts worth judging at each come from `turned`. A first look at every turn, with
+//! arcs and clearances taken roughly and in the top's favour, tells the least work it can take; then
+//! turns are looked at closely in the order of that work until no other can be better.
 
 use std::f64::consts::{FRAC_PI_2, TAU};
 
-use crate::geom::boolean;
-use crate::geom::hull::Hull;
-use crate::geom::{Arc, FLATTEN_MM, Line, Point, Pose, SAME_MM, Seg, Vector};
-use crate::job::{EdgeState, Finish, Job, Part, Shape};
+use crate::geom::{Point, Pose};
+use crate::job::{Job, Shape};
 
-use super::allowance::{corner_allowance, edge_allowance};
-use super::candidate::{edge_span, judge, sawn_with};
-use super::{Miss, Placement, obstacle};
+use super::bound::{Bound, Faces};
+use super::candidate::{judge, valid};
+use super::ground::{Ground, Stand};
+use super::turned::Turned;
+use super::{Miss, Placement, vein};
 
 /// Places whose work differs by less than this are equally good, mm².
-const SAME_WORK_MM2: f64 = 1.0;
+pub(super) const SAME_WORK_MM2: f64 = 1.0;
+/// Leftovers whose areas differ by less than this are equally good, mm².
+const SAME_LEFTOVER_MM2: f64 = 1.0;
 
 /// The best valid place.
 ///
@@ -25,91 +27,263 @@ const SAME_WORK_MM2: f64 = 1.0;
 /// The nearest miss when there is none.
 pub fn best(job: &Job) -> Result<Placement, Miss> {
     let mut found: Vec<Placement> = Vec::new();
-    let mut nearest: Option<Miss> = None;
     let mut least = f64::INFINITY;
-    let mut try_at = |pose: Pose, found: &mut Vec<Placement>| {
-        match judge(job, pose) {
-            // What cannot be among the best is not worth ordering its cuts.
-            Ok(candidate) if candidate.least_work_mm2(job) > least + SAME_WORK_MM2 => {}
-            Ok(candidate) => {
-                let placement = candidate.settled(job);
-                least = least.min(placement.work_mm2);
-                found.push(placement);
-            }
-            Err(miss) => {
-                let closer = |n: &Miss| miss.weight_mm(job) < n.weight_mm(job);
-                if nearest.as_ref().is_none_or(closer) {
-                    nearest = Some(miss);
-                }
-            }
-        }
-    };
-    // Only when nothing fits are the places of interest that stick out: which is the nearest miss?
-    let mut sticking_out: Vec<Pose> = Vec::new();
-    for turn in turns(job) {
-        for shift in shifts(job, turn) {
-            let pose = Pose::new(turn, shift);
-            if corners_held(job, pose) {
-                try_at(pose, &mut found);
-            } else {
-                sticking_out.push(pose);
-            }
-        }
+    let mut closer = Closer::of(job);
+    let mut promising = Promising::of(job);
+    while let Some(turn) = promising.next(least + SAME_WORK_MM2) {
+        closer.look(turn, |placement| {
+            least = least.min(placement.work_mm2);
+            found.push(placement);
+            least + SAME_WORK_MM2
+        });
     }
-    if found.is_empty() {
-        for pose in sticking_out {
-            try_at(pose, &mut found);
-        }
-    }
-    let least = found
-        .iter()
-        .map(|p| p.work_mm2)
-        .fold(f64::INFINITY, f64::min);
-    let slab = job.slab.shape.outline();
-    found
-        .into_iter()
-        .filter(|p| p.work_mm2 <= least + SAME_WORK_MM2)
-        .map(|p| (p.best_leftover_mm2(slab), p))
-        .min_by(|(left_a, a), (left_b, b)| {
-            let (turn_a, turn_b) = (smallest(a.pose.turn), smallest(b.pose.turn));
-            rounded(*left_b)
-                .total_cmp(&rounded(*left_a))
-                .then(rounded(turn_a * 1e3).total_cmp(&rounded(turn_b * 1e3)))
-                .then(rounded(a.pose.shift.x).total_cmp(&rounded(b.pose.shift.x)))
-                .then(rounded(a.pose.shift.y).total_cmp(&rounded(b.pose.shift.y)))
-        })
-        .map(|(_, p)| p)
-        .ok_or_else(|| {
-            nearest.unwrap_or(Miss {
-                pose: Pose::default(),
-                objections: Vec::new(),
-            })
-        })
+    found.retain(|p| p.work_mm2 <= least + SAME_WORK_MM2);
+    best_leftover(job, found).ok_or_else(|| nearest_miss(job))
 }
 
-/// Whether every joint of the finished top's outline lies on the slab: cheap, and false for most.
-fn corners_held(job: &Job, pose: Pose) -> bool {
+/// True when there is a valid place.
+#[must_use]
+pub fn fits(job: &Job) -> bool {
+    let mut hopeful = Ground::of(job, Stand::Hopeful);
+    let mut closer = Closer::of(job);
+    turns(job).into_iter().any(|turn| {
+        let hope = vein::against(job, turn).is_none()
+            && !Turned::of(&mut hopeful, turn).shifts(&hopeful).is_empty();
+        hope && closer.any(turn)
+    })
+}
+
+/// The most positions judged for the nearest miss (judgement: those that stick out least come first).
+const MOST_MISSES: usize = 2000;
+
+/// A turn at which a place may be valid.
+#[derive(Clone, Debug)]
+struct Promise {
+    turn: f64,
+    /// The least work it can take, mm².
+    least_mm2: f64,
+    /// Its shifts with the least work each can take, quickly found; empty once the orders of the cuts
+    /// have been looked at.
+    quick: Vec<(f64, Point)>,
+}
+
+/// The turns at which a place may be valid, by the least work they can take. Arcs and clearances are
+/// taken roughly, and hopefully.
+pub(super) struct Promising<'a> {
+    ground: Ground<'a>,
+    faces: Faces,
+    turns: Vec<Promise>,
+}
+
+impl<'a> Promising<'a> {
+    pub(super) fn of(job: &'a Job) -> Self {
+        let mut ground = Ground::of(job, Stand::Hopeful);
+        let faces = Faces::of(&ground);
+        let mut promises = Vec::new();
+        for turn in turns(job) {
+            if vein::against(job, turn).is_some() {
+                continue;
+            }
+            let turned = Turned::of(&mut ground, turn);
+            let shifts = turned.shifts(&ground);
+            let bound = Bound::of(&ground, &faces, turn);
+            let quick = in_order(&bound, &ground, &turned, shifts);
+            if let Some((least_mm2, _)) = quick.first() {
+                promises.push(Promise {
+                    turn,
+                    least_mm2: *least_mm2,
+                    quick,
+                });
+            }
+        }
+        Self {
+            ground,
+            faces,
+            turns: promises,
+        }
+    }
+
+    /// The next turn in the order of the least work, unless that is above a limit, mm².
+    pub(super) fn next(&mut self, limit_mm2: f64) -> Option<f64> {
+        loop {
+            let turns = self.turns.iter().enumerate();
+            let (at, first) = turns.min_by(|a, b| a.1.least_mm2.total_cmp(&b.1.least_mm2))?;
+            if first.least_mm2 > limit_mm2 {
+                return None;
+            }
+            if first.quick.is_empty() {
+                return Some(self.turns.swap_remove(at).turn);
+            }
+            let quick = std::mem::take(&mut self.turns[at].quick);
+            self.turns[at].least_mm2 = self.least_in_order(self.turns[at].turn, &quick);
+        }
+    }
+
+    /// The least work over some shifts at a turn, each in the best order of its cuts, mm².
+    fn least_in_order(&mut self, turn: f64, shifts: &[(f64, Point)]) -> f64 {
+        let turned = Turned::of(&mut self.ground, turn);
+        let bound = Bound::of(&self.ground, &self.faces, turn);
+        let mut least = f64::INFINITY;
+        for (quick, shift) in shifts {
+            if *quick >= least {
+                break;
+            }
+            least = least.min(bound.ordered_work_mm2(&self.ground, &turned, *shift));
+        }
+        least
+    }
+}
+
+/// Shifts with the least work each can take, mm², in the order of that.
+fn in_order(
+    bound: &Bound<'_>,
+    ground: &Ground<'_>,
+    turned: &Turned,
+    shifts: Vec<Point>,
+) -> Vec<(f64, Point)> {
+    let quick = |shift: Point| (bound.least_work_mm2(ground, turned, shift), shift);
+    let mut ordered: Vec<(f64, Point)> = shifts.into_iter().map(quick).collect();
+    ordered.sort_by(|a, b| a.0.total_cmp(&b.0));
+    ordered
+}
+
+/// A closer look at turns, one after the other.
+pub(super) struct Closer<'a> {
+    job: &'a Job,
+    ground: Ground<'a>,
+    faces: Faces,
+    /// Work above which nothing is of interest, mm².
+    limit_mm2: f64,
+}
+
+impl<'a> Closer<'a> {
+    pub(super) fn of(job: &'a Job) -> Self {
+        let ground = Ground::of(job, Stand::Safe);
+        Self {
+            job,
+            faces: Faces::of(&ground),
+            ground,
+            limit_mm2: f64::INFINITY,
+        }
+    }
+
+    /// True when a position at a turn is valid.
+    fn any(&mut self, turn: f64) -> bool {
+        let turned = Turned::of(&mut self.ground, turn);
+        let shifts = turned.shifts(&self.ground).into_iter();
+        let mut poses = shifts.map(|shift| Pose::new(turn, shift.to_vector()));
+        poses.any(|pose| valid(self.job, pose).is_some())
+    }
+
+    /// Judges the positions at a turn that may take no more work than is of interest. Whoever takes a
+    /// place says what is of interest from then on.
+    pub(super) fn look(&mut self, turn: f64, mut take: impl FnMut(Placement) -> f64) {
+        let turned = Turned::of(&mut self.ground, turn);
+        let shifts = turned.shifts(&self.ground);
+        let bound = Bound::of(&self.ground, &self.faces, turn);
+        for (quick, shift) in in_order(&bound, &self.ground, &turned, shifts) {
+            if quick > self.limit_mm2 {
+                break;
+            }
+            if bound.ordered_work_mm2(&self.ground, &turned, shift) > self.limit_mm2 {
+                continue;
+            }
+            if let Some(placement) = valid(self.job, Pose::new(turn, shift.to_vector())) {
+                self.limit_mm2 = take(placement);
+            }
+        }
+    }
+}
+
+/// Among places of equal work the one to take: the largest rectangle in one offcut, then the smallest
+/// turn, then the place nearest to the slab's first corner.
+fn best_leftover(job: &Job, found: Vec<Placement>) -> Option<Placement> {
+    if found.len() < 2 {
+        return found.into_iter().next();
+    }
     let slab = job.slab.shape.outline();
-    let joints = job.top.shape.outline().segs().iter().map(Seg::start);
-    let mut placed = joints.map(|p| pose.apply(p));
-    placed.all(|p| slab.depth(p) >= -SAME_MM)
+    let mut best: Option<(f64, Placement)> = None;
+    for place in found {
+        let to_beat = best
+            .as_ref()
+            .map_or(0.0, |(left, _)| left - SAME_LEFTOVER_MM2);
+        let Some(left) = place.best_leftover_mm2(slab, to_beat) else {
+            continue;
+        };
+        if best
+            .as_ref()
+            .is_none_or(|b| better((left, &place), (b.0, &b.1)))
+        {
+            best = Some((left, place));
+        }
+    }
+    best.map(|(_, place)| place)
+}
+
+fn better((left_a, a): (f64, &Placement), (left_b, b): (f64, &Placement)) -> bool {
+    let (turn_a, turn_b) = (smallest(a.pose.turn), smallest(b.pose.turn));
+    rounded(left_b / SAME_LEFTOVER_MM2)
+        .total_cmp(&rounded(left_a / SAME_LEFTOVER_MM2))
+        .then(rounded(turn_a * 1e6).total_cmp(&rounded(turn_b * 1e6)))
+        .then(rounded(a.pose.shift.x * 1e3).total_cmp(&rounded(b.pose.shift.x * 1e3)))
+        .then(rounded(a.pose.shift.y * 1e3).total_cmp(&rounded(b.pose.shift.y * 1e3)))
+        .is_lt()
+}
+
+/// The position that breaks the rules by the least, among the likeliest.
+pub(super) fn nearest_miss(job: &Job) -> Miss {
+    let mut ground = Ground::of(job, Stand::Safe);
+    let mut near: Vec<(f64, Pose)> = Vec::new();
+    for turn in turns(job) {
+        let turned = Turned::of(&mut ground, turn);
+        let shifts = turned.near_shifts(&ground).into_iter();
+        near.extend(shifts.map(|shift| {
+            let pose = Pose::new(turn, shift.to_vector());
+            (turned.sticks_out_mm(&ground, shift), pose)
+        }));
+    }
+    near.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut nearest = Miss {
+        pose: Pose::default(),
+        objections: Vec::new(),
+    };
+    let mut least = f64::INFINITY;
+    for (sticks_out, pose) in near.into_iter().take(MOST_MISSES) {
+        if sticks_out > least + 1e-6 {
+            break;
+        }
+        if let Err(miss) = judge(job, pose)
+            && nearer(miss.weight_mm(job), &miss, least, &nearest)
+        {
+            least = miss.weight_mm(job);
+            nearest = miss;
+        }
+    }
+    nearest
+}
+
+/// Whether one of two misses is the nearer: by the least that is amiss, then by the fewest reasons.
+fn nearer(weight: f64, miss: &Miss, least: f64, nearest: &Miss) -> bool {
+    let same = (weight - least).abs() <= 1e-6;
+    weight < least - 1e-6 || (same && miss.objections.len() < nearest.objections.len())
 }
 
 /// Cleared of rounding noise, for comparing equals.
 fn rounded(value: f64) -> f64 {
-    (value * 1e3).round()
+    value.round()
 }
 
 /// How far a turn is from none, radians.
-fn smallest(turn: f64) -> f64 {
+pub(super) fn smallest(turn: f64) -> f64 {
     turn.rem_euclid(TAU).min(TAU - turn.rem_euclid(TAU))
 }
 
-/// Turns that lay an edge of the top along an edge of the slab or the vein, radians in [0, 2π).
+/// Turns that lay a straight edge of the top along one of the slab or along the vein, radians in
+/// [0, 2π); none but 0 when there are no straight edges to lay.
 fn turns(job: &Job) -> Vec<f64> {
-    let (slab, top) = (&job.slab.shape, &job.top.shape);
     let directions = |s: &Shape| -> Vec<f64> {
         (0..s.count())
+            .filter(|e| s.is_straight(*e))
             .map(|e| s.edge_line(e).along.angle())
             .collect()
     };
@@ -117,198 +291,24 @@ fn turns(job: &Job) -> Vec<f64> {
     let veins = vein
         .into_iter()
         .flat_map(|v| (0..4).map(move |q| v + f64::from(q) * FRAC_PI_2));
-    let targets: Vec<f64> = directions(slab).into_iter().chain(veins).collect();
-    let mut turns: Vec<f64> = Vec::new();
-    for top_edge in directions(top) {
-        for target in &targets {
-            let turn = (target - top_edge).rem_euclid(TAU);
-            let same = |t: &f64| smallest(t - turn) < 1e-9;
-            if !turns.iter().any(same) {
-                // A turn a hair below a full one is none.
-                turns.push(if smallest(turn) < 1e-9 { 0.0 } else { turn });
-            }
-        }
+    let targets: Vec<f64> = directions(&job.slab.shape)
+        .into_iter()
+        .chain(veins)
+        .collect();
+    let mut turns: Vec<f64> = directions(&job.top.shape)
+        .into_iter()
+        .flat_map(|own| {
+            targets
+                .iter()
+                .map(move |target| (target - own).rem_euclid(TAU))
+        })
+        // A turn a hair below a full one is none.
+        .map(|turn| if smallest(turn) < 1e-9 { 0.0 } else { turn })
+        .collect();
+    turns.sort_by(f64::total_cmp);
+    turns.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+    if turns.is_empty() {
+        turns.push(0.0);
     }
     turns
-}
-
-/// Shifts worth judging at one turn.
-fn shifts(job: &Job, turn: f64) -> Vec<Vector> {
-    let top = job.top.shape.posed(Pose::new(turn, Vector::default()));
-    let all_sawn = blocked_when_all_sawn(job, &top);
-    let mut found = boolean::free_corners(&domain(job, &top), &all_sawn);
-    let mut blocked = all_sawn;
-    let finished = top.outline().flattened();
-    blocked.extend(obstacle::of_boundary(job.slab.shape.outline(), &finished));
-    blocked.extend(blocked_when_sawn_top_touches(job, &top));
-    let aligned = alignments(job, &top);
-    found.extend(ends_of_flush(job, &top));
-    for (i, line) in aligned.iter().enumerate() {
-        found.extend(aligned[..i].iter().filter_map(|other| line.meet(other)));
-        let ends = blocked.iter().filter_map(|h| h.stretch(line));
-        found.extend(ends.flat_map(|(a, b)| [line.at(a), line.at(b)]));
-    }
-    let mut distinct: Vec<Point> = Vec::new();
-    for p in found {
-        if p.is_finite() && distinct.iter().all(|q| q.distance(p) > 1e-5) {
-            distinct.push(p);
-        }
-    }
-    distinct.into_iter().map(Point::to_vector).collect()
-}
-
-/// All shifts that keep the top's box over the slab's box, with a margin for flush positions.
-fn domain(job: &Job, top: &Shape) -> Hull {
-    let (slab, top) = (job.slab.shape.outline().bounds(), top.outline().bounds());
-    let low = slab.min - top.min;
-    let high = slab.max - top.max;
-    let (low, high) = (
-        Vector::new(low.x.min(high.x) - 1.0, low.y.min(high.y) - 1.0),
-        Vector::new(low.x.max(high.x) + 1.0, low.y.max(high.y) + 1.0),
-    );
-    Hull(vec![
-        Point::new(low.x, low.y),
-        Point::new(high.x, low.y),
-        Point::new(high.x, high.y),
-        Point::new(low.x, high.y),
-    ])
-}
-
-/// Shifts at which the top, with every straight edge sawn and its strip beyond it, crosses the
-/// slab's boundary, or the finished top a flaw's clearance.
-fn blocked_when_all_sawn(job: &Job, top: &Shape) -> Vec<Hull> {
-    let slab = job.slab.shape.outline();
-    let mut hulls = Vec::new();
-    for (seg, part) in top.outline().segs().iter().zip(top.parts()) {
-        let ahead = match part {
-            Part::Edge(i) => edge_allowance(job, *i) + job.place.least_strip_mm,
-            Part::Corner(i) => corner_allowance(job, *i),
-        };
-        hulls.extend(obstacle::of_boundary(slab, &swept_out(seg, ahead)));
-    }
-    let finished = top.outline().flattened();
-    for flaw in &job.slab.flaws {
-        hulls.extend(obstacle::of_flaw(flaw, &finished));
-    }
-    hulls
-}
-
-/// Shifts at which the sawn top touches the slab's boundary: an edge not quite along a slab edge may
-/// lie flush with it there, within the tape's error. Once with every allowance, and once for each
-/// edge that may lie on a factory edge and has none then.
-fn blocked_when_sawn_top_touches(job: &Job, top: &Shape) -> Vec<Hull> {
-    let n = top.count();
-    let corners: Vec<f64> = (0..n).map(|c| corner_allowance(job, c)).collect();
-    let states = job.slab.edges.iter().enumerate();
-    let factory: Vec<Line> = states
-        .filter(|(_, state)| **state == EdgeState::Factory)
-        .map(|(i, _)| job.slab.shape.edge_line(i))
-        .collect();
-    let along_factory = |edge: usize| {
-        let along = top.edge_line(edge).along;
-        factory.iter().any(|f| f.along.dot(along) > 1.0 - 1e-3)
-    };
-    let bare = (0..n).filter(|e| along_factory(*e) && edge_allowance(job, *e) > 0.0);
-    std::iter::once(n)
-        .chain(bare)
-        .filter_map(|bare| {
-            let allowance = |e| {
-                if e == bare {
-                    0.0
-                } else {
-                    edge_allowance(job, e)
-                }
-            };
-            let by: Vec<f64> = (0..n).map(allowance).collect();
-            sawn_with(top, &by, &corners)
-        })
-        .flat_map(|(sawn, _)| obstacle::of_boundary(job.slab.shape.outline(), &sawn.flattened()))
-        .collect()
-}
-
-/// Shifts that lay an edge flush with a slab edge as far along it as it goes.
-fn ends_of_flush(job: &Job, top: &Shape) -> Vec<Point> {
-    let (slab, mut found) = (&job.slab.shape, Vec::new());
-    for edge in 0..top.count() {
-        let (line, Some(own)) = (top.edge_line(edge), top.edge_seg(edge)) else {
-            continue;
-        };
-        for slab_edge in 0..slab.count() {
-            let (target, Some(piece)) = (slab.edge_line(slab_edge), slab.edge_seg(slab_edge))
-            else {
-                continue;
-            };
-            if target.along.dot(line.along) < 1.0 - 1e-12 {
-                continue;
-            }
-            let inside = match job.slab.edges[slab_edge] {
-                EdgeState::Factory => 0.0,
-                _ => edge_allowance(job, edge),
-            };
-            let inwards = target.along.left() * inside;
-            for (on, from) in [(piece.start(), own.start()), (piece.end(), own.end())] {
-                found.push(Point::ORIGIN + (on - from) + inwards);
-            }
-        }
-    }
-    found
-}
-
-/// Points of a piece and of the same piece moved outwards, all along it.
-fn swept_out(seg: &Seg, by: f64) -> Vec<Point> {
-    let mut points = seg.flattened(FLATTEN_MM);
-    points.push(seg.end());
-    let ahead = match *seg {
-        Seg::Line(a, b) => {
-            let out = seg.heading(0.0).right() * by;
-            vec![a + out, b + out]
-        }
-        Seg::Arc(arc) => {
-            let larger = Seg::Arc(Arc {
-                radius: arc.radius + by,
-                ..arc
-            });
-            let mut ahead = larger.flattened(FLATTEN_MM);
-            ahead.push(larger.end());
-            ahead
-        }
-    };
-    points.extend(ahead);
-    points
-}
-
-/// Lines of shifts that lay an edge on a slab edge, two tape errors or a least strip inside it; for
-/// edges that run along a slab edge to within two tape errors.
-fn alignments(job: &Job, top: &Shape) -> Vec<Line> {
-    let (slab, mut found) = (&job.slab.shape, Vec::new());
-    let within = 2.0 * job.slab.tape_error_mm;
-    for edge in 0..top.count() {
-        let (line, finish) = (top.edge_line(edge), job.top.finishes[edge]);
-        let ends = edge_span(top, edge);
-        for slab_edge in 0..slab.count() {
-            let target = slab.edge_line(slab_edge);
-            let depths = [ends.0, ends.1].map(|p| target.left_of(p));
-            let (near, far) = (depths[0].min(depths[1]), depths[0].max(depths[1]));
-            if target.along.dot(line.along) < 0.0 || far - near > within {
-                continue;
-            }
-            let allowance = edge_allowance(job, edge);
-            let on = match job.slab.edges[slab_edge] {
-                EdgeState::Factory => Some(0.0),
-                EdgeState::Sawn if finish != Finish::Factory => Some(allowance),
-                _ => None,
-            };
-            let strip = allowance + job.place.least_strip_mm;
-            // Flush as near as can be, and as far in as the tape's error lets it be.
-            let near_ends = on.into_iter().chain([strip]).map(|depth| depth - near);
-            let far_end = on.map(|on| on + within - far);
-            for inwards in near_ends.chain(far_end) {
-                found.push(Line {
-                    point: Point::ORIGIN + target.along.left() * inwards,
-                    along: target.along,
-                });
-            }
-        }
-    }
-    found
 }

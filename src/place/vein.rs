@@ -1,6 +1,5 @@
 //! How the top's long direction lies to the vein.
 
-use crate::geom::Pose;
 use crate::job::{Job, Shape, VeinWish};
 
 use super::Objection;
@@ -9,10 +8,10 @@ use super::Objection;
 /// than to the middle between along and across).
 const VEIN_SLACK_DEG: f64 = 30.0;
 
-/// What stands against a pose for the vein's sake.
-pub(super) fn against(job: &Job, pose: Pose) -> Option<Objection> {
+/// What stands against a turn, in radians, for the vein's sake.
+pub(super) fn against(job: &Job, turn: f64) -> Option<Objection> {
     let vein = job.slab.vein_deg?.to_radians();
-    let long = long_direction(&job.top.shape) + pose.turn;
+    let long = long_direction(&job.top.shape) + turn;
     let off = (long - vein).rem_euclid(std::f64::consts::PI);
     let angle = off.min(std::f64::consts::PI - off).to_degrees();
     let amiss = match job.top.vein {

@@ -72,6 +72,7 @@ fn no_way(placement: &Placement, why: String) -> NoFit {
         turn_deg: placement.pose.turn.to_degrees(),
         objections: Vec::new(),
         reasons: vec![why],
+        fitting: Vec::new(),
     }
 }
 

@@ -114,6 +114,7 @@ fn passes() -> job::Passes {
         rate_is_guess: true,
         far_end_mm: 60.0,
         curve_factor: 3.0,
+        stopped_factor: 2.0,
         set_up_min: 10.0,
         waste_piece: Mass::from_kg(5.0),
     }

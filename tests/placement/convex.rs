@@ -81,25 +81,6 @@ pub(crate) fn chord(ring: &[Place], line: &Line) -> f64 {
     if beyond { (high - low).max(0.0) } else { 0.0 }
 }
 
-/// Slab edges that cross a strip at 30° or more end it; they do not make it narrow.
-const ENDS_A_STRIP: f64 = 0.5;
-
-/// How far a ray square to a face goes before it leaves a convex polygon through an edge that makes
-/// the strip beyond the face narrow, mm.
-pub(crate) fn ray(polygon: &[Line], from: Place, along: Place) -> f64 {
-    polygon
-        .iter()
-        .filter(|line| {
-            let along_it = line.along[0] * along[0] + line.along[1] * along[1];
-            along_it.abs() < ENDS_A_STRIP
-        })
-        .filter_map(|line| {
-            let closing = -(line.along[0] * along[1] - line.along[1] * along[0]);
-            (closing > 1e-12).then(|| line.left_of(from) / closing)
-        })
-        .fold(f64::INFINITY, f64::min)
-}
-
 fn inside(ring: &[Place], p: Place) -> bool {
     lines(ring).iter().all(|l| l.left_of(p) >= 0.0)
 }

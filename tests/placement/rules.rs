@@ -1,7 +1,8 @@
 //! The rules of a place, written down a second time: section by section from the trade's, not from
 //! the planner's code. For slabs and tops without inside corners.
 
-use crate::convex::{Line, chord, clipped, gap, lines, ray};
+use crate::convex::{Line, chord, clipped, gap, lines};
+use crate::polygon::strip;
 use crate::replay::plane::{Place, apart, moved, on_circle};
 use crate::replay::random_job::{Corner, Flaw, RandomJob};
 
@@ -20,7 +21,7 @@ pub(crate) struct Pose {
 }
 
 impl Pose {
-    fn apply(&self, p: Place) -> Place {
+    pub(crate) fn apply(&self, p: Place) -> Place {
         let (sin, cos) = self.turn.sin_cos();
         [
             p[0] * cos - p[1] * sin + self.shift[0],
@@ -292,11 +293,11 @@ impl<'a> Judge<'a> {
         if job.finishes[edge] == "factory" {
             return None;
         }
-        let middle = [f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1])];
-        let strip = [from, middle, to]
-            .map(|p| ray(&self.slab, moved(p, line.out(), own), line.out()))
-            .into_iter()
-            .fold(f64::INFINITY, f64::min);
+        let face = Line {
+            at: moved(from, line.out(), own),
+            along: line.along,
+        };
+        let strip = strip(&job.slab, &face, apart(from, to), SAME);
         if strip >= job.least_strip - SAME {
             Some(Use::Sawn(own))
         } else if top.used_up[edge] {

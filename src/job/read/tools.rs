@@ -140,6 +140,13 @@ pub(super) fn passes(r: &mut Reader<'_>, kind: Option<StoneKind>) -> Passes {
             3.0,
             "judgement: a curve of plunges takes three times as long",
         ),
+        stopped_factor: r.quantity_or(
+            "stopped_factor",
+            &NUMBER,
+            from_to(1.0, 20.0),
+            2.0,
+            "judgement: a stopped cut and what it leaves in the corner take twice as long",
+        ),
         set_up_min: r.quantity_or(
             "set_up",
             &MINUTES,

@@ -1,0 +1,325 @@
+//! The slab and the top made ready for the search: both taken apart into convex pieces.
+
+use std::f64::consts::PI;
+
+use crate::geom::convex;
+use crate::geom::hull::Hull;
+use crate::geom::{Outline, Point, Pose, Seg, Vector};
+use crate::job::{Flaw, FlawPlace, Job, Part};
+
+use super::allowance::{corner_allowance, edge_allowance};
+use super::edge::{EdgeUse, beside_inside_corner};
+use super::opening::SawnCutout;
+use super::sawn::sawn_with;
+use super::trim::{self, Trim};
+
+/// How far straight sides may stand off the arcs they stand for when a place must be valid, mm.
+pub(super) const FINE_MM: f64 = 0.02;
+/// The same when it is only asked whether a turn is worth a closer look, mm.
+const ROUGH_MM: f64 = 1.0;
+
+/// On which side of arcs and clearances straight sides stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Stand {
+    /// Where they leave less room than there is: what fits is valid.
+    Safe,
+    /// Where they leave more room than there is: what does not fit cannot be valid.
+    Hopeful,
+}
+
+impl Stand {
+    const fn tolerance(self) -> f64 {
+        match self {
+            Self::Safe => FINE_MM,
+            Self::Hopeful => ROUGH_MM,
+        }
+    }
+
+    /// The corners that stand for stone to be had: the slab, an opening.
+    fn room(self, outline: &Outline) -> Vec<Point> {
+        match self {
+            Self::Safe => outline.enclosed(FINE_MM),
+            Self::Hopeful => outline.enclosing(ROUGH_MM),
+        }
+    }
+
+    /// The corners that stand for what needs room: the top, a flaw.
+    fn need(self, outline: &Outline) -> Vec<Point> {
+        match self {
+            Self::Safe => outline.enclosing(FINE_MM),
+            Self::Hopeful => outline.enclosed(ROUGH_MM),
+        }
+    }
+}
+
+/// A figure as convex pieces, and the hull of all of them.
+#[derive(Clone, Debug)]
+pub(super) struct Body {
+    pub(super) hull: Hull,
+    pub(super) parts: Vec<Hull>,
+}
+
+impl Body {
+    fn of(ring: Vec<Point>) -> Self {
+        let parts = convex::parts(&ring);
+        Self {
+            hull: Hull::around(ring),
+            parts,
+        }
+    }
+
+    pub(super) fn turned(&self, turn: f64) -> Self {
+        Self {
+            hull: self.hull.turned(turn),
+            parts: self.parts.iter().map(|p| p.turned(turn)).collect(),
+        }
+    }
+}
+
+/// A straight piece of the slab's boundary.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Rim {
+    pub(super) from: Point,
+    pub(super) to: Point,
+    /// It stands for part of an arc.
+    pub(super) of_arc: bool,
+}
+
+/// An inside corner of the slab, and the directions of its two edges there.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct InsideCorner {
+    pub(super) at: Point,
+    pub(super) before: Vector,
+    pub(super) after: Vector,
+}
+
+/// A flaw with its clearance, and what of it an opening of the top may take out.
+#[derive(Clone, Debug)]
+pub(super) struct FlawZone {
+    pub(super) parts: Vec<Hull>,
+    /// Points of the flaw itself and how far it reaches round them, mm.
+    pub(super) points: Vec<Point>,
+    pub(super) around: f64,
+}
+
+/// The top as sawn when some of its edges have no allowance.
+#[derive(Clone, Debug)]
+pub(super) struct Variant {
+    bare: Vec<usize>,
+    corners: Vec<f64>,
+    sawn: Option<(Outline, Vec<Part>)>,
+    pub(super) body: Option<Body>,
+}
+
+/// Everything the search asks of a job at every turn. The slab's pieces are in the slab's frame, the
+/// top's in its own.
+#[derive(Clone, Debug)]
+pub(super) struct Ground<'a> {
+    pub(super) job: &'a Job,
+    stand: Stand,
+    pub(super) slab_hull: Hull,
+    /// What lies in the slab's hull and not in the slab.
+    pub(super) pockets: Vec<Hull>,
+    pub(super) rim: Vec<Rim>,
+    /// A ring that the slab surely holds.
+    pub(super) ring: Vec<Point>,
+    pub(super) inside_corners: Vec<InsideCorner>,
+    /// The faces to be sawn when no edge lies on the slab's, in the top's frame.
+    pub(super) faces: Vec<Trim>,
+    pub(super) flaws: Vec<FlawZone>,
+    pub(super) finished: Body,
+    /// Convex pieces of the openings as sawn.
+    pub(super) openings: Vec<Hull>,
+    variants: Vec<Variant>,
+}
+
+impl<'a> Ground<'a> {
+    pub(super) fn of(job: &'a Job, stand: Stand) -> Self {
+        let slab = job.slab.shape.outline();
+        let ring = stand.room(slab);
+        let slab_hull = Hull::around(ring.clone());
+        let all = variant(job, &[], stand);
+        Self {
+            job,
+            stand,
+            pockets: pockets(&ring, &slab_hull),
+            slab_hull,
+            rim: slab.segs().iter().flat_map(|s| rim_of(s, stand)).collect(),
+            ring: slab.enclosed(FINE_MM),
+            inside_corners: inside_corners(slab),
+            flaws: job.slab.flaws.iter().map(|f| flaw_zone(f, stand)).collect(),
+            finished: Body::of(stand.need(job.top.shape.outline())),
+            openings: openings(job, stand),
+            faces: faces(job, &all),
+            variants: vec![all],
+        }
+    }
+
+    /// The top as sawn all round, `bare` edges without an allowance.
+    pub(super) fn variant(&mut self, bare: &[usize]) -> &Variant {
+        let known = self.variants.iter().position(|v| v.bare == bare);
+        let at = known.unwrap_or_else(|| {
+            self.variants.push(variant(self.job, bare, self.stand));
+            self.variants.len() - 1
+        });
+        &self.variants[at]
+    }
+
+    /// The top as sawn all round, in its own frame.
+    pub(super) fn sawn_all_round(&self) -> Option<&Outline> {
+        self.variants.first()?.sawn.as_ref().map(|(o, _)| o)
+    }
+}
+
+fn variant(job: &Job, bare: &[usize], stand: Stand) -> Variant {
+    let top = &job.top.shape;
+    let allowance = |edge| {
+        if bare.contains(&edge) {
+            0.0
+        } else {
+            edge_allowance(job, edge)
+        }
+    };
+    let edges: Vec<f64> = (0..top.count()).map(allowance).collect();
+    let corners: Vec<f64> = (0..top.count())
+        .map(|corner| corner_allowance(job, corner, &edges))
+        .collect();
+    let sawn = sawn_with(top, &edges, &corners);
+    let body = sawn
+        .as_ref()
+        .map(|(outline, _)| Body::of(stand.need(outline)));
+    Variant {
+        bare: bare.to_vec(),
+        corners,
+        sawn,
+        body,
+    }
+}
+
+fn faces(job: &Job, all: &Variant) -> Vec<Trim> {
+    let parts = all
+        .sawn
+        .as_ref()
+        .map_or(job.top.shape.parts(), |(_, parts)| parts);
+    trim::faces(&job.top.shape, &all_sawn(job), &all.corners, parts)
+}
+
+/// The use of every edge when none lies on the slab's: each straight one is sawn.
+fn all_sawn(job: &Job) -> Vec<EdgeUse> {
+    let top = &job.top.shape;
+    (0..top.count())
+        .map(|edge| {
+            let allowance_mm = edge_allowance(job, edge);
+            let used_up = top.edge_seg(edge).is_none();
+            if !top.is_straight(edge) {
+                EdgeUse::Bowed { allowance_mm }
+            } else if used_up && beside_inside_corner(top, edge) {
+                EdgeUse::UsedUp
+            } else {
+                EdgeUse::Sawn { allowance_mm }
+            }
+        })
+        .collect()
+}
+
+/// Convex pieces of what lies between a ring and its hull.
+fn pockets(ring: &[Point], hull: &Hull) -> Vec<Hull> {
+    let n = ring.len();
+    let on_hull = |i: &usize| hull.0.contains(&ring[*i]);
+    let corners: Vec<usize> = (0..n).filter(on_hull).collect();
+    let next = corners.iter().cycle().skip(1);
+    corners
+        .iter()
+        .zip(next)
+        .flat_map(|(from, to)| {
+            let count = (to + n - from) % n;
+            // Back along the ring, so that the pocket lies to the left.
+            let pocket: Vec<Point> = (0..=count).rev().map(|k| ring[(from + k) % n]).collect();
+            convex::parts(&pocket)
+        })
+        .collect()
+}
+
+fn rim_of(seg: &Seg, stand: Stand) -> Vec<Rim> {
+    let mut points = match stand {
+        Stand::Safe => seg.left_corners(FINE_MM),
+        Stand::Hopeful => seg.right_corners(ROUGH_MM),
+    };
+    points.push(seg.end());
+    let of_arc = matches!(seg, Seg::Arc(_));
+    let piece = |w: &[Point]| Rim {
+        from: w[0],
+        to: w[1],
+        of_arc,
+    };
+    points.windows(2).map(piece).collect()
+}
+
+fn inside_corners(slab: &Outline) -> Vec<InsideCorner> {
+    let next = slab.segs().iter().cycle().skip(1);
+    let corners = slab.segs().iter().zip(next).map(|(a, b)| InsideCorner {
+        at: b.start(),
+        before: a.heading(1.0),
+        after: b.heading(0.0),
+    });
+    corners
+        .filter(|c| c.before.cross(c.after) < -1e-6)
+        .collect()
+}
+
+fn openings(job: &Job, stand: Stand) -> Vec<Hull> {
+    let sawn = job
+        .top
+        .cutouts
+        .iter()
+        .filter_map(|c| SawnCutout::of(job, c, Pose::default()));
+    sawn.flat_map(|o| convex::parts(&stand.room(&o.sawn)))
+        .collect()
+}
+
+fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
+    let clear = flaw.clear_mm;
+    match &flaw.place {
+        FlawPlace::Spot { at, across_mm } => FlawZone {
+            parts: vec![grown(&[*at], across_mm / 2.0 + clear, stand)],
+            points: vec![*at],
+            around: across_mm / 2.0,
+        },
+        FlawPlace::Line(points) => FlawZone {
+            parts: points.windows(2).map(|w| grown(w, clear, stand)).collect(),
+            points: points.clone(),
+            around: 0.0,
+        },
+        FlawPlace::Area(outline) => {
+            let ring = stand.need(outline);
+            let parts = convex::parts(&ring);
+            FlawZone {
+                parts: parts.iter().map(|p| grown(&p.0, clear, stand)).collect(),
+                points: ring,
+                around: 0.0,
+            }
+        }
+    }
+}
+
+/// The convex hull of points, grown by a distance all round; a hair more, or less, where straight sides
+/// stand for the round.
+fn grown(points: &[Point], by: f64, stand: Stand) -> Hull {
+    if by <= 0.0 {
+        return Hull::around(points.to_vec());
+    }
+    let tolerance = stand.tolerance();
+    let half = (by / (by + tolerance)).acos();
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let count = ((PI / half).ceil() as u32).clamp(8, 512);
+    let step = 2.0 * PI / f64::from(count);
+    let out = match stand {
+        Stand::Safe => by / (step / 2.0).cos(),
+        Stand::Hopeful => by,
+    };
+    let around = |p: &Point| {
+        let p = *p;
+        (0..count).map(move |k| p + Vector::at_angle((f64::from(k) + 0.5) * step) * out)
+    };
+    Hull::around(points.iter().flat_map(around).collect())
+}
