@@ -83,6 +83,9 @@ pub struct Stones {
     pub remaining: Vec<Remaining>,
     /// The kept stone after the last cut, allowances and cusps still on it.
     pub kept: Region,
+    /// The kept stone after each cut, as in `remaining` but without waste that still hangs on to it
+    /// lower down.
+    pub states: Vec<Region>,
     /// Where the area went.
     pub balance_sheet: BalanceSheet,
 }
@@ -114,6 +117,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let mut kept = Region::solid(slab.clone());
     let mut under = Underside::new(job, slab);
     let (mut pieces, mut remaining, mut kerf_mm2) = (Vec::new(), Vec::new(), 0.0);
+    let mut states = Vec::new();
     // Cut off at the face, but still hanging on to the kept stone lower down.
     let mut hanging: Vec<Region> = Vec::new();
     for cut in cuts.iter_mut() {
@@ -140,6 +144,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
             pieces.push(piece);
         }
         remaining.push(left(job, cut.number, &kept, &hanging));
+        states.push(kept.clone());
     }
     let top_mm2 = placement.top.outline().area();
     let balance_sheet = BalanceSheet {
@@ -153,6 +158,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         pieces,
         remaining,
         kept,
+        states,
         balance_sheet,
     }
 }

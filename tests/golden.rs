@@ -200,6 +200,21 @@ fn water_on_mains() {
 }
 
 #[test]
+fn heavy_slab() {
+    check("heavy-slab");
+}
+
+#[test]
+fn five_cabinet_sides() {
+    check("five-cabinet-sides");
+}
+
+#[test]
+fn basin_with_thin_rails() {
+    check("basin-with-thin-rails");
+}
+
+#[test]
 fn does_not_fit() {
     check("does-not-fit");
 }

@@ -56,6 +56,12 @@ impl Axes {
         }
     }
 
+    /// The frame a quarter turn on: its `u` runs across the stone.
+    #[must_use]
+    pub fn across(&self, region: &Region) -> Self {
+        Self::along(region, self.along.left())
+    }
+
     /// A point of the slab's frame as `(u, v)`, mm.
     #[must_use]
     pub fn seen(&self, point: Point) -> (f64, f64) {

@@ -1,5 +1,5 @@
-//! Pieces of a boundary that run one way along the stone: the width of a cross-section is a
-//! signed sum over them.
+//! Pieces of a boundary that run one way along the stone: the width of a cross-section, and the
+//! stone to the left of it with its moment, are signed sums over them.
 
 use std::f64::consts::PI;
 
@@ -53,6 +53,32 @@ impl Course {
         self.sign * self.v(u)
     }
 
+    /// The piece's part in the stone between the start of the course and `u`, mm², and in its
+    /// moment about `u = 0`, mm³. Closed forms: exact but for rounding.
+    pub(super) fn swept(&self, u: f64) -> (f64, f64) {
+        let (area, moment) = match self.path {
+            Path::Straight { v, slope } => {
+                let d = u - self.from;
+                let area = d * (v + 0.5 * slope * d);
+                let about_start = d * d * (0.5 * v + slope * d / 3.0);
+                (area, self.from * area + about_start)
+            }
+            Path::Round {
+                u: centre,
+                v,
+                radius,
+                side,
+            } => {
+                let (a, b) = (self.from - centre, u - centre);
+                let (first, last) = (cap(a, radius), cap(b, radius));
+                let area = v * (b - a) + side * (last.0 - first.0);
+                let about_centre = 0.5 * v * (b * b - a * a) + side * (last.1 - first.1);
+                (area, centre * area + about_centre)
+            }
+        };
+        (self.sign * area, self.sign * moment)
+    }
+
     /// First and last `u`.
     pub(super) fn ends(&self) -> [f64; 2] {
         [self.from, self.to]
@@ -62,6 +88,14 @@ impl Course {
     pub(super) fn covers(&self, u: f64) -> bool {
         self.from <= u && u < self.to
     }
+}
+
+/// `∫ √(r² − x²) dx` and `∫ x·√(r² − x²) dx` from 0 to `x`, but for constants.
+fn cap(x: f64, radius: f64) -> (f64, f64) {
+    let x = x.clamp(-radius, radius);
+    let height = (radius * radius - x * x).max(0.0).sqrt();
+    let area = 0.5 * (x * height + radius * radius * (x / radius).asin());
+    (area, -height.powi(3) / 3.0)
 }
 
 /// The courses of one piece of a counter-clockwise boundary; `hole` turns stone and air about.

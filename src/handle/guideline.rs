@@ -20,6 +20,37 @@ pub struct Guideline {
     pub source: Source,
 }
 
+impl Guideline {
+    /// The same with the hands at a height in mm, where the region's document gives one.
+    ///
+    /// Heights of the zones are those of a person of middling size (judgement).
+    #[must_use]
+    pub fn at_height(&self, hands_mm: f64) -> Mass {
+        if self.source != L23_FIGURES {
+            return self.each;
+        }
+        let mut zones = ZONES_FROM_MM.iter().zip(&L23_TABLE);
+        let zone = zones.find(|(from, _)| hands_mm >= **from);
+        zone.map_or(self.each, |(_, zone)| Mass::from_kg(zone.men_kg.0))
+    }
+}
+
+/// Where each height of [`L23_TABLE`] begins, mm above the floor: shoulder, elbow, knuckle, lower
+/// leg, floor (judgement: a person of middling size).
+const ZONES_FROM_MM: [f64; 5] = [1400.0, 1050.0, 730.0, 350.0, 0.0];
+
+/// The farthest a load is carried against the body without a rest, mm.
+pub const CARRY_MM: f64 = 10_000.0;
+
+/// Where that distance comes from.
+pub const L23_CARRY: Source = Source {
+    what: "guideline weights hold for carrying up to 10 m against the body without a rest",
+    document: "HSE L23, Manual handling",
+    clause: "carrying",
+    year: 2016,
+    sure: Sure::Quoted,
+};
+
 /// The guideline of a region.
 ///
 /// The European regions and those without a figure of their own take the reference mass of

@@ -13,6 +13,8 @@ use crate::units::Mass;
 
 /// Off balance by more than this, mm, nobody's hands hold it level (judgement: half a hand).
 const OFF_BALANCE_MM: f64 = 50.0;
+/// Off balance by less than this, mm, is rounding of a tape.
+const LEVEL_MM: f64 = 1.0;
 /// A given place farther from the outline than this, mm, is no place to grip (judgement).
 pub(super) const OFF_EDGE_MM: f64 = 100.0;
 
@@ -131,6 +133,14 @@ pub struct Lift {
     pub off_trestles: LiftOff,
 }
 
+impl Lift {
+    /// Whether the places hold it level: the middle of the lift is the balance point, to rounding.
+    #[must_use]
+    pub fn holds(&self) -> bool {
+        self.off_balance_mm <= LEVEL_MM
+    }
+}
+
 /// Works out the lift of one piece. `given` are places in the slab's frame; empty: proposed.
 #[must_use]
 pub fn plan(load: &Load, axes: &Axes, crew: &job::Lift, given: &[Point], rule: &Guideline) -> Lift {
@@ -143,10 +153,16 @@ pub fn plan(load: &Load, axes: &Axes, crew: &job::Lift, given: &[Point], rule: &
         (Stand::Given, given.to_vec())
     };
     let mass = load.mass.high;
+    let each = rule.at_height(crew.hands_mm);
     let springs: Vec<Spring> = points.iter().map(|at| spring(*at)).collect();
     let rest = settled(&springs, mass.kg(), load.region.centroid());
     let factor = team_factor(points.len());
-    let own = |i: usize| crew.each.get(i).copied().unwrap_or(rule.each);
+    let strengths: Vec<Mass> = if crew.each_is_guideline {
+        vec![each; crew.each.len()]
+    } else {
+        crew.each.clone()
+    };
+    let own = |i: usize| strengths.get(i).copied().unwrap_or(each);
     let lifters: Vec<Lifter> = points
         .iter()
         .zip(&rest.forces)
@@ -165,19 +181,20 @@ pub fn plan(load: &Load, axes: &Axes, crew: &job::Lift, given: &[Point], rule: &
         })
         .collect();
     let most = lifters.iter().map(|l| l.share.mass().kg());
-    let off_trestles = off_trestles(Mass::from_kg(most.fold(0.0, f64::max)));
+    let most = Mass::from_kg(most.fold(0.0, f64::max));
+    let off_trestles = off_trestles(most, crew.hands_mm);
     let mut lift = Lift {
         mass,
         lifters,
         team_factor: factor,
         off_balance_mm: rest.off_balance_mm,
-        people_needed: people_needed(mass, &crew.each, rule.each),
+        people_needed: people_needed(mass, &strengths, each),
         verdict: Verdict::TooManyHands {
             people: points.len(),
         },
         off_trestles,
     };
-    lift.verdict = verdict(&lift, team_limit(&crew.each, rule.each, LARGEST_TEAM));
+    lift.verdict = verdict(&lift, team_limit(&strengths, each, LARGEST_TEAM));
     lift
 }
 

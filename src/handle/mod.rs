@@ -9,21 +9,36 @@
 //! | [`mod@guideline`] | published guideline weights and team factors |
 //! | [`niosh`] | the lifting equation |
 //! | [`strip`] | a stone as a beam: width, area and moment of every cross-section |
-//! | [`bend`] | bending on two supports, flat and on edge |
+//! | [`bend`] | bending under its own weight, flat and on edge |
+//! | [`judged`] | a way of lying against what the stone may be stressed |
+//! | [`poses`] | the ways of lying that are worked out |
 //! | [`trestles`] | where two supports stress a flat stone least |
+//! | [`bench`] | where they stand while the stone is cut |
+//! | [`rail`], [`neck`], [`splint`] | narrow stone beside cutouts and at inside corners, and its brace |
 //! | [`support`] | what each support under the top carries |
+//! | [`continuous`] | a stone bent over several supports |
+//! | [`overhang`], [`span`], [`lean`] | what reaches beyond them and between them, and a person on it |
 //!
 //! Lengths mm, masses kg, stresses `MPa`, points in the slab's frame.
 
 pub mod axes;
+pub mod bench;
 pub mod bend;
+pub mod continuous;
 mod course;
 mod finding;
 pub mod guideline;
+pub mod judged;
+pub mod lean;
 pub mod lift;
+pub mod neck;
 pub mod niosh;
+pub mod overhang;
 pub mod plate;
-mod poses;
+pub mod poses;
+pub mod rail;
+pub mod span;
+pub mod splint;
 pub mod stand;
 pub mod strip;
 pub mod support;
@@ -34,20 +49,25 @@ pub use poses::{HANDLING_FACTOR, Strength};
 use serde::Serialize;
 
 use crate::diag::Findings;
-use crate::geom::{Point, Pose, Region};
+use crate::geom::{Outline, Point, Pose, Region, Seg};
 use crate::job::Job;
 use crate::tables::Source;
 use crate::units::MassRange;
 use axes::Axes;
-use bend::Bending;
+use bench::Bench;
+use bend::Beam;
 use guideline::{Guideline, guideline};
+use judged::Bending;
 use lift::{Lift, Tilt};
+use neck::Neck;
+use rail::{Held, Rail};
+use strip::Strip;
 use support::Setting;
 
 /// One piece of stone at one moment of the job.
 #[derive(Clone, Debug)]
 pub struct Load {
-    /// Name as printed: "slab as delivered", "finished top".
+    /// Name as printed: "slab as delivered", "after cut 2", "finished top".
     pub name: String,
     /// Its outline, in the slab's frame.
     pub region: Region,
@@ -55,19 +75,56 @@ pub struct Load {
     pub mass: MassRange,
 }
 
-/// Lifting, carrying and bending of the slab and the top, and how the top is set down.
+/// Every stone that is lifted, carried or lain down in the course of the job.
+#[derive(Clone, Debug)]
+pub struct Loads {
+    /// The slab as delivered.
+    pub slab: Load,
+    /// The kept stone after each cut.
+    pub states: Vec<Load>,
+    /// The finished top.
+    pub top: Load,
+    /// Names of the top's parts.
+    pub marks: Marks,
+}
+
+/// Names of the top's parts, in the slab's frame.
+#[derive(Clone, Debug, Default)]
+pub struct Marks {
+    /// Its corners.
+    pub corners: Vec<(String, Point)>,
+    /// Its edges: the name, and the piece of the outline.
+    pub edges: Vec<(String, Seg)>,
+    /// Its openings.
+    pub cutouts: Vec<(String, Outline)>,
+}
+
+/// Lifting, carrying and bending of the slab, of the stone after each cut and of the top, and how
+/// the top is set down.
 #[derive(Clone, Debug, Serialize)]
 pub struct Handling {
     /// The slab as delivered.
     pub slab: Piece,
+    /// The stone left after each cut that changes it.
+    pub states: Vec<Piece>,
     /// The finished top.
     pub top: Piece,
+    /// Where two trestles stand while the slab is cut.
+    pub bench: Vec<Bench>,
     /// The top on its supports; nothing when the job file names none.
     pub setting: Option<Setting>,
     /// The region's guideline weight.
     pub guideline: Guideline,
     /// Every document a figure above comes from.
     pub sources: Vec<Source>,
+}
+
+impl Handling {
+    /// Every stone in the order of the job.
+    pub fn pieces(&self) -> impl Iterator<Item = &Piece> {
+        let first = std::iter::once(&self.slab).chain(&self.states);
+        first.chain(std::iter::once(&self.top))
+    }
 }
 
 /// The handling of one piece.
@@ -92,68 +149,138 @@ pub struct Piece {
     pub tilts: [Tilt; 2],
     /// Bending under its own weight.
     pub strength: Strength,
+    /// Narrow stone beside cutouts.
+    pub rails: Vec<Rail>,
+    /// Narrow stone at inside corners.
+    pub necks: Vec<Neck>,
 }
 
 impl Piece {
     /// Every way of lying that was worked out.
     pub fn bendings(&self) -> impl Iterator<Item = &Bending> {
         let s = &self.strength;
-        [
-            &s.best,
-            &s.ends_only,
-            &s.one_end_lifted,
-            &s.best_on_edge,
-            &s.ends_on_edge,
-        ]
-        .into_iter()
+        let flat = [&s.best, &s.ends_only, &s.one_end_lifted];
+        let on_edge = [&s.best_on_edge, &s.ends_on_edge];
+        flat.into_iter().chain(&s.carried).chain(on_edge)
+    }
+
+    /// Whether a narrow part of it wants a splint.
+    #[must_use]
+    pub fn is_braced(&self) -> bool {
+        self.rails.iter().any(|r| r.splint.is_some())
+            || self.necks.iter().any(|n| n.splint.is_some())
     }
 }
 
-/// Works out the handling of the slab as delivered and of the finished top.
+/// Works out the handling of the slab as delivered, of the stone after each cut and of the
+/// finished top.
 ///
 /// `pose` carries the top's frame into the slab's. Places in `job.lift.stand` are for the top; the
-/// slab's lifters are always proposed.
+/// other stones' lifters are always proposed.
 #[must_use]
-pub fn assess(job: &Job, slab: &Load, top: &Load, pose: Pose) -> (Handling, Findings) {
-    let rule = guideline(job.region);
-    let given: Vec<Point> = job.lift.stand.iter().map(|p| pose.apply(*p)).collect();
-    let handling = Handling {
-        slab: piece(job, slab, &[], &rule),
-        top: piece(job, top, &given, &rule),
-        setting: support::setting(top, &job.supports, pose),
-        sources: sources(job, &rule),
-        guideline: rule,
+pub fn assess(job: &Job, loads: &Loads, pose: Pose) -> (Handling, Findings) {
+    let stage = Stage {
+        job,
+        rule: guideline(job.region),
+        marks: &loads.marks,
+        pose,
     };
-    let findings = finding::findings(job, top, &handling);
+    let given: Vec<Point> = job.lift.stand.iter().map(|p| pose.apply(*p)).collect();
+    let mut handling = Handling {
+        slab: stage.piece(&loads.slab, &[]),
+        states: changes(loads).map(|s| stage.piece(s, &[])).collect(),
+        top: stage.piece(&loads.top, &given),
+        bench: bench::settings(job, &loads.slab, changes(loads)),
+        setting: support::setting(&loads.top, job, &loads.marks, pose),
+        sources: Vec::new(),
+        guideline: stage.rule,
+    };
+    handling.sources = sources(&handling, job);
+    let findings = finding::findings(job, &loads.top, &handling);
     (handling, findings)
 }
 
-fn piece(job: &Job, load: &Load, given: &[Point], rule: &Guideline) -> Piece {
-    let axes = Axes::of(&load.region);
-    Piece {
-        name: load.name.clone(),
-        mass: load.mass,
-        balance: load.region.centroid(),
-        length_mm: axes.length_mm(),
-        width_mm: axes.width_mm(),
-        base_line: [axes.point(0.0, 0.0), axes.point(axes.length_mm(), 0.0)],
-        lift: lift::plan(load, &axes, &job.lift, given, rule),
-        tilts: lift::tilts(load, &axes),
-        strength: Strength::of(load, axes, &job.stone),
+/// The states that differ from the one before.
+fn changes(loads: &Loads) -> impl Iterator<Item = &Load> {
+    let before = std::iter::once(&loads.slab).chain(&loads.states);
+    let pairs = before.zip(&loads.states);
+    pairs
+        .filter(|(before, after)| before.region != after.region)
+        .map(|(_, after)| after)
+}
+
+/// What every piece is judged by.
+struct Stage<'a> {
+    job: &'a Job,
+    rule: Guideline,
+    marks: &'a Marks,
+    pose: Pose,
+}
+
+impl Stage<'_> {
+    fn piece(&self, load: &Load, given: &[Point]) -> Piece {
+        let axes = Axes::of(&load.region);
+        let strip = Strip::new(&load.region, axes);
+        let slice = poses::slice(load, &self.job.stone);
+        let beam = Beam::new(&strip, slice);
+        let lift = lift::plan(load, &axes, &self.job.lift, given, &self.rule);
+        let strength = Strength::of(&beam, &self.job.stone, &lift);
+        let held = self.held(&beam, &strength, &lift);
+        Piece {
+            name: load.name.clone(),
+            mass: load.mass,
+            balance: load.region.centroid(),
+            length_mm: axes.length_mm(),
+            width_mm: axes.width_mm(),
+            base_line: [axes.point(0.0, 0.0), axes.point(axes.length_mm(), 0.0)],
+            tilts: lift::tilts(load, &axes),
+            rails: rail::rails(load, &held, self.marks),
+            necks: neck::necks(load, slice, strength.allowed_mpa, self.marks),
+            strength,
+            lift,
+        }
+    }
+
+    /// How a piece is held when its narrow parts are looked at: on the best two supports, in the
+    /// lifters' hands, on edge.
+    fn held<'a>(&self, beam: &'a Beam<'a>, strength: &Strength, lift: &Lift) -> Held<'a> {
+        let best = match strength.best.worst.supports_mm[..] {
+            [first, second] => beam.on_two([first, second]).to_vec(),
+            _ => Vec::new(),
+        };
+        let hands = poses::hands(beam, lift);
+        Held {
+            beam,
+            flat: hands.into_iter().chain([best.clone()]).collect(),
+            on_edge: best,
+            allowed_mpa: strength.allowed_mpa,
+            pose: self.pose,
+        }
     }
 }
 
-fn sources(job: &Job, rule: &Guideline) -> Vec<Source> {
+fn sources(handling: &Handling, job: &Job) -> Vec<Source> {
+    let rule = &handling.guideline;
     let mut sources = vec![
         guideline::L23_TEAM,
         guideline::TEAM_OF_FOUR,
         guideline::NIOSH_EQUATION,
+        guideline::L23_CARRY,
         guideline::L23_PUSH,
         poses::HANDLING_SOURCE,
         finding::AID_SOURCE,
     ];
     if job.lift.each_is_guideline && !sources.contains(&rule.source) {
         sources.insert(0, rule.source.clone());
+    }
+    if handling.setting.is_some() {
+        sources.extend([overhang::LIMIT_SOURCE, overhang::PERSON_SOURCE]);
+    }
+    if handling.pieces().any(|p| !p.rails.is_empty()) {
+        sources.push(rail::WIDTH_SOURCE);
+    }
+    if handling.pieces().any(Piece::is_braced) {
+        sources.push(splint::TIMBER_SOURCE);
     }
     sources
 }

@@ -82,13 +82,67 @@ pub struct Task {
 /// RWL = LC·HM·VM·DM·AM·FM·CM, kg or lb; 0 outside what the equation covers.
 #[must_use]
 pub fn recommended_weight_limit(task: &Task, units: &Constants) -> f64 {
-    units.load
-        * reach(task.horizontal, units)
-        * level(task.height, units)
-        * travel(task.travel, units)
-        * turn(task.turn_deg)
-        * task.frequency
-        * task.coupling
+    let all = multipliers(task, units);
+    units.load * all.iter().map(|m| m.value).product::<f64>()
+}
+
+/// What the equation multiplies the load constant by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Cause {
+    /// HM: hands far in front of the ankles.
+    Reach,
+    /// VM: hands too low or too high.
+    Height,
+    /// DM: a long way up or down.
+    Travel,
+    /// AM: the body turned.
+    Turn,
+    /// FM: often, or for long.
+    Frequency,
+    /// CM: little to grip.
+    Grip,
+}
+
+impl Cause {
+    /// What would raise this multiplier, in words.
+    #[must_use]
+    pub const fn remedy(self) -> &'static str {
+        match self {
+            Self::Reach => {
+                "bring the stone's edge in over the thighs before lifting: every cm nearer than it \
+                 counts"
+            }
+            Self::Height => "set the trestles so that the hands are about 75 cm (30 in) high",
+            Self::Travel => "lift no farther than it takes to clear the trestles",
+            Self::Turn => "turn the feet, not the back",
+            Self::Frequency => "lift it once, and rest",
+            Self::Grip => "use suction cups with handles or slings on a dry, clean, sound face",
+        }
+    }
+}
+
+/// One multiplier of the equation.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Multiplier {
+    /// What it stands for.
+    pub cause: Cause,
+    /// Its value, 0 to 1.
+    pub value: f64,
+}
+
+/// The six multipliers in the document's order; 0 outside what the equation covers.
+#[must_use]
+pub fn multipliers(task: &Task, units: &Constants) -> [Multiplier; 6] {
+    let one = |cause, value| Multiplier { cause, value };
+    [
+        one(Cause::Reach, reach(task.horizontal, units)),
+        one(Cause::Height, level(task.height, units)),
+        one(Cause::Travel, travel(task.travel, units)),
+        one(Cause::Turn, turn(task.turn_deg)),
+        one(Cause::Frequency, task.frequency),
+        one(Cause::Grip, task.coupling),
+    ]
 }
 
 /// Lifting index: the load over the limit. Infinite when the limit is 0.
@@ -134,7 +188,8 @@ fn turn(turn_deg: f64) -> f64 {
 /// The lift off the trestles, cm: judgements, printed with the answer.
 ///
 /// The stone's edge keeps the feet back, so the hands are 40 cm in front of the ankles; trestles
-/// at the best height; a straight lift of a hand's breadth or two, seldom; nothing to grip.
+/// at the best height (replaced by the job's); a straight lift of a hand's breadth or two, seldom;
+/// nothing to grip.
 pub const OFF_TRESTLES: Task = Task {
     horizontal: 40.0,
     height: 75.0,
@@ -155,16 +210,40 @@ pub struct LiftOff {
     pub limit: Mass,
     /// Load over limit; above 1 the lift is more than the equation recommends.
     pub index: f64,
+    /// The multiplier that lowers the limit most.
+    pub worst: Multiplier,
+    /// The index if that one alone were 1.
+    pub index_without: f64,
 }
 
-/// The lift off the trestles for the lifter with the greatest share.
+/// The lift off the trestles for the lifter with the greatest share, hands at a height in mm.
 #[must_use]
-pub fn off_trestles(load: Mass) -> LiftOff {
-    let limit = recommended_weight_limit(&OFF_TRESTLES, &METRIC);
+pub fn off_trestles(load: Mass, hands_mm: f64) -> LiftOff {
+    let task = Task {
+        height: hands_mm / MM_PER_CM,
+        ..OFF_TRESTLES
+    };
+    let limit = recommended_weight_limit(&task, &METRIC);
+    let start = Multiplier {
+        cause: Cause::Grip,
+        value: task.coupling,
+    };
+    let worst = multipliers(&task, &METRIC)
+        .into_iter()
+        .fold(
+            start,
+            |worst, m| if m.value < worst.value { m } else { worst },
+        );
+    let index = lifting_index(load.kg(), limit);
     LiftOff {
-        task: OFF_TRESTLES,
+        task,
         load,
         limit: Mass::from_kg(limit),
-        index: lifting_index(load.kg(), limit),
+        index,
+        worst,
+        index_without: index * worst.value,
     }
 }
+
+/// Millimetres in a centimetre.
+const MM_PER_CM: f64 = 10.0;

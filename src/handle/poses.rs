@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use super::Load;
-use super::axes::Axes;
-use super::bend::{Beam, BendVerdict, Bending, Lie, Slice};
-use super::strip::Strip;
+use super::bend::{Beam, Lie, Prop, Slice};
+use super::judged::{Bending, Diagram};
+use super::lift::Lift;
 use super::trestles::best_supports;
 use crate::job::Stone;
 use crate::tables::{Source, Sure};
@@ -44,42 +44,34 @@ pub struct Strength {
     pub ends_only: Bending,
     /// Flat on the best two supports, then one end lifted off them: the worse end.
     pub one_end_lifted: Bending,
+    /// Flat in the hands of the lifters; nothing when their places do not hold it.
+    pub carried: Option<Bending>,
     /// On edge, on the same two supports as `best`.
     pub best_on_edge: Bending,
     /// On edge, supported only at its two ends.
     pub ends_on_edge: Bending,
-    /// How the sums were made.
-    pub integration: Integration,
-}
-
-/// How the cross-sections were added up.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Integration {
-    /// Stations along the stone.
-    pub stations: usize,
-    /// Area by the stations less the exact area, as a part of the exact area.
-    pub area_error: f64,
-    /// Balance point by the stations less the exact one, mm along the stone.
-    pub balance_error_mm: f64,
+    /// Moments along it, lying as in `best`.
+    pub diagram: Diagram,
 }
 
 impl Strength {
-    /// Works out every way of lying, with the high mass and the thinnest reading.
+    /// Works out every way of lying of a beam made by [`slice`].
     #[must_use]
-    pub fn of(load: &Load, axes: Axes, stone: &Stone) -> Self {
-        let strip = Strip::new(&load.region, axes);
-        let area = load.region.area();
-        let slice = Slice {
-            weight_n_per_mm2: HANDLING_FACTOR * GRAVITY * load.mass.high.kg() / area,
-            thickness_mm: stone.thickness.least,
-        };
-        let beam = Beam::new(&strip, slice);
+    pub fn of(beam: &Beam<'_>, stone: &Stone, lift: &Lift) -> Self {
         let allowed_mpa = stone.strength_mpa / stone.safety_factor;
-        let lay = |what, lie, supports| judged(&strip, &beam, what, lie, supports, allowed_mpa);
-        let ends = [0.0, axes.length_mm()];
-        let best = best_supports(&beam);
-        let lifted = [[best[0], ends[1]], [ends[0], best[1]]]
+        let lay = |what, lie, supports| {
+            let props = beam.on_two(supports);
+            Bending::of(beam, what, lie, &props, allowed_mpa)
+        };
+        let [from, to] = beam.strip().reach();
+        let best = best_supports(beam);
+        let lifted = [[best[0], to], [from, best[1]]]
             .map(|s| lay("flat, one end lifted off the supports", Lie::Flat, s));
+        let [one, other] = lifted;
+        let carried = hands(beam, lift).map(|hands| {
+            let what = "flat, carried by the people below";
+            Bending::of(beam, what, Lie::Flat, &hands, allowed_mpa)
+        });
         Self {
             allowed_mpa,
             strength_mpa: stone.strength_mpa,
@@ -88,41 +80,53 @@ impl Strength {
             handling_factor: HANDLING_FACTOR,
             thickness_mm: stone.thickness.least,
             best: lay("flat on two supports, best placed", Lie::Flat, best),
-            ends_only: lay("flat, supported only at its ends", Lie::Flat, ends),
-            one_end_lifted: worse(lifted),
+            ends_only: lay("flat, supported only at its ends", Lie::Flat, [from, to]),
+            one_end_lifted: one.worse(other),
+            carried,
             best_on_edge: lay("on edge on the same two supports", Lie::OnEdge, best),
-            ends_on_edge: lay("on edge, supported only at its ends", Lie::OnEdge, ends),
-            integration: Integration {
-                stations: strip.stations(),
-                area_error: strip.area() / area - 1.0,
-                balance_error_mm: strip.middle() - axes.seen(load.region.centroid()).0,
-            },
+            ends_on_edge: lay(
+                "on edge, supported only at its ends",
+                Lie::OnEdge,
+                [from, to],
+            ),
+            diagram: Diagram::of(beam, &beam.on_two(best)),
         }
     }
 }
 
-fn worse([a, b]: [Bending; 2]) -> Bending {
-    if b.worst.stress_mpa > a.worst.stress_mpa {
-        b
-    } else {
-        a
+/// A piece's weight and thickness: the high mass, the handling factor, the thinnest reading.
+#[must_use]
+pub fn slice(load: &Load, stone: &Stone) -> Slice {
+    let weight_n = HANDLING_FACTOR * GRAVITY * load.mass.high.kg();
+    Slice {
+        weight_n_per_mm2: weight_n / load.region.area(),
+        thickness_mm: stone.thickness.least,
     }
 }
 
-fn judged(
-    strip: &Strip,
-    beam: &Beam<'_>,
-    what: &'static str,
-    lie: Lie,
-    supports: [f64; 2],
-    allowed_mpa: f64,
-) -> Bending {
-    let worst = beam.worst(lie, supports);
-    Bending {
-        what,
-        worst,
-        support_lines: supports.map(|u| strip.chord_at(u)),
-        worst_line: strip.chord_at(worst.at_mm),
-        verdict: BendVerdict::of(worst.stress_mpa, allowed_mpa),
+/// The hands of the lifters as what holds the beam. People who stand level with each other add up.
+#[must_use]
+pub fn hands(beam: &Beam<'_>, lift: &Lift) -> Option<Vec<Prop>> {
+    if lift.lifters.is_empty() || !lift.holds() {
+        return None;
     }
+    let mut props: Vec<Prop> = Vec::new();
+    for lifter in &lift.lifters {
+        let (at_mm, _) = beam.strip().axes().seen(lifter.point);
+        let share = lifter.share.mass().kg() / lift.mass.kg();
+        let force_n = share * beam.weight_n();
+        match props
+            .iter_mut()
+            .find(|p| (p.at_mm - at_mm).abs() <= LEVEL_MM)
+        {
+            Some(prop) => prop.force_n += force_n,
+            None if force_n > 0.0 => props.push(Prop { at_mm, force_n }),
+            None => {}
+        }
+    }
+    props.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
+    Some(props)
 }
+
+/// Places along the stone closer together than this, mm, are one (rounding).
+const LEVEL_MM: f64 = 1e-6;

@@ -2,11 +2,14 @@
 
 use serde::Serialize;
 
-use super::Load;
+use super::lean::{self, Leaning};
 use super::lift::Share;
+use super::overhang::{self, Overhang};
 use super::plate::{Spring, linear, settled};
-use crate::geom::{Line, Point, Pose, Seg, Side};
-use crate::job::{Support, SupportPlace};
+use super::span::{self, Span};
+use super::{Load, Marks};
+use crate::geom::{Line, Point, Pose, SAME_MM, Seg, Side, Vector};
+use crate::job::{Job, Support, SupportPlace};
 use crate::units::Mass;
 
 /// Parts a line is cut into so that it can lift off along some of its length.
@@ -23,10 +26,14 @@ pub struct Bearing {
     pub place: [Point; 2],
     /// Length that counts for its stiffness: the line's, or the pad's diameter, mm.
     pub length_mm: f64,
+    /// How stiff it is for its length against a full support, 0 to 1.
+    pub stiffness: f64,
     /// Part of that length that lies under the stone and is pressed on, 0 to 1.
     pub pressed: f64,
     /// What it carries of the high mass, kg.
     pub share: Share,
+    /// The most it carries with a person leaning on the top's worst places as well, kg.
+    pub with_person: Mass,
     /// What it would carry if it could also pull, kg; negative where the top lifts off.
     pub if_tied_down_kg: f64,
     /// How that stands to its limit.
@@ -62,6 +69,12 @@ pub struct Setting {
     pub off_balance_mm: f64,
     /// Whether it lies still.
     pub stands: Standing,
+    /// The edges that reach beyond the supports.
+    pub overhangs: Vec<Overhang>,
+    /// The widest stretch between supports; nothing when they are too few to span anything.
+    pub span: Option<Span>,
+    /// A person leaning on the top where it is worst; nothing when it does not stand.
+    pub leaning: Option<Leaning>,
 }
 
 /// Whether the top lies still on its supports.
@@ -78,41 +91,150 @@ pub enum Standing {
 
 /// Shares the top's high mass among its supports; nothing when the job file names none.
 ///
-/// A rigid top on supports whose stiffness goes with their length under the stone. `pose` carries
+/// A rigid top on supports whose stiffness goes with their length under the stone and what the job
+/// file says of it. `pose` carries
 /// the top's frame, in which the supports are given, into the slab's.
 #[must_use]
-pub fn setting(top: &Load, supports: &[Support], pose: Pose) -> Option<Setting> {
-    if supports.is_empty() {
+pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setting> {
+    if job.supports.is_empty() {
         return None;
     }
-    let mut springs: Vec<(usize, Spring)> = Vec::new();
-    for (i, support) in supports.iter().enumerate() {
-        let under = |s: &Spring| top.region.side(s.at) != Side::Outside;
-        let found = cut_up(&support.place, pose).into_iter().filter(under);
-        springs.extend(found.map(|s| (i, s)));
-    }
-    let bare: Vec<Spring> = springs.iter().map(|s| s.1).collect();
+    let rests = Rests::new(top, &job.supports, pose);
     let balance = top.region.centroid();
     let mass = top.mass.high.kg();
-    let tied = linear(&bare, mass, balance);
-    let rest = settled(&bare, mass, balance);
-    let bearings = supports.iter().enumerate().map(|(i, support)| {
-        let own = springs.iter().enumerate().filter(|(_, s)| s.0 == i);
+    let tied = linear(&rests.springs, mass, balance);
+    let rest = settled(&rests.springs, mass, balance);
+    let stands = standing(&rests.springs, &balance, rest.off_balance_mm);
+    let leaning = match stands {
+        Standing::Balanced => lean::worst(top, &rests, &job.stone),
+        Standing::Tips | Standing::NotSupported => None,
+    };
+    let bearings = job.supports.iter().enumerate().map(|(i, support)| {
         let mut sum = Sum::default();
-        for (k, (_, spring)) in own {
-            sum.tied += tied[k];
-            if let Some(force) = rest.forces[k] {
+        for k in rests.of(i) {
+            sum.tied += tied.get(k).copied().unwrap_or(0.0);
+            let force = rest.forces.get(k).copied().flatten();
+            if let (Some(force), Some(length)) = (force, rests.lengths.get(k)) {
                 sum.force += force;
-                sum.pressed += spring.stiffness;
+                sum.pressed += length;
             }
         }
-        bearing(support, pose, &sum)
+        let person = leaning.as_ref().and_then(|l| l.carried.get(i).copied());
+        let with_person = person.map_or(sum.force, |m| m.kg().max(sum.force));
+        bearing(support, pose, &sum, Mass::from_kg(with_person))
     });
     Some(Setting {
         bearings: bearings.collect(),
         off_balance_mm: rest.off_balance_mm,
-        stands: standing(&bare, &top.region.centroid(), rest.off_balance_mm),
+        stands,
+        overhangs: overhang::overhangs(top, &rests, &job.stone, marks),
+        span: span::widest(top, &rests, job.stone.thickness.least),
+        leaning,
     })
+}
+
+/// The supports as springs under the stone.
+#[derive(Clone, Debug)]
+pub struct Rests {
+    /// The springs.
+    pub springs: Vec<Spring>,
+    /// Length of support each stands for, mm.
+    pub lengths: Vec<f64>,
+    /// Which support each belongs to.
+    owners: Vec<usize>,
+    /// The parts of the supports that lie under the stone.
+    pub places: Vec<Footing>,
+    /// How many supports there are.
+    pub count: usize,
+}
+
+impl Rests {
+    /// Every support cut up, what does not lie under the stone left out.
+    #[must_use]
+    pub fn new(top: &Load, supports: &[Support], pose: Pose) -> Self {
+        let mut rests = Self {
+            springs: Vec::new(),
+            lengths: Vec::new(),
+            owners: Vec::new(),
+            places: Vec::new(),
+            count: supports.len(),
+        };
+        for (owner, support) in supports.iter().enumerate() {
+            let under: Vec<Spring> = cut_up(&support.place, pose)
+                .into_iter()
+                .filter(|s| top.region.side(s.at) != Side::Outside)
+                .collect();
+            if let (Some(first), Some(last)) = (under.first(), under.last()) {
+                let ([a, b], _) = ends(&support.place, pose);
+                let end = |end: Point, inner: Point| match top.region.side(end) {
+                    Side::Outside => inner,
+                    Side::Inside | Side::On => end,
+                };
+                rests.places.push(Footing {
+                    ends: [end(a, first.at), end(b, last.at)],
+                    radius_mm: match support.place {
+                        SupportPlace::Line(..) => 0.0,
+                        SupportPlace::Pad(_, across) => across / 2.0,
+                    },
+                });
+            }
+            for spring in under {
+                rests.lengths.push(spring.stiffness);
+                rests.owners.push(owner);
+                rests.springs.push(Spring {
+                    stiffness: spring.stiffness * support.stiffness,
+                    ..spring
+                });
+            }
+        }
+        rests
+    }
+
+    /// The numbers of a support's springs.
+    pub fn of(&self, support: usize) -> impl Iterator<Item = usize> {
+        let all = self.owners.iter().enumerate();
+        all.filter(move |o| *o.1 == support).map(|o| o.0)
+    }
+
+    /// Distance of a point from the nearest support, mm; infinite when there is none.
+    #[must_use]
+    pub fn distance(&self, point: Point) -> f64 {
+        let each = self.places.iter().map(|p| p.distance(point));
+        each.fold(f64::INFINITY, f64::min)
+    }
+
+    /// How far the supports reach in a direction of length 1, mm from the origin.
+    #[must_use]
+    pub fn reach(&self, direction: Vector) -> f64 {
+        let each = self.places.iter().map(|p| p.reach(direction));
+        each.fold(f64::NEG_INFINITY, f64::max)
+    }
+}
+
+/// The part of a support that lies under the stone.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Footing {
+    /// Its ends, or its middle twice, slab frame.
+    pub ends: [Point; 2],
+    /// Half its width when it is round, mm.
+    pub radius_mm: f64,
+}
+
+impl Footing {
+    fn distance(&self, point: Point) -> f64 {
+        let [a, b] = self.ends;
+        let to_middle = if a.distance(b) <= SAME_MM {
+            a.distance(point)
+        } else {
+            Seg::Line(a, b).distance(point)
+        };
+        (to_middle - self.radius_mm).max(0.0)
+    }
+
+    fn reach(&self, direction: Vector) -> f64 {
+        let [a, b] = self.ends.map(|e| e.to_vector().dot(direction));
+        a.max(b) + self.radius_mm
+    }
 }
 
 #[derive(Default)]
@@ -122,7 +244,7 @@ struct Sum {
     pressed: f64,
 }
 
-fn bearing(support: &Support, pose: Pose, sum: &Sum) -> Bearing {
+fn bearing(support: &Support, pose: Pose, sum: &Sum, with_person: Mass) -> Bearing {
     let (place, length_mm) = ends(&support.place, pose);
     let share = if sum.pressed > 0.0 {
         Share::Carries(Mass::from_kg(sum.force))
@@ -139,8 +261,10 @@ fn bearing(support: &Support, pose: Pose, sum: &Sum) -> Bearing {
         what: support.what.clone(),
         place,
         length_mm,
+        stiffness: support.stiffness,
         pressed: (sum.pressed / length_mm).min(1.0),
         share,
+        with_person,
         if_tied_down_kg: sum.tied,
         verdict,
     }

@@ -265,6 +265,13 @@ pub struct Lift {
     pub each_is_guideline: bool,
     /// Where they stand, in the top's frame; empty: to be proposed.
     pub stand: Vec<Point>,
+    /// Height of the hands when the stone is lifted off the trestles, mm.
+    pub hands_mm: f64,
+    /// How far it is carried without a rest, mm.
+    pub carry_mm: f64,
+    /// Where two trestles stand while the slab is cut, mm from the end of the slab along its length;
+    /// empty: to be proposed.
+    pub trestles: Vec<f64>,
     /// What helps.
     pub aid: Aid,
 }

@@ -355,6 +355,9 @@ pub struct Support {
     pub place: SupportPlace,
     /// The most it may carry.
     pub limit: Option<Mass>,
+    /// How stiff it is for its length against a full support, above 0 and at most 1: a wall or a
+    /// sound cabinet side is 1.
+    pub stiffness: f64,
 }
 
 /// The shape of a support.

@@ -18,9 +18,9 @@ use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_n
 use crate::cut::{self, Cut, CutKind};
 use crate::diag::{Finding, Findings};
 use crate::geom::Region;
-use crate::handle::{self, Handling, Load};
+use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::hazard::{self, Hazards, Work};
-use crate::job::{Assumption, Job};
+use crate::job::{Assumption, Job, Part, Shape};
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, NoFit, Placement};
 use crate::tables::Source;
@@ -80,8 +80,8 @@ impl Plan {
         let (mut cuts, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
         let work = work(job, &cuts, &stones);
-        let (slab_load, top_load) = loads(job, &placement);
-        let (handling, of_handling) = handle::assess(job, &slab_load, &top_load, placement.pose);
+        let loads = loads(job, &placement, &cuts, &stones.states);
+        let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &stones));
@@ -95,9 +95,9 @@ impl Plan {
             assumed: job.assumed.clone(),
             stops,
             cautions,
-            slab: slab_note(job, slab_load.mass),
+            slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
-            top: top_note(job, &placement, top_load.mass),
+            top: top_note(job, &placement, loads.top.mass),
             core_holes: Vec::new(),
             totals: totals(job, &cuts, &work),
             cuts,
@@ -128,17 +128,48 @@ fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
     }
 }
 
-fn loads(job: &Job, placement: &Placement) -> (Load, Load) {
-    let load = |name: &str, region: Region| Load {
-        name: name.into(),
+/// Every stone of the job that is lifted or lain down, with its mass: `states` is the kept stone
+/// after each of `cuts`.
+#[must_use]
+pub fn loads(job: &Job, placement: &Placement, cuts: &[Cut], states: &[Region]) -> Loads {
+    let load = |name: String, region: Region| Load {
+        name,
         mass: piece::mass_of(&job.stone, region.area()),
         region,
     };
     let slab = Region::solid(job.slab.shape.outline().clone());
-    (
-        load("slab as delivered", slab),
-        load("finished top", placement.finished()),
-    )
+    let after = cuts.iter().zip(states);
+    let named = placement.top.corners().iter().enumerate();
+    let openings = placement.cutouts.iter();
+    let outline = placement.top.outline().segs();
+    let pieces = placement.top.parts().iter().zip(outline);
+    Loads {
+        slab: load("slab as delivered".into(), slab),
+        states: after
+            .map(|(cut, kept)| load(format!("after cut {}", cut.number), kept.clone()))
+            .collect(),
+        top: load("finished top".into(), placement.finished()),
+        marks: Marks {
+            corners: named
+                .map(|(i, at)| (placement.top.corner_name(i), *at))
+                .collect(),
+            edges: pieces
+                .map(|(part, seg)| (named_part(&placement.top, *part), *seg))
+                .collect(),
+            cutouts: openings
+                .map(|c| (c.what.clone(), c.shape.outline().clone()))
+                .collect(),
+        },
+    }
+}
+
+/// What a piece of an outline is, with its name.
+fn named_part(shape: &Shape, part: Part) -> String {
+    let kind = match part {
+        Part::Edge(_) => "edge",
+        Part::Corner(_) => "corner",
+    };
+    format!("{kind} {}", shape.part_name(part))
 }
 
 fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {

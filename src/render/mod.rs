@@ -13,6 +13,7 @@ pub mod pdf;
 mod pdf_finish;
 pub mod svg;
 pub mod text;
+mod text_lifting;
 mod text_safety;
 
 pub use pdf::{RenderFault, pdf};

@@ -2,10 +2,9 @@
 
 use std::fmt::Write;
 
-use crate::handle::lift::Share;
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, time};
-use crate::sheet::page::lifting::verdict_words;
+use crate::sheet::page::both::Both;
 use crate::sheet::page::protection::{caught_words, ear_words};
 use crate::sheet::page::safety::{at_hand_words, grams, required_words};
 
@@ -15,32 +14,7 @@ pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
     let mut row = |name: &str, value: &str| {
         let _ = writeln!(out, "  {name:<18} {value}");
     };
-    row("finished top", &verdict_words(&plan.handling.top, figures));
-    for lifter in &plan.handling.top.lift.lifters {
-        let share = match lifter.share {
-            Share::Carries(mass) => figures.mass(mass),
-            Share::LiftsOff => "nothing".into(),
-        };
-        row(
-            &format!("person {}", lifter.number),
-            &format!(
-                "{share}, standing {} from the end, {} from the side",
-                figures.tape(lifter.from_end_mm),
-                figures.tape(lifter.from_side_mm)
-            ),
-        );
-    }
-    row("slab", &verdict_words(&plan.handling.slab, figures));
-    for bending in plan.handling.top.bendings() {
-        row(
-            bending.what,
-            &format!(
-                "{:.2} MPa, {:.0} % of what is allowed",
-                bending.worst.stress_mpa,
-                bending.verdict.utilisation() * 100.0
-            ),
-        );
-    }
+    super::text_lifting::write(&mut row, Both::of(figures), plan);
     let h = &plan.hazards;
     let _ = writeln!(out, "\nDUST, VIBRATION, NOISE");
     let mut row = |name: &str, value: &str| {

@@ -57,6 +57,8 @@ pub fn sheet(plan: &Plan, paper: Paper) -> Sheet {
     page::curve::add(&mut book);
     page::pieces::add(&mut book);
     page::lifting::add(&mut book);
+    page::bending::add(&mut book);
+    page::setting::add(&mut book);
     page::safety::add(&mut book);
     page::helper::add(&mut book);
     page::sources::add(&mut book);

@@ -92,6 +92,9 @@ pub(crate) fn crew(people: usize, kg: f64) -> job::Lift {
         each: vec![Mass::from_kg(kg); people],
         each_is_guideline: true,
         stand: vec![],
+        hands_mm: 750.0,
+        carry_mm: 10_000.0,
+        trestles: vec![],
         aid: Aid::None,
     }
 }

@@ -89,10 +89,13 @@ fn the_pages_come_in_the_order_of_the_work() {
         let mut expected = vec!["At a glance".to_owned(), "Set-out".to_owned()];
         expected.extend(cuts("straight"));
         expected.extend(cuts("curve"));
+        expected
+            .extend(["Pieces and weights", "Lift and carry", "Lie and stand"].map(str::to_owned));
+        if !printed.json["handling"]["setting"].is_null() {
+            expected.push("Set down".to_owned());
+        }
         expected.extend(
             [
-                "Pieces and weights",
-                "Lift and carry",
                 "Dust and safety",
                 "Helper briefing",
                 "Sources and assumptions",

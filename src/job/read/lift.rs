@@ -19,6 +19,13 @@ const AIDS: [(&str, Aid); 4] = [
 const MOST_PEOPLE: u8 = 20;
 /// What one person may be said to lift, kg (judgement).
 const EACH_KG: Limits = from_to(1.0, 80.0);
+/// Height of the hands, mm: a person's reach (judgement).
+const HANDS_MM: Limits = from_to(0.0, 1750.0);
+/// How far the stone may be said to be carried, mm (judgement: a kilometre).
+const CARRY_MM: Limits = from_to(0.0, 1e6);
+/// Where a trestle may stand, mm from the slab's end (judgement).
+const TRESTLE_MM: Limits = from_to(0.0, 10_000.0);
+
 /// Reads the lifting.
 pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
     let people = people(r);
@@ -29,11 +36,25 @@ pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
         None => Some(vec![guideline(r, region); people]),
     };
     let stand = r.get("stand").and_then(|given| stand(&given, people));
+    let trestles = r.get("trestles").and_then(|given| trestles(&given));
     Lift {
         people,
         each: each.unwrap_or_default(),
         each_is_guideline,
         stand: stand.unwrap_or_default(),
+        trestles: trestles.unwrap_or_default(),
+        hands_mm: r.length_or(
+            "hands",
+            HANDS_MM,
+            750.0,
+            "hands at the height that the lifting equation takes as the best",
+        ),
+        carry_mm: r.length_or(
+            "carry",
+            CARRY_MM,
+            10_000.0,
+            "the farthest that is carried without a rest, HSE L23",
+        ),
         aid: r.choice_or(
             "aid",
             &AIDS,
@@ -78,6 +99,24 @@ fn guideline(r: &Reader<'_>, region: RegionCode) -> Mass {
     r.ledger.assume(r.key("each"), value, why);
     Mass::from_kg(lift.one_person_kg)
 }
+
+/// Two places along the slab, the nearer first.
+fn trestles(given: &Given<'_>) -> Option<Vec<f64>> {
+    let places = given.list(2, 2)?;
+    let places: Vec<Option<f64>> = places.iter().map(|p| p.length(TRESTLE_MM)).collect();
+    let mut places: Vec<f64> = places.into_iter().collect::<Option<_>>()?;
+    places.sort_by(f64::total_cmp);
+    if places.windows(2).any(|w| w[1] - w[0] < APART_MM) {
+        return given.fault(
+            "puts both trestles in one place",
+            "give two distances from the end of the slab along its length",
+        );
+    }
+    Some(places)
+}
+
+/// Trestles nearer than this to each other are one, mm (judgement: the width of a trestle).
+const APART_MM: f64 = 50.0;
 
 fn stand(given: &Given<'_>, people: usize) -> Option<Vec<Point>> {
     let points = given.points(1, MOST_PEOPLE.into())?;

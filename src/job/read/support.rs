@@ -3,18 +3,23 @@
 use super::flaw;
 use crate::geom::Outline;
 use crate::job::given::Given;
-use crate::job::quantity::{Limits, from_to};
+use crate::job::quantity::{Limits, NUMBER, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Support, SupportPlace};
 
 /// What a support may be said to carry, kg (judgement).
 const LIMIT_KG: Limits = from_to(1.0, 10_000.0);
 
+/// Least stiffness of a support against a full one (judgement: below that it is no support).
+const LEAST_STIFFNESS: f64 = 0.01;
+
 /// Reads one support.
 pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support> {
     let what = r.text("what");
     let (line, pad) = (r.get("line"), r.get("pad"));
     let limit = r.get("limit").map(|l| l.mass(LIMIT_KG));
+    let stiffness = r.get("stiffness");
+    let stiffness = stiffness.map(|s| s.quantity(&NUMBER, from_to(LEAST_STIFFNESS, 1.0)));
     let (given, place) = place(r, line, pad)?;
     if top.is_some_and(|top| !touches(top, &place)) {
         return given.fault(
@@ -31,7 +36,12 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support>
         Some(limit) => Some(limit?),
         None => None,
     };
-    Some(Support { what, place, limit })
+    Some(Support {
+        what,
+        place,
+        limit,
+        stiffness: stiffness.unwrap_or(Some(1.0))?,
+    })
 }
 
 /// The one of `line` and `pad` that was given.

@@ -1,22 +1,22 @@
 //! Lift and carry.
 
-use crate::geom::Vector;
-use crate::handle::bend::{BendVerdict, Bending};
-use crate::handle::lift::{PeopleNeeded, Share, Verdict};
-use crate::handle::support::BearingVerdict;
-use crate::handle::{Handling, Piece};
+use super::both::Both;
+use crate::geom::{Bounds, Vector};
+use crate::handle::Piece;
+use crate::handle::lift::{PeopleNeeded, Stand, Verdict};
+use crate::handle::niosh::LiftOff;
 use crate::plan::Plan;
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
-use crate::sheet::figure::Figures;
 use crate::sheet::flow::{Block, Mark, Scale};
 use crate::sheet::item::{Dash, Ink, Stroke};
-use crate::sheet::pen::MIDDLE_MM;
+use crate::sheet::pen::{MIDDLE_MM, WIDE_MM};
 use crate::sheet::scene;
 use crate::sheet::table::{Heading, Table, Width};
+use crate::units::Mass;
 
 /// Height of the drawing, mm.
-const DRAWING_MM: f64 = 70.0;
+const DRAWING_MM: f64 = 66.0;
 
 /// Adds the pages.
 pub fn add(book: &mut Book<'_>) {
@@ -24,8 +24,7 @@ pub fn add(book: &mut Book<'_>) {
     let mut column = book.column(Scale::BENCH);
     column.place(&Block::Heading("Lift and carry the finished top".into()));
     let paper = column.reserve(DRAWING_MM);
-    let mut drawing = Drawing::fit(plan.top.outline.bounds(), paper, scene::DIMENSIONED_MM);
-    drawing.kept(&plan.top.outline);
+    let mut drawing = top(plan, paper);
     let bearer = Stroke::solid(MIDDLE_MM, Ink::Accent).dashed(Dash::Dashed);
     for line in &plan.handling.top.strength.best.support_lines {
         drawing.line_apart(line[0], line[1], bearer);
@@ -51,12 +50,23 @@ pub fn add(book: &mut Book<'_>) {
             base_corner(plan)
         ),
     ));
-    let parts = parts(&plan.handling, book.figures);
+    let parts = parts(plan, Both::of(book.figures));
     book.fill("Lift and carry", column, &parts);
 }
 
+/// The finished top with its cutouts, on paper.
+pub(super) fn top(plan: &Plan, paper: Bounds) -> Drawing {
+    let mut drawing = Drawing::fit(plan.top.outline.bounds(), paper, scene::DIMENSIONED_MM);
+    drawing.kept(&plan.top.outline);
+    let edge = Stroke::solid(WIDE_MM, Ink::Black);
+    for cutout in &plan.top.cutouts {
+        drawing.line(cutout, edge);
+    }
+    drawing
+}
+
 /// Name of the top's corner that the lifters' distances are counted from.
-fn base_corner(plan: &Plan) -> &str {
+pub(super) fn base_corner(plan: &Plan) -> &str {
     let base = plan.handling.top.base_line[0];
     let nearest = plan
         .top
@@ -66,93 +76,57 @@ fn base_corner(plan: &Plan) -> &str {
     nearest.map_or("", |c| &c.name)
 }
 
-fn parts(handling: &Handling, figures: Figures) -> Vec<Part> {
-    let top = &handling.top;
-    let mut parts: Vec<Part> = vec![
-        lifter_table(top, figures).into(),
-        Block::Paragraph(verdict_words(top, figures)).into(),
-        Block::List(Mark::Dot, advice(handling, figures)).into(),
-        Block::Subheading("Bending under its own weight".into()).into(),
-        bending_table(handling).into(),
-        Block::Note(bending_words(top)).into(),
-    ];
-    if let Some(setting) = &handling.setting {
-        parts.push(Block::Subheading("Set down on its supports".into()).into());
-        let rows = setting.bearings.iter().map(|b| {
-            let verdict = match b.verdict {
-                BearingVerdict::NoLimitGiven => "no limit given: ask its maker".to_owned(),
-                BearingVerdict::Within { limit } => {
-                    format!("limit given {}", figures.mass(limit))
-                }
-                BearingVerdict::Over { limit } => {
-                    format!("OVER the limit given, {}", figures.mass(limit))
-                }
-                BearingVerdict::Idle => "carries nothing: the top lifts off it".to_owned(),
-            };
-            vec![b.what.clone(), share_words(b.share, figures), verdict]
-        });
-        parts.push(
-            Table {
-                headings: vec![
-                    Heading::words("Support", Width::Part(1.0)),
-                    Heading::numbers("Carries up to", Width::Mm(40.0)),
-                    Heading::words("Limit", Width::Part(1.2)),
-                ],
-                rows: rows.collect(),
-                style: Scale::BENCH.body,
-            }
-            .into(),
-        );
-    }
-    parts
+fn parts(plan: &Plan, both: Both) -> Vec<Part> {
+    let (top, slab) = (&plan.handling.top, &plan.handling.slab);
+    vec![
+        lifter_table(top, both).into(),
+        Block::Paragraph(verdict_words(top, both)).into(),
+        Block::List(Mark::Dot, advice(plan, both)).into(),
+        Block::Subheading("The slab as delivered".into()).into(),
+        Block::Paragraph(verdict_words(slab, both)).into(),
+    ]
 }
 
-fn share_words(share: Share, figures: Figures) -> String {
-    match share {
-        Share::Carries(mass) => figures.mass(mass),
-        Share::LiftsOff => "nothing".into(),
-    }
-}
-
-fn lifter_table(top: &Piece, figures: Figures) -> Table {
+fn lifter_table(top: &Piece, both: Both) -> Table {
     let rows = top.lift.lifters.iter().map(|l| {
         vec![
             l.number.to_string(),
-            figures.tape_bare(l.from_end_mm),
-            figures.tape_bare(l.from_side_mm),
-            share_words(l.share, figures),
+            both.tape_stacked(l.from_end_mm),
+            both.tape_stacked(l.from_side_mm),
+            both.share_stacked(l.share),
             l.limit
-                .map_or_else(|| "none for so many".into(), |m| figures.mass(m)),
+                .map_or_else(|| "none for so many".into(), |m| both.mass_stacked(m)),
         ]
     });
-    let unit = figures.unit();
     Table {
         headings: vec![
-            Heading::words("Person", Width::Mm(20.0)),
-            Heading::numbers(format!("From end, {unit}"), Width::Mm(34.0)),
-            Heading::numbers(format!("From side, {unit}"), Width::Mm(36.0)),
+            Heading::words("Person", Width::Mm(22.0)),
+            Heading::numbers("From the end", Width::Part(1.0)),
+            Heading::numbers("From the side", Width::Part(1.0)),
             Heading::numbers("Carries up to", Width::Part(1.0)),
-            Heading::numbers("Team guideline", Width::Part(1.0)),
+            Heading::numbers("Guideline in this team", Width::Part(1.2)),
         ],
         rows: rows.collect(),
         style: Scale::BENCH.strong,
     }
 }
 
-/// What stands for or against lifting the top by hand, in words.
+/// What stands for or against lifting a piece by hand, in words.
 #[must_use]
-pub fn verdict_words(top: &Piece, figures: Figures) -> String {
-    let mass = figures.mass(top.lift.mass);
-    let people = match top.lift.people_needed {
-        PeopleNeeded::AtLeast(n) if n > top.lift.lifters.len() => {
+pub fn verdict_words(piece: &Piece, both: Both) -> String {
+    let mass = both.mass(piece.lift.mass);
+    let people = match piece.lift.people_needed {
+        PeopleNeeded::AtLeast(n) if n > piece.lift.lifters.len() => {
             format!("The guideline asks for at least {n} people.")
         }
         PeopleNeeded::AtLeast(_) => String::new(),
         PeopleNeeded::MoreThanATeam => {
-            "The guideline asks for more people than can lift as a team.".into()
+            "The guideline asks for more than four people, and more than four are unlikely to lift as a \
+             team."
+                .into()
         }
     };
-    let verdict = match top.lift.verdict {
+    let verdict = match piece.lift.verdict {
         Verdict::Within { utilisation } => format!(
             "The heaviest share is {:.0} % of its guideline figure. A guideline is not a safe limit.",
             utilisation * 100.0
@@ -163,19 +137,19 @@ pub fn verdict_words(top: &Piece, figures: Figures) -> String {
             limit,
         } => format!(
             "Person {lifter} would carry {}, the guideline figure in this team is {}.",
-            figures.mass(carried),
-            figures.mass(limit)
+            both.mass(carried),
+            both.mass(limit)
         ),
         Verdict::Tips { off_balance_mm } => format!(
             "The places do not hold it: they leave the balance point {} to one side.",
-            figures.tape(off_balance_mm)
+            both.tape(off_balance_mm)
         ),
         Verdict::TooManyHands { people } => {
             format!("{people} people are unlikely to lift as one team.")
         }
         Verdict::NotAHandLift { team_limit } => format!(
             "This is not a hand lift: a whole team counts on {} at most.",
-            figures.mass(team_limit)
+            both.mass(team_limit)
         ),
     };
     format!("Up to {mass}. {verdict} {people}")
@@ -183,82 +157,52 @@ pub fn verdict_words(top: &Piece, figures: Figures) -> String {
         .to_owned()
 }
 
-fn advice(handling: &Handling, figures: Figures) -> Vec<String> {
-    let top = &handling.top;
-    let off = &top.lift.off_trestles;
+fn advice(plan: &Plan, both: Both) -> Vec<String> {
+    let top = &plan.handling.top;
     let tilt = top
         .tilts
         .iter()
         .map(|t| t.lifted)
-        .fold(crate::units::Mass::default(), |a, b| {
-            if b.kg() > a.kg() { b } else { a }
-        });
-    vec![
+        .fold(Mass::default(), |a, b| if b > a { b } else { a });
+    let proposed = top.lift.lifters.iter().any(|l| l.stand == Stand::Proposed);
+    let mut advice = vec![
         format!(
-            "Tilting it up on edge takes up to {} at the far edge.",
-            figures.mass(tilt)
+            "Tilting it up on edge takes up to {} at the far edge at the start.",
+            both.mass(tilt)
         ),
-        format!(
-            "Off the trestles, the person who carries most: load {}, recommended weight limit {}, lifting \
-             index {:.1}. The equation is for lifting, not for carrying.",
-            figures.mass(off.load),
-            figures.mass(off.limit),
-            off.index
-        ),
+        lift_off_words(&top.lift.off_trestles, both),
         "Carry it on edge, never flat. Nobody stands where it can fall. Tie it whenever it stands."
             .into(),
+    ];
+    if proposed {
+        advice.push(
+            "The places are proposed: clear of corners and cutouts, reached from outside. Never lift by a \
+             narrow rail."
+                .into(),
+        );
+    }
+    advice
+}
+
+/// The lifting equation's answer and what would better it.
+#[must_use]
+pub fn lift_off_words(off: &LiftOff, both: Both) -> String {
+    let verdict = if off.index > 1.0 {
         format!(
-            "The slab as delivered: {}",
-            verdict_words(&handling.slab, figures)
-        ),
-    ]
-}
-
-fn bending_table(handling: &Handling) -> Table {
-    let mut rows = Vec::new();
-    for piece in [&handling.slab, &handling.top] {
-        for bending in piece.bendings() {
-            rows.push(bending_row(piece, bending));
-        }
-    }
-    Table {
-        headings: vec![
-            Heading::words("Stone", Width::Mm(34.0)),
-            Heading::words("How it lies", Width::Part(1.0)),
-            Heading::numbers("Bearers from the end, mm", Width::Mm(36.0)),
-            Heading::numbers("Stress, MPa", Width::Mm(18.0)),
-            Heading::numbers("Of what is allowed", Width::Mm(26.0)),
-        ],
-        rows,
-        style: Scale::DESK.body,
-    }
-}
-
-fn bending_row(piece: &Piece, bending: &Bending) -> Vec<String> {
-    let [a, b] = bending.worst.supports_mm;
-    let verdict = match bending.verdict {
-        BendVerdict::NotAbove { utilisation } => format!("{:.0} %", utilisation * 100.0),
-        BendVerdict::Above { utilisation } => format!("{:.0} %: do not", utilisation * 100.0),
+            "What lowers the limit most: {}. With that alone put right the index would be {:.1}.",
+            off.worst.cause.remedy(),
+            off.index_without
+        )
+    } else {
+        String::new()
     };
-    vec![
-        piece.name.clone(),
-        bending.what.to_owned(),
-        format!("{a:.0} and {b:.0}"),
-        format!("{:.2}", bending.worst.stress_mpa),
-        verdict,
-    ]
-}
-
-fn bending_words(top: &Piece) -> String {
-    let s = &top.strength;
     format!(
-        "Allowed {:.2} MPa = {:.2} MPa ÷ {:.0} ({}). Own weight × {:.1} for handling, thickness {:.1} mm, the \
-         thinnest reading. Sound stone only: a flaw breaks far earlier.",
-        s.allowed_mpa,
-        s.strength_mpa,
-        s.safety_factor,
-        s.strength_source,
-        s.handling_factor,
-        s.thickness_mm
+        "Off the trestles, the person who carries most: load {}, recommended weight limit {}, lifting index \
+         {:.1}. The equation is for lifting, not for carrying. {verdict}",
+        both.mass(off.load),
+        both.mass(off.limit),
+        off.index
     )
+    .trim_end()
+    .to_owned()
 }

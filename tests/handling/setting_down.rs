@@ -1,0 +1,242 @@
+//! The top on its supports: weak ones, overhangs, spans, a person leaning on it.
+
+use kerfwright::geom::{Outline, Point, Pose, Region, Seg, Vector};
+use kerfwright::handle::overhang::ReachLimit;
+use kerfwright::handle::support::{Setting, setting};
+use kerfwright::handle::{Load, Marks};
+use kerfwright::job::{self, Aid, Support, SupportPlace};
+use kerfwright::units::GRAVITY;
+
+#[allow(clippy::wildcard_imports)]
+use crate::fixtures::*;
+use crate::whole_job::whole_job;
+
+fn line(a: (f64, f64), b: (f64, f64), stiffness: f64) -> Support {
+    Support {
+        what: format!("line at {}", a.0),
+        place: SupportPlace::Line(p(a.0, a.1), p(b.0, b.1)),
+        limit: None,
+        stiffness,
+    }
+}
+
+fn side(x: f64, stiffness: f64) -> Support {
+    line((x, 50.0), (x, 550.0), stiffness)
+}
+
+fn edges(region: &Region) -> Marks {
+    let named = region.outer.segs().iter().enumerate();
+    Marks {
+        edges: named
+            .map(|(i, s)| (format!("edge {}", i + 1), *s))
+            .collect(),
+        ..Marks::default()
+    }
+}
+
+fn set(top: &Load, supports: Vec<Support>, thickness: f64, pose: Pose) -> Setting {
+    let mut job = whole_job(Aid::None);
+    job.stone.thickness = job::Thickness {
+        least: thickness,
+        mean: thickness,
+        most: thickness,
+    };
+    job.supports = supports;
+    setting(top, &job, &edges(&top.region), pose).unwrap()
+}
+
+const STILL: Pose = Pose::new(0.0, Vector::new(0.0, 0.0));
+
+fn slab(kg: f64) -> Load {
+    load(rectangle(2000.0, 600.0), kg)
+}
+
+#[test]
+fn a_weak_support_carries_in_proportion_to_its_stiffness() {
+    // Two in the middle of the stone, where it does not tilt: they share as they are stiff.
+    let supports = vec![side(100.0, 1.0), side(1900.0, 1.0), side(1000.0, 0.2)];
+    let shares = set(&slab(110.0), supports, 30.0, STILL);
+    let kg: Vec<f64> = shares
+        .bearings
+        .iter()
+        .map(|b| b.share.mass().kg())
+        .collect();
+    for (got, want) in kg.iter().zip([50.0, 50.0, 10.0]) {
+        close(*got, want, 1e-9);
+    }
+}
+
+#[test]
+fn shares_balance_for_random_supports() {
+    let mut spread = Spread(99);
+    for _ in 0..200 {
+        let mut supports = vec![side(100.0, 1.0), side(1900.0, 0.3 + 0.7 * spread.next())];
+        for _ in 0..4 {
+            let end = |s: &mut Spread| (50.0 + 1900.0 * s.next(), 30.0 + 540.0 * s.next());
+            let (a, b) = (end(&mut spread), end(&mut spread));
+            supports.push(line(a, b, 0.05 + 0.95 * spread.next()));
+        }
+        let setting = set(&slab(110.0), supports, 30.0, STILL);
+        let total: f64 = setting.bearings.iter().map(|b| b.share.mass().kg()).sum();
+        close(total, 110.0, 1e-9);
+        close(setting.off_balance_mm, 0.0, 1e-9);
+        assert!(setting.bearings.iter().all(|b| b.share.mass().kg() >= 0.0));
+        // A person adds to some support, and never more than the person weighs to all.
+        let leaning = setting.leaning.unwrap();
+        for (bearing, most) in setting.bearings.iter().zip(&leaning.carried) {
+            assert!(bearing.with_person.kg() >= bearing.share.mass().kg());
+            assert!(most.kg() <= 110.0 + 1000.0 / GRAVITY + 1e-9);
+        }
+    }
+}
+
+#[test]
+fn overhangs_are_measured_square_to_the_edge_and_limited_by_thickness_and_width() {
+    let supports = vec![side(100.0, 1.0), side(1700.0, 1.0)];
+    let setting = set(&slab(110.0), supports.clone(), 30.0, STILL);
+    let of = |setting: &Setting, edge: &str| {
+        let found = setting.overhangs.iter().find(|o| o.edge == edge);
+        found.unwrap_or_else(|| panic!("{edge}")).clone()
+    };
+    let right = of(&setting, "edge 2");
+    close(right.overhang_mm, 300.0, 1e-9);
+    assert_eq!(right.limit, ReachLimit::UpTo { limit_mm: 250.0 });
+    assert!(right.is_over());
+    assert_eq!(setting.overhangs[0], right);
+    // A third of 600 is less than 250.
+    let front = of(&setting, "edge 1");
+    close(front.overhang_mm, 50.0, 1e-9);
+    assert_eq!(front.limit, ReachLimit::UpTo { limit_mm: 200.0 });
+    // Thin and thinner.
+    let thin = |t: f64| of(&set(&slab(110.0), supports.clone(), t, STILL), "edge 2").limit;
+    assert_eq!(thin(20.0), ReachLimit::UpTo { limit_mm: 150.0 });
+    assert_eq!(thin(12.0), ReachLimit::NonePublished);
+    // By hand: 300 mm beyond, the person's 1 kN 250 out on 300 mm, spread to 550 from the end of the
+    // line; own weight over the whole 600.
+    let own = GRAVITY * 110.0 / 2000.0 / 600.0 * 300.0 * 150.0;
+    let stress = 6.0 * (own + 1000.0 * 250.0 / 550.0) / 900.0;
+    close(right.person_mpa.unwrap(), stress, 1e-9);
+    // 50 mm beyond: half the strip the person bears on, 25 out, in the middle of a long line.
+    let own = GRAVITY * 110.0 / 2000.0 / 600.0 * 50.0 * 25.0;
+    let stress = 6.0 * (own + 500.0 * 25.0 / 325.0) / 900.0;
+    close(front.person_mpa.unwrap(), stress, 1e-9);
+}
+
+#[test]
+fn a_cutout_in_the_line_of_the_support_takes_from_it() {
+    let supports = vec![
+        line((50.0, 200.0), (1950.0, 200.0), 1.0),
+        line((50.0, 580.0), (1950.0, 580.0), 1.0),
+    ];
+    let whole = set(&slab(110.0), supports.clone(), 30.0, STILL);
+    let mut top = rectangle(2000.0, 600.0);
+    let hole = [
+        p(900.0, 150.0),
+        p(1100.0, 150.0),
+        p(1100.0, 400.0),
+        p(900.0, 400.0),
+    ];
+    top.holes.push(Outline::polygon(&hole).unwrap());
+    let holed = set(&load(top, 105.0), supports, 30.0, STILL);
+    let front = |s: &Setting| {
+        s.overhangs
+            .iter()
+            .find(|o| o.edge == "edge 1")
+            .unwrap()
+            .clone()
+    };
+    close(front(&whole).overhang_mm, 200.0, 1e-9);
+    // By hand: the shelf is 2000 × 200. The person bears 150 out; at an end of the line the weight
+    // spreads over 450 of it, over the cutout, 200 of 600 missing, over 400.
+    let own = |kg: f64, area: f64, net: f64| GRAVITY * kg / area * 400_000.0 * 100.0 / net;
+    let stress = |own: f64, over: f64| 6.0 * (own + 1000.0 * 150.0 / over) / 900.0;
+    let one = stress(own(110.0, 1_200_000.0, 2000.0), 450.0);
+    close(front(&whole).person_mpa.unwrap(), one, 1e-9);
+    let other = stress(own(105.0, 1_150_000.0, 1800.0), 400.0);
+    close(front(&holed).person_mpa.unwrap(), other, 1e-9);
+}
+
+#[test]
+fn the_free_span_is_the_distance_of_parallel_supports() {
+    let between = |supports: Vec<Support>| set(&slab(110.0), supports, 30.0, STILL).span.unwrap();
+    let sides = between(vec![side(100.0, 1.0), side(900.0, 1.0), side(1900.0, 1.0)]);
+    close(sides.span_mm, 1000.0, 1e-2);
+    assert!(sides.is_over());
+    // Front and back rail as well: their distance is the less.
+    let framed = between(vec![
+        side(100.0, 1.0),
+        side(1900.0, 1.0),
+        line((100.0, 50.0), (1900.0, 50.0), 1.0),
+        line((100.0, 550.0), (1900.0, 550.0), 1.0),
+    ]);
+    close(framed.span_mm, 500.0, 1e-2);
+    assert!(!framed.is_over());
+}
+
+#[test]
+fn a_person_on_the_end_tips_a_top_that_reaches_far_out() {
+    let tips = |x: f64, kg: f64| {
+        let supports = vec![side(300.0, 1.0), side(x, 1.0)];
+        set(&slab(kg), supports, 30.0, STILL)
+            .leaning
+            .unwrap()
+            .tips_at
+    };
+    // About x = 1400: 90 kg on 400 mm against a person on 600 mm.
+    let at: Point = tips(1400.0, 90.0).unwrap();
+    close(at.x, 2000.0, 1e-9);
+    assert_eq!(tips(1900.0, 90.0), None);
+}
+
+#[test]
+fn a_turned_job_is_set_down_the_same_and_a_mirrored_one_in_mirror_image() {
+    let mut top = rectangle(2000.0, 600.0);
+    top.holes
+        .push(Outline::circle(p(700.0, 320.0), 150.0).unwrap());
+    let supports = || vec![side(60.0, 1.0), side(900.0, 0.4), side(1650.0, 1.0)];
+    let here = set(&load(top.clone(), 100.0), supports(), 30.0, STILL);
+    let same = |there: &Setting, order: [usize; 3]| {
+        for (i, j) in order.into_iter().enumerate() {
+            let (a, b) = (&here.bearings[i], &there.bearings[j]);
+            close(a.share.mass().kg(), b.share.mass().kg(), 1e-9);
+            close(a.with_person.kg(), b.with_person.kg(), 1e-9);
+        }
+        let (a, b) = (
+            here.leaning.as_ref().unwrap(),
+            there.leaning.as_ref().unwrap(),
+        );
+        close(a.stress_mpa / b.stress_mpa, 1.0, 1e-6);
+        close(
+            here.span.unwrap().span_mm,
+            there.span.unwrap().span_mm,
+            1e-2,
+        );
+        close(
+            here.overhangs[0].overhang_mm,
+            there.overhangs[0].overhang_mm,
+            1e-6,
+        );
+        let person = |s: &Setting| s.overhangs[0].person_mpa.unwrap();
+        close(person(&here), person(there), 1e-6);
+    };
+    let pose = Pose::new(0.9, Vector::new(400.0, -100.0));
+    let turned = Region {
+        outer: top.outer.posed(pose),
+        holes: top.holes.iter().map(|h| h.posed(pose)).collect(),
+    };
+    same(
+        &set(&load(turned, 100.0), supports(), 30.0, pose),
+        [0, 1, 2],
+    );
+    let mirror = |s: &Seg| match *s {
+        Seg::Line(a, b) => Seg::Line(p(2000.0 - b.x, b.y), p(2000.0 - a.x, a.y)),
+        Seg::Arc(_) => panic!("the outline is straight"),
+    };
+    let segs = top.outer.segs().iter().rev().map(mirror).collect();
+    let mirrored = Region {
+        outer: Outline::new(segs).unwrap(),
+        holes: vec![Outline::circle(p(1300.0, 320.0), 150.0).unwrap()],
+    };
+    let others = vec![side(350.0, 1.0), side(1100.0, 0.4), side(1940.0, 1.0)];
+    same(&set(&load(mirrored, 100.0), others, 30.0, STILL), [2, 1, 0]);
+}
