@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{DustMethod, EdgeState, Finish, Range, Thickness};
+use crate::job::{DustMethod, EdgeState, Finish, Power, Range, Thickness};
 use crate::units::{LengthUnit, Mass, MassRange};
+use crate::words::Language;
 
 /// The title block.
 #[derive(Clone, Debug, Serialize)]
@@ -15,6 +16,8 @@ pub struct JobNote {
     pub region: String,
     /// Region in words.
     pub region_name: String,
+    /// Language of the helper's and the safety page.
+    pub language: Language,
     /// Date, or empty.
     pub date: String,
     /// For whom.
@@ -214,6 +217,8 @@ pub struct Kit {
     pub curve_factor: f64,
     /// How the dust is held down.
     pub dust_method: DustMethod,
+    /// What drives the machine.
+    pub power: Power,
 }
 
 /// A support.
