@@ -28,6 +28,8 @@ pub struct Scale {
     pub subheading: Style,
     /// Notes and sources.
     pub small: Style,
+    /// The words in the boxes of a stop and a caution.
+    pub notice_words: [&'static str; 2],
 }
 
 impl Scale {
@@ -51,6 +53,7 @@ impl Scale {
             heading: Style::new(Bold, heading, heading * HEADING_MM).inked(Ink::Accent),
             subheading: Style::new(Bold, subheading, subheading * HEADING_MM),
             small: Style::new(Regular, small, small * TEXT_MM),
+            notice_words: [Grade::Stop.word(), Grade::Caution.word()],
         }
     }
 }

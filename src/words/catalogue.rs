@@ -150,6 +150,29 @@ impl Catalogue {
         notation.number(&notation.date(english))
     }
 
+    /// A cited source with the words behind it, which tell how sure it is, in this language; the
+    /// document keeps its own name.
+    #[must_use]
+    pub fn source(&self, cited: &str) -> String {
+        if let Some(term) = self.find_term(cited) {
+            return term.to_owned();
+        }
+        let parts = cited.rsplit_once('(');
+        let Some((document, sure)) = parts.and_then(|(d, s)| Some((d, s.strip_suffix(')')?))) else {
+            return cited.to_owned();
+        };
+        match sure.rsplit_once("; ") {
+            Some((year, sure)) => format!("{document}({year}; {})", self.term(sure)),
+            None => format!("{document}({})", self.term(sure)),
+        }
+    }
+
+    /// The words in the boxes of a stop and a caution.
+    #[must_use]
+    pub fn notice(&'static self) -> [&'static str; 2] {
+        ["safety.stop_word", "safety.caution_word"].map(|id| self.text(id))
+    }
+
     /// Who has read the translation; nothing while nobody has, and for English.
     #[must_use]
     pub fn read_by(&self) -> Option<&str> {

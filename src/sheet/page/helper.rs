@@ -23,9 +23,13 @@ use entry::Entry;
 pub fn add(book: &mut Book<'_>) {
     let say = Say::of(book);
     let name = say.line("name", &[]);
-    let mut pages = entry::Pages::new(book.column(Scale::HELPER));
+    let scale = Scale {
+        notice_words: book.words.notice(),
+        ..Scale::HELPER
+    };
+    let mut pages = entry::Pages::new(book.column(scale));
     for entry in say.entries() {
-        pages.place(entry, || book.column(Scale::HELPER));
+        pages.place(entry, || book.column(scale));
     }
     for items in pages.finish() {
         book.add(&name, items);

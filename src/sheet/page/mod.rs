@@ -2,6 +2,7 @@
 
 pub mod bending;
 pub mod both;
+pub mod body;
 pub mod curve;
 pub mod glance;
 pub mod helper;

@@ -11,6 +11,8 @@ const LINE_MM: f64 = 11.5;
 const BEHIND_MM: f64 = 2.0;
 /// From one line to the next label, mm.
 const BETWEEN_MM: f64 = 6.0;
+/// Below the drawing, mm.
+const UNDER_MM: f64 = 2.0;
 /// How much wider than the others the first of several lines is: a name before a date.
 const FIRST_SHARE: f64 = 1.6;
 
@@ -71,10 +73,11 @@ impl Pages {
             Entry::Boxes(mark, lines) => self.list(mark, &lines, &fresh),
             Entry::Drawing(view) => {
                 let note = Block::Note(view.note);
-                let height = view.height_mm + self.column.height_of(&note);
+                let height = view.height_mm + UNDER_MM + self.column.height_of(&note);
                 self.make_room(height, &fresh);
                 let area = self.column.reserve(view.height_mm);
                 self.column.items.append(&mut (view.draw)(area));
+                self.column.reserve(UNDER_MM);
                 self.column.place(&note);
             }
             Entry::Line(labels) => {

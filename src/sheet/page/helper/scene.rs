@@ -23,7 +23,7 @@ const HEIGHT_MM: f64 = 78.0;
 /// Names in the drawing.
 const NAME: Style = Style::new(Face::Bold, 14.0, 6.4);
 /// Radius of the mark of a person, mm on paper.
-const PERSON_MM: f64 = 1.6;
+const PERSON_MM: f64 = 1.3;
 
 /// The first cut with the slab, the waste it frees, the band and the people.
 pub(super) fn places(say: &Say<'_>, cut: &Cut) -> View {
