@@ -7,6 +7,7 @@ use toml::{Table, Value};
 
 use super::{Language, Notation};
 use crate::tables::record::{Said, Values, fill};
+use crate::tables::region::Standing;
 
 /// The files of a catalogue, each a TOML table of templates.
 macro_rules! files {
@@ -145,6 +146,13 @@ impl Catalogue {
     pub fn value(&self, english: &str) -> String {
         if let Some(term) = self.find_term(english) {
             return term.to_owned();
+        }
+        let borrowed = Standing::Borrowed.words();
+        if let (Some(rule), Some(remark)) = (
+            english.strip_suffix(borrowed),
+            self.find_term(borrowed),
+        ) {
+            return format!("{}{remark}", self.value(rule));
         }
         let notation = self.notation();
         notation.number(&notation.date(english))
