@@ -4,7 +4,7 @@
 //!
 //! | stage | takes → gives |
 //! |---|---|
-//! | [`units`], [`diag`], [`geom`], [`tables`] | ground: lengths and masses, findings, exact outlines, sourced figures |
+//! | [`units`], [`diag`], [`geom`], [`tables`], [`words`] | ground: lengths and masses, findings, exact outlines, sourced figures, languages |
 //! | [`job`] | text → [`job::Job`]: defaults filled in, millimetres, outlines checked |
 //! | [`place`] | job → [`place::Placement`], or why nothing fits |
 //! | [`cut`] | placement → [`cut::Cut`]s in order, with set-out, strokes, passes |
@@ -51,3 +51,4 @@ pub mod repair;
 pub mod sheet;
 pub mod tables;
 pub mod units;
+pub mod words;

@@ -8,6 +8,7 @@ use crate::plan::Plan;
 use crate::render;
 use crate::sheet::figure::{Figures, time};
 use crate::sheet::item::{Paper, Sheet};
+use crate::words::Language;
 
 /// What `sheet` can be told.
 #[derive(Debug, clap::Args)]
@@ -21,6 +22,14 @@ pub struct Options {
     /// Size of the paper
     #[arg(long, value_enum, default_value_t)]
     paper: PaperName,
+    /// Language of the helper's and the safety page; left out: the job's own, or English
+    #[arg(short, long, value_name = "LANGUAGE", value_parser = language)]
+    language: Option<Language>,
+}
+
+/// Reads a language, or says which there are.
+fn language(text: &str) -> Result<Language, String> {
+    Language::parse(text).ok_or_else(|| format!("there is {}", Language::list()))
 }
 
 #[derive(Clone, Copy, Debug, Default, clap::ValueEnum)]
@@ -35,10 +44,13 @@ enum PaperName {
 /// Writes the sheet and says in a few lines what was planned.
 #[must_use]
 pub fn run(options: &Options) -> Ending {
-    let (text, plan) = match planned(&options.job) {
+    let (text, mut plan) = match planned(&options.job) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
+    if let Some(language) = options.language {
+        plan.job.language = language;
+    }
     let paper = match options.paper {
         PaperName::A4 => Paper::A4,
         PaperName::Letter => Paper::Letter,

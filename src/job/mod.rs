@@ -49,6 +49,7 @@ use crate::geom::{Outline, Point, Seg, seg};
 use crate::tables::region::RegionCode;
 use crate::tables::stone::StoneKind;
 use crate::units::{LengthUnit, Mass};
+use crate::words::Language;
 
 /// Reads a job file into a job, and the remarks on it.
 ///
@@ -130,6 +131,8 @@ pub struct Job {
 pub struct Heading {
     /// Name of the job.
     pub title: String,
+    /// Language of the helper's and the safety page.
+    pub language: Language,
     /// Date as `YYYY-MM-DD`; empty when the job file gives none.
     pub date: String,
     /// For whom.

@@ -19,6 +19,7 @@ pub(super) fn job_note(job: &Job) -> JobNote {
         },
         region: job.region.code().into(),
         region_name: job.region.name().into(),
+        language: heading.language,
         date: heading.date,
         made_for: heading.made_for,
         made_by: heading.made_by,
@@ -169,6 +170,7 @@ pub(super) fn kit(job: &Job) -> Kit {
         curve_factor: job.passes.curve_factor,
         waste_piece: job.passes.waste_piece,
         dust_method: job.dust.method,
+        power: job.machine.power,
     }
 }
 

@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{DustMethod, EdgeState, Finish, Range, Survey, Thickness};
+use crate::job::{DustMethod, EdgeState, Finish, Power, Range, Survey, Thickness};
 use crate::units::{LengthUnit, Mass, MassRange};
+use crate::words::Language;
 
 /// The title block.
 #[derive(Clone, Debug, Serialize)]
@@ -15,6 +16,8 @@ pub struct JobNote {
     pub region: String,
     /// Region in words.
     pub region_name: String,
+    /// Language of the helper's and the safety page.
+    pub language: Language,
     /// Date, or empty.
     pub date: String,
     /// For whom.
@@ -247,6 +250,8 @@ pub struct Kit {
     pub waste_piece: Mass,
     /// How the dust is held down.
     pub dust_method: DustMethod,
+    /// What drives the machine.
+    pub power: Power,
 }
 
 /// A support.

@@ -4,9 +4,11 @@ use std::fmt::Write;
 
 use crate::plan::Plan;
 use crate::sheet::figure::{Figures, time};
+use crate::sheet::page::body::ear_words;
 use crate::sheet::page::both::Both;
-use crate::sheet::page::protection::{caught_words, ear_words};
-use crate::sheet::page::safety::{at_hand_words, grams, required_words};
+use crate::sheet::page::protection::{at_hand_words, caught_words, required_words};
+use crate::sheet::page::safety::grams;
+use crate::words::{Catalogue, Language};
 
 /// Writes lifting, then dust, vibration and noise.
 pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
@@ -16,16 +18,17 @@ pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
     };
     super::text_lifting::write(&mut row, Both::of(figures), plan);
     let h = &plan.hazards;
+    let english = Catalogue::of(Language::English);
     let _ = writeln!(out, "\nDUST, VIBRATION, NOISE");
     let mut row = |name: &str, value: &str| {
         let _ = writeln!(out, "  {name:<18} {value}");
     };
     row("stone to dust", &grams(&h.silica.dust_g));
     row("silica in it", &grams(&h.silica.silica_g));
-    row("carried away", &caught_words(h));
+    row("carried away", &caught_words(h, english));
     row("limit", &h.silica.limit_text);
-    row("respirator needed", &required_words(h));
-    row("at hand", &at_hand_words(h));
+    row("respirator needed", &required_words(h, english));
+    row("at hand", &at_hand_words(h, english));
     row(
         "vibration",
         &format!(
@@ -38,7 +41,7 @@ pub(super) fn write(out: &mut String, figures: Figures, plan: &Plan) {
     if let Some(lex) = h.noise.lex_8h_db {
         row("noise", &format!("{lex:.1} dB(A) over 8 h"));
     }
-    row("hearing protector", &ear_words(h));
+    row("hearing protector", &ear_words(h, english));
     let _ = writeln!(out, "  order of controls");
     for (i, step) in h.order.iter().enumerate() {
         let state = step.state.word();

@@ -6,6 +6,7 @@ use super::frame::Frame;
 use super::item::{Item, Page, Sheet};
 use super::table::{Placed, Table};
 use crate::plan::Plan;
+use crate::words::Catalogue;
 
 /// A sheet being written.
 #[derive(Debug)]
@@ -14,6 +15,8 @@ pub struct Book<'a> {
     pub plan: &'a Plan,
     /// How its numbers are printed.
     pub figures: Figures,
+    /// The words of the helper's and the safety page.
+    pub words: &'static Catalogue,
     frame: Frame,
     pages: Vec<Page>,
 }
@@ -48,6 +51,7 @@ impl<'a> Book<'a> {
             figures: Figures {
                 units: plan.job.units,
             },
+            words: Catalogue::of(plan.job.language),
             frame,
             pages: Vec::new(),
         }

@@ -28,6 +28,8 @@ pub struct Scale {
     pub subheading: Style,
     /// Notes and sources.
     pub small: Style,
+    /// The words in the boxes of a stop and a caution.
+    pub notice_words: [&'static str; 2],
 }
 
 impl Scale {
@@ -36,7 +38,7 @@ impl Scale {
     /// For pages read at the bench: body 11 pt, numbers 13 pt bold.
     pub const BENCH: Self = Self::of([11.0, 13.0, 16.0, 12.0, 9.0]);
     /// For the helper's page, read at arm's length and more: nothing under 14 pt.
-    pub const HELPER: Self = Self::of([15.0, 17.0, 22.0, 17.0, 14.0]);
+    pub const HELPER: Self = Self::of([14.0, 16.0, 20.0, 16.0, 14.0]);
 
     /// From sizes in points: body, strong, heading, subheading, small. Line distances are 1.36
     /// times the size for text and 1.25 times for headings (judgement: calm at a bench's distance).
@@ -51,6 +53,7 @@ impl Scale {
             heading: Style::new(Bold, heading, heading * HEADING_MM).inked(Ink::Accent),
             subheading: Style::new(Bold, subheading, subheading * HEADING_MM),
             small: Style::new(Regular, small, small * TEXT_MM),
+            notice_words: [Grade::Stop.word(), Grade::Caution.word()],
         }
     }
 }

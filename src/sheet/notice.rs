@@ -65,7 +65,12 @@ fn edge(column: &Column, foot: f64, border: f64) -> Item {
 /// Draws the grade's word and returns how far it reaches from the left, mm.
 fn word(inner: &mut Column, grade: Grade, style: &Style) -> f64 {
     let base = inner.y - style.base_mm();
-    let width = style.width_mm(grade.word());
+    let [stop, caution] = inner.scale.notice_words;
+    let word = match grade {
+        Grade::Stop => stop,
+        Grade::Caution => caution,
+    };
+    let width = style.width_mm(word);
     let cap = cap_height_mm(style.face, style.size_pt);
     let panel = Bounds {
         min: Point::new(inner.x, base - PANEL_MM),
@@ -78,7 +83,7 @@ fn word(inner: &mut Column, grade: Grade, style: &Style) -> f64 {
     };
     let at = Point::new(inner.x + PANEL_MM, base);
     inner.items.push(Path::frame(panel, stroke, fill).into());
-    let text = style.inked(ink).text(grade.word(), at, Anchor::Start);
+    let text = style.inked(ink).text(word, at, Anchor::Start);
     inner.items.push(text.into());
     panel.width() + 2.0 * PANEL_MM
 }

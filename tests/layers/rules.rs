@@ -3,8 +3,8 @@
 use crate::source::{Named, Token, paths, tokens};
 
 /// The stages in their order: each may use only itself and those before it.
-pub(crate) const ORDER: [&str; 15] = [
-    "units", "diag", "geom", "tables", "job", "place", "cut", "piece", "repair", "handle",
+pub(crate) const ORDER: [&str; 16] = [
+    "units", "diag", "geom", "tables", "words", "job", "place", "cut", "piece", "repair", "handle",
     "hazard", "plan", "sheet", "render", "cli",
 ];
 /// Most lines of a file.

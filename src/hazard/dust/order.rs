@@ -8,7 +8,7 @@ use crate::hazard::notes::Notes;
 use crate::hazard::respirator::{Enough, RespiratorReport};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, SHORT_SHIFT_H, Site, TableAnswer, lookup};
-use crate::tables::record::{Phrase, Record, fill, number};
+use crate::tables::record::{Phrase, Record, Said, number};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -70,6 +70,9 @@ pub struct Step {
     pub state: State,
     /// What the regulator's table would answer with it, where that is less than now.
     pub table: Option<TableAnswer>,
+    /// How it was said, to be said in another language.
+    #[serde(skip)]
+    pub said: Said,
 }
 
 /// How a step stands.
@@ -118,12 +121,19 @@ pub(in crate::hazard) fn list(
         ("airflow", number(dust.least_airflow_m3h, 0)),
         ("disc", number(dust.widest_disc_mm, 0)),
     ];
-    let step = |phrase: &Phrase, state, table| Step {
-        id: phrase.id,
-        what: phrase.title.into(),
-        how: fill(phrase.detail, &values),
-        state,
-        table,
+    let step = |phrase: &'static Phrase, state, table| {
+        let said = Said {
+            phrase,
+            values: values.to_vec(),
+        };
+        Step {
+            id: phrase.id,
+            what: phrase.title.into(),
+            how: said.put_into(phrase.detail),
+            state,
+            table,
+            said,
+        }
     };
     vec![
         step(&LESS, State::done_if(!work.cuts()), table.in_short_shift()),

@@ -5,6 +5,7 @@ use crate::job::ledger::Units;
 use crate::job::reader::Reader;
 use crate::tables::region::RegionCode;
 use crate::units::LengthUnit;
+use crate::words::Language;
 
 const UNITS: [(&str, LengthUnit); 2] = [("mm", LengthUnit::Millimetre), ("in", LengthUnit::Inch)];
 
@@ -14,6 +15,7 @@ pub(super) fn read(r: &mut Reader<'_>) -> (Heading, RegionCode) {
     let region = region(r);
     let heading = Heading {
         title: r.text("title"),
+        language: language(r),
         date: r.get("date").and_then(|d| d.date()).unwrap_or_default(),
         made_for: r.text("made_for"),
         made_by: r.text("made_by"),
@@ -33,6 +35,13 @@ fn units(r: &mut Reader<'_>) {
         }
     };
     r.ledger.set_units(units);
+}
+
+/// English when nothing is said, which is no assumption about the job.
+fn language(r: &mut Reader<'_>) -> Language {
+    let codes = Language::ALL.map(|language| (language.code(), language));
+    let given = r.get("language").and_then(|given| given.choice(&codes));
+    given.unwrap_or_default()
 }
 
 fn region(r: &mut Reader<'_>) -> RegionCode {

@@ -1,6 +1,7 @@
 //! The pages of the job sheet, one file each, in the order they are bound.
 
 pub mod bending;
+pub mod body;
 pub mod both;
 pub mod curve;
 pub mod cutout;

@@ -1,66 +1,108 @@
-//! Dust and safety.
+//! Dust and safety, in the language of the job.
+//!
+//! The fixed words are in the catalogues (`words/en/safety.toml`), findings in their phrases.
 
+use super::body;
+use super::protection::{self, Row, row};
 use crate::diag::Finding;
 use crate::hazard::Hazards;
+use crate::hazard::protective::ProtectiveItem;
 use crate::hazard::respirator::Required;
+use crate::plan::Plan;
 use crate::sheet::book::{Book, Part};
-use crate::sheet::figure::time;
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
 use crate::sheet::page::glance::sentence;
-use crate::sheet::page::protection;
 use crate::sheet::table::{Heading, Table, Width};
 use crate::tables::dust_control::{Control, TableAnswer};
-use crate::tables::respirator::Assigned;
+use crate::tables::protective as sign;
+use crate::tables::region::{SilicaLimit, Standing};
+use crate::words::{Catalogue, Language};
 
 /// Adds the pages.
 pub fn add(book: &mut Book<'_>) {
-    let plan = book.plan;
-    let h = &plan.hazards;
-    let mut parts: Vec<Part> = vec![Block::Heading("Dust and safety".into()).into()];
-    parts.push(Block::Rows([dust_rows(h), protection::rule_rows(h)].concat()).into());
-    parts.push(Block::Note(sentence(&h.silica.limit_text)).into());
-    parts.push(
-        Block::Note(
-            "The grams tell what must be caught. They do not predict what is in the air: no exposure \
-             follows from them."
-                .into(),
-        )
-        .into(),
-    );
-    parts.push(Block::Subheading("The order of controls".into()).into());
-    parts.push(protection::order_table(h).into());
-    parts.push(Block::Subheading("The mask, last".into()).into());
-    parts.push(Block::Rows(protection::respirator_rows(h)).into());
-    parts.push(Block::Subheading("Hands and ears".into()).into());
-    parts.push(Block::Rows([body_rows(h), protection::day_rows(h)].concat()).into());
-    parts.push(Block::Note(values_words(h)).into());
-    parts.push(Block::Subheading("Disc".into()).into());
-    parts.push(disc_table(h).into());
-    parts.push(Block::Subheading("Wear".into()).into());
-    let wear = h.protective.iter().map(|p| {
-        let sign = p.sign.map_or_else(String::new, |s| format!(" (sign {s})"));
-        format!("{}{sign}: {}", sentence(&p.what), p.why)
-    });
-    parts.push(Block::List(Mark::Square, wear.collect()).into());
-    parts.push(
-        Block::Subheading("What studies measured; not a forecast for this job".into()).into(),
-    );
-    parts.push(measured_table(h).into());
-    parts.push(Block::Heading("Cautions".into()).into());
-    parts.extend(plan.cautions.iter().map(|c| caution(c).into()));
-    book.flow("Dust and safety", Scale::DESK, &parts);
+    let (plan, words) = (book.plan, book.words);
+    let text = |id: &str| words.say(&format!("safety.{id}"), &[]);
+    let mut parts = vec![Block::Heading(text("title")).into()];
+    if words.language != Language::English {
+        let standing = words.standing().into_iter();
+        parts.extend(standing.map(|line| Block::Note(line).into()));
+        parts.extend(stops(plan, words));
+    }
+    parts.extend(numbers(&plan.hazards, words));
+    parts.push(Block::Heading(text("cautions")).into());
+    if plan.cautions.iter().any(|c| said(c, plan, words).is_none()) {
+        parts.push(Block::Note(text("untranslated")).into());
+    }
+    let caution = |c: &Finding| notice(Grade::Caution, c, plan, words).into();
+    parts.extend(plan.cautions.iter().map(caution));
+    let scale = Scale {
+        notice_words: words.notice(),
+        ..Scale::DESK
+    };
+    book.flow(words.text("safety.name"), scale, &parts);
 }
 
-fn caution(finding: &Finding) -> Block {
-    let lines = vec![
-        finding.detail.clone(),
-        format!("Source: {}", finding.source),
-    ];
-    Block::Notice(Grade::Caution, sentence(&finding.title), lines)
+/// The stops again, which stand in English on page 1.
+fn stops(plan: &Plan, words: &'static Catalogue) -> Vec<Part> {
+    let heading = Block::Subheading(words.say("safety.stops", &[]));
+    let notices = plan
+        .stops
+        .iter()
+        .map(|s| notice(Grade::Stop, s, plan, words).into());
+    let mut parts: Vec<Part> = notices.collect();
+    if !parts.is_empty() {
+        parts.insert(0, heading.into());
+    }
+    parts
 }
 
-fn row(name: &str, value: String) -> (String, String) {
-    (name.to_owned(), value)
+/// Title and detail of a finding in the language of the page, if it can say them.
+fn said(finding: &Finding, plan: &Plan, words: &Catalogue) -> Option<[String; 2]> {
+    if words.language == Language::English {
+        return Some([finding.title.clone(), finding.detail.clone()]);
+    }
+    let mut all = plan.hazards.said.iter();
+    let same =
+        all.find(|s| s.phrase.id == finding.id && s.put_into(s.phrase.title) == finding.title);
+    words.said(same?)
+}
+
+fn notice(grade: Grade, finding: &Finding, plan: &Plan, words: &Catalogue) -> Block {
+    let [title, detail] = said(finding, plan, words)
+        .unwrap_or_else(|| [finding.title.clone(), finding.detail.clone()]);
+    let source = [("source", words.source(&finding.source))];
+    let lines = vec![detail, words.say("safety.source", &source)];
+    Block::Notice(grade, sentence(&title), lines)
+}
+
+/// Everything but the findings.
+fn numbers(h: &Hazards, words: &Catalogue) -> Vec<Part> {
+    let text = |id: &str| words.say(&format!("safety.{id}"), &[]);
+    let heading = |id: &str| Block::Subheading(text(id)).into();
+    let dust = [dust_rows(h, words), protection::rule_rows(h, words)].concat();
+    let wear = h
+        .protective
+        .iter()
+        .map(|p| wear_words(p, h, words))
+        .collect();
+    vec![
+        Block::Rows(dust).into(),
+        Block::Note(limit_words(&h.silica.limit, words)).into(),
+        Block::Note(text("grams")).into(),
+        heading("order.heading"),
+        protection::order_table(h, words).into(),
+        heading("mask.heading"),
+        Block::Rows(protection::respirator_rows(h, words)).into(),
+        heading("body.heading"),
+        Block::Rows(body::rows(h, words)).into(),
+        Block::Note(body::values_words(h, words)).into(),
+        heading("disc.heading"),
+        disc_table(h, words).into(),
+        heading("wear.heading"),
+        Block::List(Mark::Square, wear).into(),
+        heading("measured.heading"),
+        measured_table(h, words).into(),
+    ]
 }
 
 /// A range of grams: `980–1100 g`, in kilograms from ten of them on.
@@ -83,178 +125,129 @@ pub fn grams(range: &crate::job::Range) -> String {
     }
 }
 
-fn dust_rows(h: &Hazards) -> Vec<(String, String)> {
+fn dust_rows(h: &Hazards, words: &Catalogue) -> Vec<Row> {
     let control = match h.dust.control {
-        Control::Water => "water fed to the disc",
-        Control::Extraction => "shroud and extractor",
-        Control::Nothing => "NONE proven",
+        Control::Water => "water",
+        Control::Extraction => "extraction",
+        Control::Nothing => "nothing",
     };
+    let hours = format!("{:.1} h", h.dust.task_hours);
     let mut rows = vec![
-        row("Stone turned to dust or slurry", grams(&h.silica.dust_g)),
-        row("Crystalline silica in it", grams(&h.silica.silica_g)),
-        row("Held down by", control.into()),
-        row("Dusty work that day", format!("{:.1} h", h.dust.task_hours)),
+        row(words, "dust", words.value(&grams(&h.silica.dust_g))),
+        row(words, "silica", words.value(&grams(&h.silica.silica_g))),
+        row(
+            words,
+            "held",
+            words.say(&format!("safety.held.{control}"), &[]),
+        ),
+        row(words, "hours", words.value(&hours)),
     ];
     if let Some(answer) = h.dust.table_answer {
-        let words = match answer {
-            TableAnswer::NoRespirator => "listed; no respirator asked for".to_owned(),
-            TableAnswer::Apf(apf) => format!("listed; respirator with APF {apf} or more"),
-            TableAnswer::NotInTable => "not in the table: exposure must be assessed".to_owned(),
+        let said = match answer {
+            TableAnswer::NoRespirator => words.say("safety.table.no_respirator", &[]),
+            TableAnswer::Apf(apf) => words.say("safety.table.factor", &[("apf", apf.to_string())]),
+            TableAnswer::NotInTable => words.say("safety.table.not_listed", &[]),
         };
-        rows.push(row("29 CFR 1926.1153 Table 1", words));
+        rows.push(row(words, "table", said));
     }
     rows
 }
 
-/// The respirator that is asked for, in words.
-#[must_use]
-pub fn required_words(h: &Hazards) -> String {
-    match h.respirator.required {
-        Required::NoneAsked => "none by the table; wear one all the same".into(),
-        Required::AtLeast(apf) => format!(
-            "protection factor {apf} or more{}",
-            borrowed(h.respirator.required_standing)
-        ),
-        Required::MustBeAssessed => "exposure must be assessed first".into(),
-    }
-}
-
-/// The respirator at hand and what it is worth, in words.
-#[must_use]
-pub fn at_hand_words(h: &Hazards) -> String {
-    let worth = match h.respirator.assigned {
-        None => String::new(),
-        Some(Assigned::NotInScheme) => " (no factor in this region's scheme)".into(),
-        Some(Assigned::One { apf, .. }) => format!(" (factor {apf})"),
-        Some(Assigned::ByMark { least, most, .. }) => {
-            format!(" (factor {least} to {most} by its mark)")
-        }
+/// The limit with its document, and what is to replace it.
+fn limit_words(limit: &SilicaLimit, words: &Catalogue) -> String {
+    let say = |id: &str, values: &[(&'static str, String)]| {
+        words.say(&format!("safety.limit.{id}"), values)
     };
-    format!("{}{worth}", h.respirator.at_hand)
-}
-
-fn body_rows(h: &Hazards) -> Vec<(String, String)> {
-    let v = &h.vibration;
-    let minutes = |m: Option<f64>| m.map_or_else(|| "never".to_owned(), floor_time);
-    let mut rows = vec![
-        row(
-            "Vibration",
-            format!("{:.1} m/s² with its uncertainty", v.reckoned_m_s2),
-        ),
-        row(
-            "Trigger time",
-            format!(
-                "{} for this job, {:.1} h other",
-                time(v.trigger_min),
-                v.other_hours
-            ),
-        ),
-        row(
-            "A(8) that day",
-            format!(
-                "{:.1} m/s², {:.0} points (100 action, 400 limit)",
-                v.a8_day_m_s2, v.points_day
-            ),
-        ),
-        row(
-            "To action, to limit",
-            format!(
-                "{} and {} a day",
-                minutes(v.minutes_to_action),
-                minutes(v.minutes_to_limit)
-            ),
-        ),
-        row("Noise at the ear", format!("{:.0} dB(A)", h.noise.level_db)),
+    let action = limit.action_mg_m3.map_or_else(String::new, |level| {
+        say("action", &[("level", level.to_string())])
+    });
+    let borrowed = match limit.standing {
+        Standing::Own => String::new(),
+        Standing::Borrowed => say("borrowed", &[]),
+    };
+    let change = limit.change.map_or_else(String::new, |change| {
+        let on = words.term(change.on_words);
+        say("change", &[("by", words.term(change.by)), ("on", on)])
+    });
+    let values = [
+        ("limit", limit.limit_mg_m3.to_string()),
+        ("action", action),
+        ("borrowed", borrowed),
+        ("source", words.source(&limit.source.cite())),
+        ("change", change),
     ];
-    if let Some(lex) = h.noise.lex_8h_db {
-        rows.push(row(
-            "Noise over the day",
-            format!("{lex:.1} dB(A) over 8 h"),
-        ));
-    }
-    if let (Some(dose), Some(twa)) = (h.noise.osha_dose_percent, h.noise.osha_twa_db) {
-        rows.push(row("OSHA dose", format!("{dose:.0} %, TWA {twa:.1} dBA")));
-    }
-    rows.push(row(
-        "Unprotected at most",
-        format!("{} a day (NIOSH)", floor_time(h.noise.niosh_minutes)),
-    ));
-    rows
+    say("text", &values)
 }
 
-/// A permitted span: never rounded up.
-fn floor_time(minutes: f64) -> String {
-    if minutes < 10.0 {
-        format!("{:.1} min", (minutes * 10.0).floor() / 10.0)
-    } else if minutes > 1440.0 {
-        "more than 24 h".into()
-    } else {
-        time(minutes.floor())
-    }
+/// One thing to wear, its sign and why.
+fn wear_words(item: &ProtectiveItem, h: &Hazards, words: &Catalogue) -> String {
+    let say = |id: &str, values: &[(&'static str, String)]| {
+        words.say(&format!("safety.wear.{id}"), values)
+    };
+    let (what, why) = match item.sign {
+        Some(sign::BREATHING) => {
+            let what = match h.respirator.required {
+                Required::AtLeast(apf) => say("mask_factor", &[("apf", apf.to_string())]),
+                Required::MustBeAssessed => say("mask_assess", &[]),
+                Required::NoneAsked => say("mask_ready", &[]),
+            };
+            let mask = h.respirator.at_hand.to_owned();
+            (what, say("mask_why", &[("mask", mask)]))
+        }
+        Some(sign::EAR) => {
+            let level = format!("{:.0}", h.noise.level_db);
+            (words.term(&item.what), say("ear_why", &[("level", level)]))
+        }
+        _ => (words.term(&item.what), words.term(&item.why)),
+    };
+    let mut values = vec![("what", sentence(&what)), ("why", why)];
+    let Some(sign) = item.sign else {
+        return say("item", &values);
+    };
+    values.push(("sign", sign.to_owned()));
+    say("signed", &values)
 }
 
-fn values_words(h: &Hazards) -> String {
-    let (v, n) = (&h.vibration.values, &h.noise.values);
-    format!(
-        "Vibration values {:.1} and {:.1} m/s²: {}{}. Noise {:.0}, {:.0} and {:.0} dB(A): {}{}. Check your current \
-         rules.",
-        v.action_m_s2,
-        v.limit_m_s2,
-        v.source.cite(),
-        borrowed(v.standing),
-        n.action_db,
-        n.duty_db,
-        n.limit_db,
-        n.source.cite(),
-        borrowed(n.standing)
-    )
-}
-
-fn borrowed(standing: crate::tables::region::Standing) -> &'static str {
-    match standing {
-        crate::tables::region::Standing::Own => "",
-        crate::tables::region::Standing::Borrowed => " (borrowed: no rule of this region on file)",
-    }
-}
-
-fn disc_table(h: &Hazards) -> Table {
+fn disc_table(h: &Hazards, words: &Catalogue) -> Table {
     let rows = h.discs.iter().map(|d| {
         vec![
             d.name.clone(),
-            format!("{:.0} mm", d.diameter_mm),
-            format!("{:.0}", d.machine_rpm),
-            format!("{:.0}", d.marked_rpm),
-            format!("{:.0} m/s", d.rim_speed_m_s),
+            words.value(&format!("{:.0} mm", d.diameter_mm)),
+            words.value(&format!("{:.0}", d.machine_rpm)),
+            words.value(&format!("{:.0}", d.marked_rpm)),
+            words.value(&format!("{:.0} m/s", d.rim_speed_m_s)),
         ]
     });
+    let title = |id: &str| words.say(&format!("safety.disc.{id}"), &[]);
     Table {
         headings: vec![
-            Heading::words("Disc", Width::Part(1.0)),
-            Heading::numbers("Diameter", Width::Mm(24.0)),
-            Heading::numbers("Machine, turns/min", Width::Mm(36.0)),
-            Heading::numbers("Marked, turns/min", Width::Mm(36.0)),
-            Heading::numbers("Rim speed", Width::Mm(24.0)),
+            Heading::words(title("disc"), Width::Part(1.0)),
+            Heading::numbers(title("diameter"), Width::Mm(24.0)),
+            Heading::numbers(title("machine"), Width::Mm(36.0)),
+            Heading::numbers(title("marked"), Width::Mm(36.0)),
+            Heading::numbers(title("rim"), Width::Mm(24.0)),
         ],
         rows: rows.collect(),
         style: Scale::DESK.body,
     }
 }
 
-fn measured_table(h: &Hazards) -> Table {
+fn measured_table(h: &Hazards, words: &Catalogue) -> Table {
     let rows = h.measured.iter().map(|m| {
         vec![
-            m.work.to_owned(),
-            m.control.to_owned(),
-            m.found.to_owned(),
-            m.source.cite(),
+            words.term(m.work),
+            words.term(m.control),
+            words.value(m.found),
+            words.source(&m.source.cite()),
         ]
     });
+    let title = |id: &str| words.say(&format!("safety.measured.{id}"), &[]);
     Table {
         headings: vec![
-            Heading::words("Work", Width::Part(1.0)),
-            Heading::words("Control", Width::Part(0.8)),
-            Heading::words("Quartz found", Width::Part(0.9)),
-            Heading::words("Study", Width::Part(1.3)),
+            Heading::words(title("work"), Width::Part(1.0)),
+            Heading::words(title("control"), Width::Part(0.8)),
+            Heading::words(title("found"), Width::Part(0.9)),
+            Heading::words(title("study"), Width::Part(1.3)),
         ],
         rows: rows.collect(),
         style: Scale::DESK.small,
