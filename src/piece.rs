@@ -9,7 +9,7 @@ use serde::Serialize;
 use crate::cut::Cut;
 use crate::cut::kept::Kept;
 
-use crate::geom::rectangle::{Rectangle, best_along_edges};
+use crate::geom::rectangle::{Rectangle, best_of_piece};
 use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Job, Stone};
 use crate::place::Placement;
@@ -318,7 +318,7 @@ fn total(regions: &[Region]) -> f64 {
 fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
     let (area_mm2, balance) = together(parts);
     let whole = parts.iter().filter(|p| p.holes.is_empty());
-    let best = whole.filter_map(|p| best_along_edges(&p.outer));
+    let best = whole.filter_map(|p| best_of_piece(&p.outer));
     let boundaries = |p: &Region| -> Vec<Vec<Seg>> {
         std::iter::once(p.outer.segs().to_vec())
             .chain(p.holes.iter().map(Outline::clockwise))

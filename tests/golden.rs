@@ -230,6 +230,16 @@ fn tight_landing() {
 }
 
 #[test]
+fn window_seat() {
+    check("window-seat");
+}
+
+#[test]
+fn over_its_base() {
+    check("over-its-base");
+}
+
+#[test]
 fn out_of_square_remnant() {
     check("out-of-square-remnant");
 }

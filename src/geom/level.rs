@@ -30,6 +30,26 @@ struct Gap {
     right: Vec<usize>,
 }
 
+/// A band for the lower side of a rectangle and one for its upper side.
+struct Pair {
+    /// No rectangle between them is larger, mm².
+    most: f64,
+    lower: (f64, f64),
+    upper: (f64, f64),
+}
+
+impl Pair {
+    /// What lies in every strip from the one band to the other.
+    fn inner(&self) -> (f64, f64) {
+        if self.lower == self.upper {
+            let middle = f64::midpoint(self.lower.0, self.lower.1);
+            (middle, middle)
+        } else {
+            (self.lower.1, self.upper.0)
+        }
+    }
+}
+
 impl Levels {
     pub(super) fn of(ring: &[Point]) -> Self {
         let mut heights: Vec<f64> = ring.iter().map(|p| p.y).collect();
@@ -45,40 +65,81 @@ impl Levels {
     /// The largest upright rectangle, by its lower left and upper right corners; nothing when none is
     /// larger than `beat` mm².
     pub(super) fn best(&self, beat: f64) -> Option<(Point, Point)> {
-        let mut gaps = self.gaps(beat.max(0.0));
-        gaps.sort_by(|a, b| b.most.total_cmp(&a.most));
         let (mut area, mut best) = (beat.max(0.0), None);
-        for gap in &gaps {
-            if gap.most <= area {
+        for pair in self.pairs(area) {
+            if pair.most <= area {
                 break;
             }
-            let (low, high) = self.peak(gap);
-            let (left, right) = self.bounds(gap, low, high);
-            if (high - low) * (right - left) > area {
-                area = (high - low) * (right - left);
-                best = Some((Point::new(left, low), Point::new(right, high)));
+            let mut gaps = Vec::new();
+            self.add_gaps(pair.lower, pair.upper, pair.inner(), area, &mut gaps);
+            gaps.sort_by(|a, b| b.most.total_cmp(&a.most));
+            for gap in &gaps {
+                if gap.most <= area {
+                    break;
+                }
+                let (low, high) = self.peak(gap);
+                let (left, right) = self.bounds(gap, low, high);
+                if (high - low) * (right - left) > area {
+                    area = (high - low) * (right - left);
+                    best = Some((Point::new(left, low), Point::new(right, high)));
+                }
             }
         }
         best
     }
 
-    /// Every gap that may hold more than `beat` mm².
-    fn gaps(&self, beat: f64) -> Vec<Gap> {
+    /// Every pair of bands between which more than `beat` mm² may lie, the most first.
+    fn pairs(&self, beat: f64) -> Vec<Pair> {
         let bands: Vec<(f64, f64)> = self.heights.windows(2).map(|w| (w[0], w[1])).collect();
-        let mut found = Vec::new();
+        let widths: Vec<f64> = bands.iter().map(|band| self.widest(*band)).collect();
+        let across = self.edges.iter().map(|e| e.0.x);
+        let (left, right) = across.fold((f64::INFINITY, f64::NEG_INFINITY), |(l, r), x| {
+            (l.min(x), r.max(x))
+        });
+        let mut pairs = Vec::new();
         for (i, lower) in bands.iter().enumerate() {
-            for upper in &bands[i..] {
-                // What lies in every strip from the one band to the other.
-                let inner = if lower == upper {
-                    let middle = f64::midpoint(lower.0, lower.1);
-                    (middle, middle)
-                } else {
-                    (lower.1, upper.0)
-                };
-                self.add_gaps(*lower, *upper, inner, beat, &mut found);
+            // A rectangle that spans a whole band is no wider than the widest gap there.
+            let mut width = right - left;
+            for (j, upper) in bands.iter().enumerate().skip(i) {
+                if j > i + 1 {
+                    width = width.min(widths[j - 1]);
+                }
+                let most = (upper.1 - lower.0) * width;
+                if most > beat {
+                    pairs.push(Pair {
+                        most,
+                        lower: *lower,
+                        upper: *upper,
+                    });
+                }
             }
         }
-        found
+        pairs.sort_by(|a, b| b.most.total_cmp(&a.most));
+        pairs
+    }
+
+    /// The widest gap between the edges that meet a band, mm.
+    fn widest(&self, band: (f64, f64)) -> f64 {
+        let mut taken: Vec<(f64, f64)> = (0..self.edges.len())
+            .filter(|e| self.meets(*e, band.0, band.1))
+            .map(|e| self.range(e, band.0, band.1))
+            .collect();
+        taken.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let (mut widest, mut reached) = (0.0_f64, f64::INFINITY);
+        for (from, to) in taken {
+            if reached.is_infinite() {
+                reached = to;
+            }
+            widest = widest.max(from - reached);
+            reached = reached.max(to);
+        }
+        widest
+    }
+
+    /// Whether an edge meets a strip, not only its rim.
+    fn meets(&self, edge: usize, low: f64, high: f64) -> bool {
+        let (a, b) = self.edges[edge];
+        a.y.min(b.y) < high - SAME_LEVEL_MM && a.y.max(b.y) > low + SAME_LEVEL_MM
     }
 
     fn add_gaps(
@@ -90,12 +151,8 @@ impl Levels {
         found: &mut Vec<Gap>,
     ) {
         // The edges that every such strip meets, and what they take of the inner one.
-        let met = |e: &usize| {
-            let (a, b) = self.edges[*e];
-            a.y.min(b.y) < upper.1 - SAME_LEVEL_MM && a.y.max(b.y) > lower.0 + SAME_LEVEL_MM
-        };
         let mut taken: Vec<(f64, f64, usize)> = (0..self.edges.len())
-            .filter(met)
+            .filter(|e| self.meets(*e, lower.0, upper.1))
             .map(|e| {
                 let (from, to) = self.range(e, inner.0, inner.1);
                 (from, to, e)

@@ -60,6 +60,29 @@ pub fn larger_along_edges(outline: &Outline, than_mm2: f64) -> Option<Rectangle>
     best.rectangle
 }
 
+/// A piece with more corners than this has been sawn round a curve, corner by corner.
+const FEW_CORNERS: usize = 12;
+/// Directions that are tried in such a piece: those of its longest edges (judgement: its short ones are
+/// the plunges' marks).
+const LONGEST_EDGES: usize = 4;
+
+/// A large rectangle that can be had from a piece of waste: the largest at any angle from one of few
+/// corners; from one sawn round a curve the largest along one of its four longest edges.
+#[must_use]
+pub fn best_of_piece(outline: &Outline) -> Option<Rectangle> {
+    let straight = |seg: &Seg| matches!(seg, Seg::Line(..));
+    let segs = outline.segs();
+    if segs.len() <= FEW_CORNERS && segs.iter().all(straight) {
+        return best_at_any_angle(outline);
+    }
+    let ring = outline.enclosed(ARC_MM);
+    let mut best = Best::nothing();
+    for turn in directions(outline).into_iter().take(LONGEST_EDGES) {
+        best.look(&ring, turn, 0.0);
+    }
+    best.rectangle
+}
+
 /// The largest rectangle inside an outline at any angle.
 ///
 /// No side of a better one is longer by more than 0.05 mm; at arcs it keeps up to 0.25 mm away. A
@@ -88,16 +111,23 @@ pub fn best_at_any_angle(outline: &Outline) -> Option<Rectangle> {
     best.rectangle
 }
 
-/// Directions of the straight edges within a quarter turn, radians.
+/// Directions of the straight edges within a quarter turn, radians, those of the longest edges first.
 fn directions(outline: &Outline) -> Vec<f64> {
     let straight = outline.segs().iter().filter_map(|seg| match seg {
-        Seg::Line(a, b) => Some((*b - *a).angle().rem_euclid(FRAC_PI_2)),
+        Seg::Line(a, b) => Some(((*b - *a).angle().rem_euclid(FRAC_PI_2), a.distance(*b))),
         Seg::Arc(_) => None,
     });
-    let mut turns: Vec<f64> = straight.collect();
-    turns.sort_by(f64::total_cmp);
-    turns.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
-    turns
+    let mut edges: Vec<(f64, f64)> = straight.collect();
+    edges.sort_by(|a, b| a.0.total_cmp(&b.0));
+    edges.dedup_by(|next, kept| {
+        let same = (next.0 - kept.0).abs() < 1e-9;
+        if same {
+            kept.1 = kept.1.max(next.1);
+        }
+        same
+    });
+    edges.sort_by(|a, b| b.1.total_cmp(&a.1));
+    edges.into_iter().map(|(turn, _)| turn).collect()
 }
 
 /// The best rectangle so far.

@@ -31,7 +31,12 @@ impl Guideline {
         }
         let mut zones = ZONES_FROM_MM.iter().zip(&L23_TABLE);
         let zone = zones.find(|(from, _)| hands_mm >= **from);
-        zone.map_or(self.each, |(_, zone)| Mass::from_kg(zone.men_kg.0))
+        // The stricter column is taken where the guideline is below the other's.
+        let strict = self.each.kg() < L23_TABLE[2].men_kg.0;
+        zone.map_or(self.each, |(_, zone)| {
+            let (men, women) = (zone.men_kg.0, zone.women_kg.0);
+            Mass::from_kg(if strict { women } else { men })
+        })
     }
 }
 
@@ -51,33 +56,26 @@ pub const L23_CARRY: Source = Source {
     sure: Sure::Quoted,
 };
 
-/// The guideline of a region.
-///
-/// The European regions and those without a figure of their own take the reference mass of
-/// ISO 11228-1, which is only quoted here.
+/// The guideline of a region, from its record.
 #[must_use]
-pub const fn guideline(region: RegionCode) -> Guideline {
-    match region {
-        RegionCode::Uk => Guideline {
-            each: Mass::from_kg(L23_TABLE[2].men_kg.0),
-            source: L23_FIGURES,
-        },
-        RegionCode::Us | RegionCode::UsCa => Guideline {
-            each: Mass::from_kg(super::niosh::METRIC.load),
-            source: NIOSH_EQUATION,
-        },
-        RegionCode::Eu
-        | RegionCode::De
-        | RegionCode::Nl
-        | RegionCode::No
-        | RegionCode::CaQc
-        | RegionCode::Au
-        | RegionCode::Nz
-        | RegionCode::Other => Guideline {
-            each: Mass::from_kg(25.0),
-            source: ISO_11228,
-        },
+pub fn guideline(region: RegionCode) -> Guideline {
+    let rule = region.record().hand_lift;
+    let document = rule.source.document;
+    // The documents whose whole table stands here are named as they stand here.
+    let known = [L23_FIGURES, ISO_11228, NIOSH_EQUATION];
+    let known = known
+        .into_iter()
+        .find(|s| starts_alike(s.document, document));
+    Guideline {
+        each: Mass::from_kg(rule.one_person_kg),
+        source: known.unwrap_or_else(|| rule.source.clone()),
     }
+}
+
+/// Whether two documents begin with the same name: what stands before the comma.
+fn starts_alike(a: &str, b: &str) -> bool {
+    let name = |document: &str| document.split(',').next().map(str::to_owned);
+    name(a) == name(b)
 }
 
 /// The share of the sum of their own limits that people lifting together may count on.

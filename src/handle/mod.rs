@@ -13,7 +13,7 @@
 //! | [`judged`] | a way of lying against what the stone may be stressed |
 //! | [`poses`] | the ways of lying that are worked out |
 //! | [`trestles`] | where two supports stress a flat stone least |
-//! | [`bench`] | where they stand while the stone is cut |
+//! | [`mod@bench`] | where they stand while the stone is cut |
 //! | [`rail`], [`neck`], [`splint`] | narrow stone beside cutouts and at inside corners, and its brace |
 //! | [`support`] | what each support under the top carries |
 //! | [`continuous`] | a stone bent over several supports |

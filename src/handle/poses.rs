@@ -55,7 +55,7 @@ pub struct Strength {
 }
 
 impl Strength {
-    /// Works out every way of lying of a beam made by [`slice`].
+    /// Works out every way of lying of a beam made by [`slice()`].
     #[must_use]
     pub fn of(beam: &Beam<'_>, stone: &Stone, lift: &Lift) -> Self {
         let allowed_mpa = stone.strength_mpa / stone.safety_factor;

@@ -157,7 +157,8 @@ fn in_direction(region: &Region, held: &Held<'_>, marks: &Marks) -> Vec<Rail> {
         .map(|h| Strip::new(&Region::solid(h.clone()), axes))
         .collect();
     let mut rails = Vec::new();
-    for (hole, strip) in region.holes.iter().zip(&strips) {
+    let openings = region.holes.iter().zip(&strips);
+    for (hole, strip) in openings.filter(|(hole, _)| !marks.is_drilled(hole)) {
         for side in [Beside::Low, Beside::High] {
             let gap = Gap {
                 held,
@@ -382,12 +383,22 @@ fn name(hole: &Outline, other: Option<&Outline>, side: TopSide, marks: &Marks) -
 impl Marks {
     /// The name of a hole: that of the cutout its balance point lies in.
     fn cutout(&self, hole: &Outline) -> &str {
+        self.named(hole).unwrap_or("the opening")
+    }
+
+    /// Whether a hole has only been drilled at a corner of what is still to be sawn: it lies at none of
+    /// the top's openings. The stone beside it is no rail.
+    fn is_drilled(&self, hole: &Outline) -> bool {
+        !self.corners.is_empty() && self.named(hole).is_none()
+    }
+
+    fn named(&self, hole: &Outline) -> Option<&str> {
         let middle = hole.centroid();
         let near = self.cutouts.iter().min_by(|a, b| {
             let away = |c: &Outline| c.centroid().distance(middle);
             away(&a.1).total_cmp(&away(&b.1))
         });
         near.filter(|c| c.1.centroid().distance(middle) <= SAME_PLACE_MM)
-            .map_or("the opening", |c| &c.0)
+            .map(|c| c.0.as_str())
     }
 }

@@ -10,7 +10,7 @@
 //! | [`mod@self`] | the way from the old job to the new |
 //! | [`faces`] | where each face lies, and how far in the stone is unhurt |
 //! | [`stone`] | the stone as it is now: its outline, and the slab it makes |
-//! | [`settle`] | what becomes of one edge |
+//! | [`mod@settle`] | what becomes of one edge |
 //! | [`smaller`] | the largest top of the same kind that the stone still holds |
 //! | [`note`] | what happened and what it costs, as data |
 

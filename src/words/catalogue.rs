@@ -104,7 +104,7 @@ impl Catalogue {
     /// use kerfwright::words::{Catalogue, Language};
     /// let words = Catalogue::of(Language::German);
     /// let values = [("name", "W1".to_owned()), ("mass", "1.7 kg".to_owned())];
-    /// assert!(words.say("helper.waste_piece", &values).contains("1,7 kg"));
+    /// assert!(words.say("helper.weight.waste_piece", &values).contains("1,7 kg"));
     /// ```
     #[must_use]
     pub fn say(&self, id: &str, values: &Values) -> String {

@@ -155,6 +155,17 @@ fn published_guideline_weights() {
     close(guideline(RegionCode::Uk).each.kg(), 25.0, 0.0);
     close(guideline(RegionCode::Eu).each.kg(), 25.0, 0.0);
     close(guideline(RegionCode::Us).each.kg(), 23.0, 0.0);
+    // A region that is not on file takes the strictest: the column for women, at every height.
+    close(guideline(RegionCode::Other).each.kg(), 16.0, 0.0);
+    close(
+        guideline(RegionCode::Other).at_height(1500.0).kg(),
+        7.0,
+        0.0,
+    );
+    for region in RegionCode::ALL {
+        let record = region.record().hand_lift.one_person_kg;
+        close(guideline(region).each.kg(), record, 0.0);
+    }
     assert_eq!(L23_TABLE[2].women_kg, (16.0, 10.0));
     let needed = |kg: f64| people_needed(Mass::from_kg(kg), &[], Mass::from_kg(25.0));
     assert_eq!(needed(25.0), PeopleNeeded::AtLeast(1));

@@ -92,7 +92,7 @@ impl<'a> Say<'a> {
         entries.push(Self::boxes(self.wear()));
         entries.push(self.heading("never.heading"));
         entries.push(Self::boxes(self.never()));
-        entries.extend(self.to_fill_in());
+        entries.extend(self.blanks());
         entries
     }
 
@@ -262,7 +262,7 @@ impl<'a> Say<'a> {
     }
 
     /// Lines to write on: where power and water are cut, whom to call, and who has read it.
-    fn to_fill_in(&self) -> Vec<Entry> {
+    fn blanks(&self) -> Vec<Entry> {
         let fill = |id: &str| self.line(&format!("fill.{id}"), &[]);
         let mut entries = vec![self.heading("fill.heading")];
         let power = match self.plan.kit.power {

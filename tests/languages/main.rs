@@ -1,0 +1,196 @@
+//! The catalogues of the ten languages: complete, with the same gaps and the same numbers as the
+//! English, in letters that the typefaces have, and the English helper's page easy enough to read.
+
+use std::collections::BTreeSet;
+use std::process::Command;
+
+use kerfwright::plan::Plan;
+use kerfwright::sheet::item::Paper;
+use kerfwright::sheet::sheet;
+use kerfwright::sheet::typeface::missing;
+use kerfwright::tables::record::gaps;
+use kerfwright::words::{Catalogue, Language};
+
+fn english() -> &'static Catalogue {
+    Catalogue::of(Language::English)
+}
+
+fn others() -> impl Iterator<Item = &'static Catalogue> {
+    let foreign = Language::ALL
+        .into_iter()
+        .filter(|l| *l != Language::English);
+    foreign.map(Catalogue::of)
+}
+
+/// The numbers that stand in a template itself, not in its gaps, decimal commas read as points.
+fn literal_numbers(template: &str) -> Vec<String> {
+    let mut outside = String::new();
+    let mut depth = 0;
+    for c in template.chars() {
+        match c {
+            '{' => depth += 1,
+            '}' => depth -= 1,
+            c if depth == 0 => outside.push(c),
+            _ => {}
+        }
+    }
+    let digit_or_sign = |c: char| c.is_ascii_digit() || c == '.' || c == ',';
+    let mut numbers: Vec<String> = outside
+        .split(|c| !digit_or_sign(c))
+        .map(|n| n.trim_matches(['.', ',']).replace(',', "."))
+        .filter(|n| n.chars().any(|c| c.is_ascii_digit()))
+        .collect();
+    numbers.sort();
+    numbers
+}
+
+#[test]
+fn every_catalogue_has_every_text_of_the_english() {
+    let wanted: Vec<&str> = english().templates().map(|t| t.0).collect();
+    assert!(wanted.len() > 120, "only {} texts", wanted.len());
+    for catalogue in others() {
+        let lacking: Vec<&&str> = wanted
+            .iter()
+            .filter(|id| catalogue.find(id).is_none())
+            .collect();
+        assert!(lacking.is_empty(), "{:?}: {lacking:?}", catalogue.language);
+    }
+}
+
+#[test]
+fn gaps_and_numbers_are_those_of_the_english() {
+    for catalogue in others() {
+        for (id, text) in english().templates() {
+            let own = catalogue.text(id);
+            let sets = [text, own].map(|t| gaps(t).into_iter().collect::<BTreeSet<_>>());
+            assert_eq!(sets[0], sets[1], "{:?} {id}: {own}", catalogue.language);
+            let numbers = [text, own].map(literal_numbers);
+            assert_eq!(
+                numbers[0], numbers[1],
+                "{:?} {id}: {own}",
+                catalogue.language
+            );
+        }
+    }
+}
+
+/// How many words a template has besides its gaps.
+fn own_words(template: &str) -> usize {
+    let parts = template.split('{').flat_map(|p| p.rsplit('}').next());
+    let words = parts.flat_map(|p| p.split(|c: char| !c.is_alphabetic()));
+    words.filter(|w| w.chars().count() > 2).count()
+}
+
+#[test]
+fn a_translation_is_not_the_english_over_again() {
+    for catalogue in others() {
+        let same = english()
+            .templates()
+            .filter(|(_, text)| own_words(text) > 4)
+            .filter(|(id, text)| *id != "catalogue.machine_made" && catalogue.text(id) == *text)
+            .map(|(id, _)| id);
+        let same: Vec<&str> = same.collect();
+        assert!(same.is_empty(), "{:?}: {same:?}", catalogue.language);
+    }
+}
+
+#[test]
+fn the_typefaces_have_every_letter() {
+    for catalogue in Language::ALL.map(Catalogue::of) {
+        for (id, text) in catalogue.templates() {
+            let lacking = missing(text);
+            assert!(
+                lacking.is_empty(),
+                "{:?} {id}: {lacking:?}",
+                catalogue.language
+            );
+        }
+    }
+}
+
+/// Groups of vowels: near enough for short English words. A silent e at the end is none.
+fn syllables(word: &str) -> usize {
+    let letters: Vec<char> = word.to_lowercase().chars().collect();
+    let vowel = |c: &char| "aeiouy".contains(*c);
+    let groups = letters
+        .split(|c| !vowel(c))
+        .filter(|g| !g.is_empty())
+        .count();
+    let silent = letters.ends_with(&['e']) && !letters.ends_with(&['l', 'e']) && groups > 1;
+    (groups - usize::from(silent)).max(1)
+}
+
+/// Flesch–Kincaid grade: 0.39·words/sentences + 11.8·syllables/words − 15.59 (Kincaid and others,
+/// Navy report 8-75, 1975; from memory). A child of eleven is in grade 5 to 6.
+#[test]
+fn the_helpers_page_is_read_at_eleven() {
+    let texts = english().templates().filter(|t| t.0.starts_with("helper."));
+    let (mut words, mut sentences, mut all) = (0.0, 0.0, 0.0);
+    for (_, text) in texts {
+        let ends = text.matches(['.', ':', '!']).count().max(1);
+        #[allow(clippy::cast_precision_loss)]
+        for word in text
+            .split(|c: char| !c.is_alphabetic())
+            .filter(|w| !w.is_empty())
+        {
+            words += 1.0;
+            all += syllables(word) as f64;
+        }
+        #[allow(clippy::cast_precision_loss)]
+        {
+            sentences += ends as f64;
+        }
+    }
+    let grade = 0.39 * words / sentences + 11.8 * all / words - 15.59;
+    assert!(
+        words > 400.0 && grade < 6.0,
+        "grade {grade:.1} of {words} words"
+    );
+}
+
+#[test]
+fn both_pages_are_printed_in_every_language() {
+    let text = include_str!("../../examples/tea-counter.toml");
+    let (job, _) = kerfwright::job::read(text).expect("the example is sound");
+    for language in Language::ALL {
+        let mut plan = Plan::of(&job).expect("it fits");
+        plan.job.language = language;
+        let printed = sheet(&plan, Paper::A4);
+        assert!(printed.missing_characters().is_empty(), "{language:?}");
+        let words = Catalogue::of(language);
+        let names: Vec<&str> = printed.pages.iter().map(|p| p.name.as_str()).collect();
+        assert!(
+            names.contains(&words.text("helper.name")),
+            "{language:?}: {names:?}"
+        );
+    }
+}
+
+#[test]
+fn an_unknown_language_is_told_with_the_list() {
+    let job = concat!(env!("CARGO_MANIFEST_DIR"), "/examples/tea-counter.toml");
+    let ended = Command::new(env!("CARGO_BIN_EXE_kerfwright"))
+        .args(["sheet", job, "--language", "eo"])
+        .output()
+        .expect("it runs");
+    assert_eq!(ended.status.code(), Some(2));
+    let said = String::from_utf8_lossy(&ended.stderr);
+    assert!(
+        said.contains("de (German)") && said.contains("ro (Romanian)"),
+        "{said}"
+    );
+}
+
+#[test]
+fn numbers_follow_the_language() {
+    let words = Catalogue::of(Language::German);
+    let values = [
+        ("name", "W1".to_owned()),
+        ("mass", "1.7 kg".to_owned()),
+        ("cut", "2".to_owned()),
+    ];
+    assert_eq!(
+        words.say("helper.weight.waste_piece", &values),
+        "W1: bis zu 1,7 kg, frei nach Schnitt 2"
+    );
+}
