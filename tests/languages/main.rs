@@ -76,7 +76,7 @@ fn gaps_and_numbers_are_those_of_the_english() {
 
 /// How many words a template has besides its gaps.
 fn own_words(template: &str) -> usize {
-    let parts = template.split('{').flat_map(|p| p.rsplit('}').next());
+    let parts = template.split('{').filter_map(|p| p.rsplit('}').next());
     let words = parts.flat_map(|p| p.split(|c: char| !c.is_alphabetic()));
     words.filter(|w| w.chars().count() > 2).count()
 }
