@@ -21,7 +21,7 @@ use serde_json::Value;
 const PAPERS: [Paper; 2] = [Paper::A4, Paper::Letter];
 
 /// Name and text of each job that is looked at.
-const JOBS: [(&str, &str); 9] = [
+const JOBS: [(&str, &str); 13] = [
     (
         "tea-counter",
         include_str!("../../examples/tea-counter.toml"),
@@ -39,6 +39,16 @@ const JOBS: [(&str, &str); 9] = [
         include_str!("../golden/tight-landing/job.toml"),
     ),
     ("long-way", include_str!("long-way.toml")),
+    (
+        "basin-and-two-taps",
+        include_str!("../golden/basin-and-two-taps/job.toml"),
+    ),
+    ("l-top", include_str!("../golden/l-top/job.toml")),
+    (
+        "window-seat",
+        include_str!("../golden/window-seat/job.toml"),
+    ),
+    ("bow-front", include_str!("../golden/bow-front/job.toml")),
     (
         "out-of-square-remnant",
         include_str!("../golden/out-of-square-remnant/job.toml"),
