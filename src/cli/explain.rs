@@ -3,8 +3,9 @@
 use std::fmt::Write;
 
 use super::{Ending, files, own_failure};
+use crate::diag::Phrase;
 use crate::hazard::registry;
-use crate::tables::record::{Kind, Phrase, Record};
+use crate::tables::record::{Kind, Record};
 
 /// What `explain` can be told.
 #[derive(Debug, clap::Args)]

@@ -410,6 +410,7 @@ pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
                  station; or make an arm that fits."
             ),
             source,
+            said: None,
         });
     } else {
         findings.stops.push(Finding {
@@ -417,6 +418,7 @@ pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
             title: format!("The circle jig cannot be set for the curve at corner {name}"),
             detail: format!("{out_of_reach} Make an arm that fits, or choose another radius."),
             source,
+            said: None,
         });
     }
     findings
@@ -433,5 +435,6 @@ pub fn ground_only(name: &str) -> Finding {
              on the corner and grind it by hand after the last cut."
         ),
         source: "geometry: the sawn faces of the two edges, against the sawn arc".into(),
+        said: None,
     }
 }

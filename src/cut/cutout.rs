@@ -124,5 +124,6 @@ fn not_made(cutout: usize, name: Option<String>) -> crate::diag::Finding {
             name.unwrap_or_else(|| format!("cutout {}", cutout + 1))
         ),
         source: "geometry".into(),
+        said: None,
     }
 }

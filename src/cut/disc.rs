@@ -183,6 +183,7 @@ pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
             choice.plate_mm,
         ),
         source: "geometry: (diameter − obstruction) ÷ 2 − plate".into(),
+        said: None,
     })
 }
 

@@ -206,6 +206,7 @@ fn radius_told(bored: &Bored, given: f64, name: &str) -> Option<Finding> {
         source: "judgement: 10 mm; a single trade page restating a design manual for stone worktops has \
                  9.5 mm"
             .into(),
+        said: None,
     })
 }
 
@@ -229,6 +230,7 @@ fn much_left(job: &Job, arc: Option<&Arc>, name: &str) -> Option<Finding> {
             2.0 * radius
         ),
         source: "geometry: r − √(r² − c(0)²); judgement: 10 mm".into(),
+        said: None,
     })
 }
 
@@ -253,6 +255,7 @@ fn no_disc(job: &Job, arc: &Arc, name: &str) -> Finding {
             2.0 * radius
         ),
         source: "geometry: 2·√(D·h − h²) against 2·r".into(),
+        said: None,
     }
 }
 
@@ -274,6 +277,7 @@ fn no_bit(job: &Job, name: &str) -> Finding {
         source: "judgement: 10 mm; a single trade page restating a design manual for stone worktops has \
                  9.5 mm"
             .into(),
+        said: None,
     }
 }
 

@@ -255,6 +255,7 @@ impl Course<'_> {
                 asked.allowance_mm
             ),
             source: "geometry: the allowances of the two finishes".into(),
+            said: None,
         });
     }
 

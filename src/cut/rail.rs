@@ -137,6 +137,7 @@ fn to_edges(job: &Job, cutout: usize) -> Vec<Finding> {
                     way.away()
                 ),
                 source: SOURCE.into(),
+                said: None,
             }
         })
         .collect()
@@ -172,6 +173,7 @@ fn between(job: &Job, i: usize, j: usize) -> Option<Finding> {
             (BETWEEN_MM - width).ceil()
         ),
         source: SOURCE.into(),
+        said: None,
     })
 }
 
@@ -203,6 +205,7 @@ fn hangs(job: &Job) -> Vec<Finding> {
              {thick:.0} mm."
         ),
         source: "judgement: a strip as wide as the stone is thick".into(),
+        said: None,
     };
     strips.into_iter().map(words).collect()
 }

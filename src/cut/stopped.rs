@@ -274,5 +274,6 @@ pub(super) fn too_short(
             that_would_fit(choice, room_mm)
         ),
         source: "geometry: 2·√(D·h − h²) against the length between the stops".into(),
+        said: None,
     }
 }

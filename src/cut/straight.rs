@@ -180,6 +180,7 @@ pub(super) fn no_room_for_guide(job: &Job, edge: &str) -> Finding {
             job.guide.offset_mm
         ),
         source: "geometry: guide.offset against the slab's outline".into(),
+        said: None,
     }
 }
 

@@ -119,6 +119,7 @@ impl Fall {
                 ties.join(", "),
             ),
             source: format!("statics of a standing plate; {}", FALL_ZONE.cite()),
+            said: None,
         }
     }
 }

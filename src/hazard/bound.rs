@@ -1,9 +1,10 @@
 //! Whom a regulator's table serves: building site, shop, private person.
 
 use super::notes::Notes;
+use crate::diag::Phrase;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::respirator::MaskScheme;
 
 /// The record.

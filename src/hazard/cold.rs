@@ -1,9 +1,10 @@
 //! Cold water on hands.
 
 use super::notes::Notes;
+use crate::diag::Phrase;
 use crate::job::{DustMethod, Job, Place};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

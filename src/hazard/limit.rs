@@ -1,8 +1,9 @@
 //! A silica limit that is about to be replaced, or has been.
 
 use super::notes::Notes;
+use crate::diag::{Phrase, number};
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::region::LimitChange;
 use crate::tables::regions::au;
 

@@ -35,7 +35,6 @@ use crate::diag::Findings;
 use crate::job::{Disc, Dusty, Job};
 use crate::tables::Source;
 use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
-use crate::tables::record::Said;
 use crate::tables::region::Rule;
 use notes::Notes;
 
@@ -113,9 +112,6 @@ pub struct Hazards {
     pub supply: Rule,
     /// Who is asked about the rules, in words.
     pub authority: &'static str,
-    /// The findings as they were said, in that order: for saying them in another language.
-    #[serde(skip)]
-    pub said: Vec<Said>,
     /// The sources that the numbers and findings rest on.
     pub sources: Vec<&'static Source>,
 }
@@ -166,7 +162,6 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
         vacuum: record.vacuum,
         supply: record.supply,
         authority: record.authority,
-        said: notes.said,
         sources: notes.sources,
     };
     (hazards, notes.findings)

@@ -1,9 +1,10 @@
 //! What stands above everything on the sheet.
 
 use super::notes::Notes;
+use crate::diag::Phrase;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -5,10 +5,11 @@ use serde::Serialize;
 use super::Work;
 use super::notes::Notes;
 use super::silica::SilicaReport;
+use crate::diag::{Phrase, number};
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::Control;
-use crate::tables::record::{Example, Phrase, Record, number};
+use crate::tables::record::{Example, Record};
 
 /// The record.
 pub static RECORD: Record = Record {

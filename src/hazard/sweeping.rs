@@ -2,9 +2,10 @@
 
 use super::notes::Notes;
 use super::silica::SilicaReport;
+use crate::diag::{Phrase, number};
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::vacuum::EN_60335_2_69;
 
 /// The record.

@@ -70,6 +70,7 @@ fn not_freed(unfreed: &[Region]) -> Option<Finding> {
             at.y
         ),
         source: "geometry: what is left of the slab after the last cut".into(),
+        said: None,
     })
 }
 
@@ -90,6 +91,7 @@ fn against_said(job: &Job) -> Option<Finding> {
             SAID_TOLERANCE * 100.0
         ),
         source: "judgement: 10 %".into(),
+        said: None,
     })
 }
 
@@ -114,6 +116,7 @@ fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
         source: "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, \
                  IEC 62841-2-3"
             .into(),
+        said: None,
     })
 }
 
@@ -146,5 +149,6 @@ fn dropped_by_curves(job: &Job, cuts: &[Cut], pieces: &[Piece]) -> Option<Findin
             heavy.join("; ")
         ),
         source: "judgement: 5 kg".into(),
+        said: None,
     })
 }

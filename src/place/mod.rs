@@ -161,6 +161,7 @@ fn measure_again(job: &Job, placement: &Placement) -> Findings {
                 job.slab.tape_error_mm
             ),
             source: "judgement: twice the tape error (slab.tape)".into(),
+            said: None,
         });
     }
     findings

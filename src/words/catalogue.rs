@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 use toml::{Table, Value};
 
 use super::{Language, Notation};
-use crate::tables::record::{Said, Values, fill};
+use crate::diag::{Said, Values, fill};
 use crate::tables::region::Standing;
 
 /// The files of a catalogue, each a TOML table of templates.
@@ -162,6 +162,10 @@ impl Catalogue {
             (english.strip_suffix(borrowed), self.find_term(borrowed))
         {
             return format!("{}{remark}", self.value(rule));
+        }
+        let document = self.source(english);
+        if document != english {
+            return document;
         }
         let notation = self.notation();
         notation.number(&notation.date(english))

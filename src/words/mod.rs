@@ -7,7 +7,7 @@
 //! | `en/`, `de/`, … | the catalogues: `helper.toml`, `safety.toml`, `terms.toml`, `findings.toml` |
 //!
 //! A template holds named gaps, such as `{kg}`. English findings have their templates beside their
-//! formulas (see [`crate::tables::record::Phrase`]); every other language has them in
+//! formulas (see [`crate::diag::Phrase`]); every other language has them in
 //! `findings.toml` under the finding's id, and in `terms.toml` the rules and names that stand in
 //! gaps, under their English words. `tests/languages` compares every catalogue with the English.
 

@@ -4,11 +4,11 @@
 use std::collections::BTreeSet;
 use std::process::Command;
 
+use kerfwright::diag::gaps;
 use kerfwright::plan::Plan;
 use kerfwright::sheet::item::Paper;
 use kerfwright::sheet::sheet;
 use kerfwright::sheet::typeface::missing;
-use kerfwright::tables::record::gaps;
 use kerfwright::words::{Catalogue, Language};
 
 fn english() -> &'static Catalogue {

@@ -52,6 +52,7 @@ fn too_weak(stone: &Aids, aid: Aid, words: Words) -> Option<Finding> {
             words.mass_at_least(needs)
         ),
         source: PRACTICE.to_owned(),
+        said: None,
     })
 }
 
@@ -86,6 +87,7 @@ fn trolley(stones: &[Aids; 2], words: Words) -> Finding {
             "{} ({}); statics; the rest common practice",
             L23_PUSH.document, L23_PUSH.year
         ),
+        said: None,
     }
 }
 
@@ -114,6 +116,7 @@ fn vacuum(job: &Job, stones: &[Aids; 2], words: Words) -> Finding {
              at all times. Maker's instructions come first.{wet}{poor}"
         ),
         source: PRACTICE.to_owned(),
+        said: None,
     }
 }
 
@@ -165,5 +168,6 @@ fn gantry(stones: &[Aids; 2], words: Words) -> Finding {
              marked, and set up by a competent, where the law asks for it licensed, person."
         ),
         source: PRACTICE.to_owned(),
+        said: None,
     }
 }

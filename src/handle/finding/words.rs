@@ -9,5 +9,6 @@ pub(super) fn finding(id: &'static str, title: String, detail: String, source: &
         title,
         detail,
         source: source.to_owned(),
+        said: None,
     }
 }

@@ -191,5 +191,6 @@ fn finding(id: &'static str, title: String, detail: String) -> Finding {
         title,
         detail,
         source: SOURCE.to_owned(),
+        said: None,
     }
 }

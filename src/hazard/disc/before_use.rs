@@ -1,9 +1,10 @@
 //! A look at the disc before each mounting.
 
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::disc::{HAND_RIM_SPEED_M_S, WIDEST_RIM_GAP_MM};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,10 +1,11 @@
 //! Bore and seat.
 
 use super::DiscReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::disc::{BORE_MM, BORE_PLAY_MM, OSA_BORE};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

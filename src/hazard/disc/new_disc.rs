@@ -1,9 +1,10 @@
 //! The run of a new disc without load.
 
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::disc::TRIAL_RUN_MIN;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,10 +1,11 @@
 //! Resin-bonded discs age.
 
 use super::DiscReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::Bond;
 use crate::tables::disc::{EN_12413_EXPIRY, RESIN_YEARS};
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

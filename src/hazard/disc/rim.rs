@@ -1,9 +1,10 @@
 //! Rim speed above the stripes.
 
 use super::{DiscReport, rpm_at};
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::disc::{EN_12413, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S};
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,10 +1,11 @@
 //! Machine faster than the disc's mark.
 
 use super::DiscReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

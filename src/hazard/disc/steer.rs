@@ -1,8 +1,9 @@
 //! Never steer the disc.
 
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,11 +1,12 @@
 //! The extractor's filter.
 
 use super::DustReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::Control;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::vacuum::{CLASS_M_PASSES, EN_60335_2_69, OSHA_FILTER_HOLDS};
 
 /// The record.

@@ -3,12 +3,13 @@
 use serde::Serialize;
 
 use super::DustReport;
+use crate::diag::{Phrase, Said, number};
 use crate::hazard::Work;
 use crate::hazard::notes::Notes;
 use crate::hazard::respirator::{Enough, RespiratorReport};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, SHORT_SHIFT_H, Site, TableAnswer, lookup};
-use crate::tables::record::{Phrase, Record, Said, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -3,11 +3,12 @@
 use serde::Serialize;
 
 use super::DustReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{CFM_PER_INCH, least_airflow_m3h};
-use crate::tables::record::{Example, Phrase, Record, number};
+use crate::tables::record::{Example, Record};
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,10 +1,11 @@
 //! Work that is in no row of the regulator's table.
 
 use super::DustReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, Site, TableAnswer, Tool, lookup};
-use crate::tables::record::{Example, Phrase, Record, number};
+use crate::tables::record::{Example, Record};
 
 /// The record.
 pub static RECORD: Record = Record {

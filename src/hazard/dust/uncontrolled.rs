@@ -1,10 +1,11 @@
 //! Dry cutting with nothing to hold the dust.
 
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::measured_dust::{AKBAR_2007, COOPER_2015};
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

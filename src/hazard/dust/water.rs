@@ -1,9 +1,10 @@
 //! Enough water, without a break.
 
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

@@ -1,9 +1,10 @@
 //! Too much noise in a day.
 
 use super::NoiseReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::region::NoiseMeasure;
 use crate::tables::tool::{BARBOSA, CUTTING_NOISE_DB, IFA_4214};
 

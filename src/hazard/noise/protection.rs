@@ -2,9 +2,10 @@
 
 use super::NoiseReport;
 use super::protector::Rating;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 
 /// Level at the ear below which warnings and calls are missed, dB(A) (EN 458, quoted).
 pub const TOO_QUIET_DB: f64 = 70.0;

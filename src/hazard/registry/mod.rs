@@ -6,7 +6,7 @@ mod checks;
 mod formulas;
 
 use super::{
-    bound, cold, disc, dust, limit, noise, respirator, rules, silica, slurry, stone, supply,
+    bound, cold, crush, disc, dust, limit, noise, respirator, rules, silica, slurry, stone, supply,
     sweeping, switch, vibration,
 };
 use crate::tables::record::Record;
@@ -57,6 +57,8 @@ pub static HAZARDS: &[&Record] = &[
     &noise::protection::RECORD,
     &switch::RECORD,
     &cold::RECORD,
+    &crush::FALLING,
+    &crush::FLOOR,
     &sweeping::RECORD,
     &slurry::RECORD,
 ];

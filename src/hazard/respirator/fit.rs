@@ -1,10 +1,11 @@
 //! A tight mask that was not fit-tested.
 
 use super::{RespiratorReport, tight};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::respirator::MaskScheme;
 
 /// The record.

@@ -1,9 +1,10 @@
 //! A powered respirator whose class mark nobody read.
 
 use super::{Required, RespiratorReport};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
 
 /// The record.

@@ -1,10 +1,11 @@
 //! No respirator at hand.
 
 use super::{Required, RespiratorReport};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Respirator};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

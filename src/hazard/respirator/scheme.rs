@@ -1,9 +1,10 @@
 //! A respirator that the region's scheme has no row for.
 
 use super::{Required, RespiratorReport};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
 
 /// The record.

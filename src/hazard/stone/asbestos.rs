@@ -1,8 +1,9 @@
 //! Soapstone and the asbestos question.
 
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::stones::sources;
 
 /// The record.

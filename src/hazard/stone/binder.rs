@@ -1,8 +1,9 @@
 //! A stone whose binder nobody told.
 
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::regions::au;
 use crate::tables::stone::StoneKind;
 

@@ -1,9 +1,10 @@
 //! Australia: material with 1 % silica or more is cut under control only.
 
 use super::percent;
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::regions::au;
 
 /// The record.

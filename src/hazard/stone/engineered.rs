@@ -1,10 +1,11 @@
 //! Engineered stone: banned here, wet and with a powered respirator there.
 
 use super::is_engineered;
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::hazard::respirator::powered;
 use crate::job::{DustMethod, Job};
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::region::EngineeredStoneLaw;
 use crate::tables::regions::{au, uk, us_ca};
 

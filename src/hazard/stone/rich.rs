@@ -1,9 +1,10 @@
 //! Natural stone rich in silica: granite, sandstone, quartzite, slate.
 
 use super::{is_engineered, is_rich, percent, wet_rule_applies};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::regions::us_ca;
 use crate::tables::stone::RICH_IN_SILICA;
 use crate::tables::stones::sources;

@@ -1,10 +1,11 @@
 //! A stone whose silica nobody told.
 
 use super::percent;
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::stone::RICH_IN_SILICA;
 
 /// The record.

@@ -1,9 +1,10 @@
 //! Marble's veins.
 
 use super::percent;
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 use crate::tables::stone::StoneKind;
 use crate::tables::stones::sources;
 

@@ -1,9 +1,10 @@
 //! Compressed air.
 
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Power};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

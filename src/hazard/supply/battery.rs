@@ -1,10 +1,11 @@
 //! A battery machine in the wet.
 
 use super::is_wet;
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Power};
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

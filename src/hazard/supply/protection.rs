@@ -1,9 +1,10 @@
 //! A mains supply without protection.
 
 use super::{is_mains, is_protected, is_wet};
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::job::Job;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::supply::{
     CENTRE_TAPPED_TO_EARTH_V, GFCI, GFCI_TRIPS_MA, RCD, RCD_MOST_MA, SUPPLY,
 };

@@ -1,10 +1,11 @@
 //! Wet cutting on a protected mains supply with a machine made for it.
 
 use super::{is_mains, is_protected, is_wet};
+use crate::diag::Phrase;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record};
+use crate::tables::record::Record;
 
 /// The record.
 pub static RECORD: Record = Record {

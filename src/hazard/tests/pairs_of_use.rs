@@ -131,6 +131,7 @@ pub(super) const PEOPLE: &[Pair] = &[
     pair("working-alone", |job, _| job.lift.people = 1, no_change),
     pair("second-person", no_change, |job, _| job.lift.people = 1),
     pair("cold-water", no_change, |job, _| shrouded(job, 300.0)),
+    pair("wet-floor", no_change, |job, _| shrouded(job, 300.0)),
     pair("frost", no_change, |job, _| {
         job.dust.place = Place::Indoors;
     }),

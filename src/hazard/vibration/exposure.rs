@@ -1,9 +1,10 @@
 //! Too much vibration for one pair of hands.
 
 use super::VibrationReport;
+use crate::diag::{Phrase, number};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
-use crate::tables::record::{Phrase, Record, number};
+use crate::tables::record::Record;
 use crate::tables::tool::{CUTTING_VIBRATION_M_S2, HSE_TABLE_1};
 
 /// The record.

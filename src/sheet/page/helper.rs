@@ -6,6 +6,7 @@
 mod entry;
 mod scene;
 
+use crate::diag::Values;
 use crate::handle::Piece;
 use crate::handle::lift::{Lifter, Share, Verdict};
 use crate::hazard::respirator::Required;
@@ -14,7 +15,6 @@ use crate::plan::Plan;
 use crate::sheet::book::Book;
 use crate::sheet::figure::Figures;
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
-use crate::tables::record::Values;
 use crate::units::Mass;
 use crate::words::Catalogue;
 use entry::Entry;

@@ -30,10 +30,10 @@ pub fn add(book: &mut Book<'_>) {
     }
     parts.extend(numbers(&plan.hazards, words));
     parts.push(Block::Heading(text("cautions")).into());
-    if plan.cautions.iter().any(|c| said(c, plan, words).is_none()) {
+    if plan.cautions.iter().any(|c| said(c, words).is_none()) {
         parts.push(Block::Note(text("untranslated")).into());
     }
-    let caution = |c: &Finding| notice(Grade::Caution, c, plan, words).into();
+    let caution = |c: &Finding| notice(Grade::Caution, c, words).into();
     parts.extend(plan.cautions.iter().map(caution));
     let scale = Scale {
         notice_words: words.notice(),
@@ -48,7 +48,7 @@ fn stops(plan: &Plan, words: &'static Catalogue) -> Vec<Part> {
     let notices = plan
         .stops
         .iter()
-        .map(|s| notice(Grade::Stop, s, plan, words).into());
+        .map(|s| notice(Grade::Stop, s, words).into());
     let mut parts: Vec<Part> = notices.collect();
     if !parts.is_empty() {
         parts.insert(0, heading.into());
@@ -57,19 +57,16 @@ fn stops(plan: &Plan, words: &'static Catalogue) -> Vec<Part> {
 }
 
 /// Title and detail of a finding in the language of the page, if it can say them.
-fn said(finding: &Finding, plan: &Plan, words: &Catalogue) -> Option<[String; 2]> {
+fn said(finding: &Finding, words: &Catalogue) -> Option<[String; 2]> {
     if words.language == Language::English {
         return Some([finding.title.clone(), finding.detail.clone()]);
     }
-    let mut all = plan.hazards.said.iter();
-    let same =
-        all.find(|s| s.phrase.id == finding.id && s.put_into(s.phrase.title) == finding.title);
-    words.said(same?)
+    words.said(finding.said.as_ref()?)
 }
 
-fn notice(grade: Grade, finding: &Finding, plan: &Plan, words: &Catalogue) -> Block {
-    let [title, detail] = said(finding, plan, words)
-        .unwrap_or_else(|| [finding.title.clone(), finding.detail.clone()]);
+fn notice(grade: Grade, finding: &Finding, words: &Catalogue) -> Block {
+    let [title, detail] =
+        said(finding, words).unwrap_or_else(|| [finding.title.clone(), finding.detail.clone()]);
     let source = [("source", words.source(&finding.source))];
     let lines = vec![detail, words.say("safety.source", &source)];
     Block::Notice(grade, sentence(&title), lines)

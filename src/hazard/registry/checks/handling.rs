@@ -114,20 +114,6 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         &[&L23_FIGURES],
     ),
     check(
-        ["falling-stone", "Falling stone"],
-        "Every square metre of slab weighs tens of kilograms.",
-        "Waste drops from the last pass, slabs on edge fall over: feet, fingers, legs.",
-        "Both sides held before the last pass, nothing of anybody below, never catch a falling slab.",
-        &[&doc::COMMON_PRACTICE],
-    ),
-    check(
-        ["wet-floor", "Slurry makes the floor slippery"],
-        "Water and stone flour on a smooth floor.",
-        "Somebody slips with a running disc or a hundredweight of stone in the hands.",
-        "Slip-proof boots, water led away, floor rinsed and cleared before anything is lifted.",
-        &[&doc::COMMON_PRACTICE],
-    ),
-    check(
         ["lifter-at-cutout", "A lifter beside a cutout"],
         "A place to lift lies less than a hand's width from a cutout.",
         "The rail there is the weakest stone of the top.",

@@ -1,5 +1,9 @@
 //! Faults and remarks about a job file, as data. Drawing them is someone else's job.
 
+mod phrase;
+
+pub use phrase::{Phrase, Said, Values, fill, gaps, number};
+
 use serde::Serialize;
 
 /// How bad a finding is.
@@ -57,6 +61,28 @@ pub struct Finding {
     pub detail: String,
     /// Document, clause and year, or "common practice", or "judgement".
     pub source: String,
+    /// How it was said, to be said in another language.
+    #[serde(skip)]
+    pub said: Option<Said>,
+}
+
+impl Finding {
+    /// A finding in a phrase's words, what stands in its gaps and what it rests on.
+    #[must_use]
+    pub fn of(phrase: &'static Phrase, values: &Values, source: impl Into<String>) -> Self {
+        let said = Said {
+            phrase,
+            values: values.to_vec(),
+        };
+        let [title, detail] = [phrase.title, phrase.detail].map(|words| said.put_into(words));
+        Self {
+            id: phrase.id,
+            title,
+            detail,
+            source: source.into(),
+            said: Some(said),
+        }
+    }
 }
 
 /// What stands against the job, and what to mind.
