@@ -133,13 +133,13 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
 /// of some cuts are taken out by hand after a cut, that is done as one more step of it.
 #[must_use]
 pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
-    let slab = job.slab.shape.outline();
+    let slab = job.slab.region();
     let inside = inner_point(placement);
     let mut yard = Yard {
         job,
         inside,
-        kept: Region::solid(slab.clone()),
-        under: Underside::new(job, slab),
+        kept: slab.clone(),
+        under: Underside::new(job, slab.clone()),
         hanging: Vec::new(),
         kerf_mm2: 0.0,
         pieces: Vec::new(),
@@ -240,10 +240,10 @@ struct Underside {
 }
 
 impl Underside {
-    fn new(job: &Job, slab: &Outline) -> Self {
+    fn new(job: &Job, slab: Region) -> Self {
         Self {
             below_mm: job.stone.thickness.most,
-            kept: Region::solid(slab.clone()),
+            kept: slab,
             parted: Vec::new(),
         }
     }

@@ -36,7 +36,7 @@ use std::process::ExitCode;
 use clap::{Parser, Subcommand};
 
 use crate::job::Job;
-use crate::place::NoFit;
+use crate::place::{NoFit, Stock};
 use crate::plan::Plan;
 
 use files::JobText;
@@ -171,6 +171,9 @@ fn own_failure(fault: &files::FileFault) -> Ending {
 }
 
 fn no_fit_words(name: &str, no_fit: &NoFit) -> String {
+    if no_fit.stock == Stock::Begun {
+        return no_repair_words(name, no_fit);
+    }
     let mut words = format!("{name}: the top does not fit the slab.\n");
     if no_fit.reasons.is_empty() {
         words.push_str("  no position could be tried\n");
@@ -187,6 +190,16 @@ fn no_fit_words(name: &str, no_fit: &NoFit) -> String {
         for size in advice {
             let _ = writeln!(words, "  - {size}");
         }
+    }
+    words
+}
+
+/// What cannot be mended on a slab whose cutting has begun.
+fn no_repair_words(name: &str, no_fit: &NoFit) -> String {
+    let mut words =
+        format!("{name}: the top as asked can no longer be had from what is left of the slab.\n");
+    for reason in &no_fit.reasons {
+        let _ = writeln!(words, "  - {reason}");
     }
     words
 }

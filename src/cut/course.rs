@@ -83,10 +83,10 @@ fn once(findings: &mut Vec<Finding>) {
 
 /// Pieces of a boundary that stopped cuts and hollow arcs make together: their tails are taken out when
 /// the last of them is made.
-type Group = Vec<usize>;
+pub(crate) type Group = Vec<usize>;
 
 /// Runs of neighbouring pieces that meet at inside corners or along hollow arcs.
-fn groups(ring: &Ring, stopped: &[usize]) -> Vec<Group> {
+pub(crate) fn groups(ring: &Ring, stopped: &[usize]) -> Vec<Group> {
     let inside = |piece: usize| stopped.contains(&piece) || ring.pieces[piece].hollow().is_some();
     let mut groups: Vec<Group> = Vec::new();
     for piece in (0..ring.pieces.len()).filter(|p| inside(*p)) {

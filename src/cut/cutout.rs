@@ -27,7 +27,8 @@ pub(super) struct Bore {
 pub(super) fn bored(job: &Job, mut kept: Kept, placement: &Placement) -> (Kept, Vec<Bore>) {
     let mut bores = Vec::new();
     for (cutout, opening) in placement.cutouts.iter().enumerate() {
-        let Some((centre, radius)) = opening.shape.as_circle() else {
+        let made = job.top.cutouts[cutout].is_made();
+        let Some((centre, radius)) = opening.shape.as_circle().filter(|_| !made) else {
             continue;
         };
         let leaves = |bit: &CoreBit| radius - bit.diameter / 2.0;
@@ -61,7 +62,7 @@ pub(super) fn all(course: &mut Course<'_>, bores: &[Bore]) {
         drill(course, bore);
     }
     for cutout in 0..course.placement.cutouts.len() {
-        if bores.iter().all(|b| b.cutout != cutout) {
+        if bores.iter().all(|b| b.cutout != cutout) && !course.job.top.cutouts[cutout].is_made() {
             saw(course, cutout);
         }
     }
@@ -109,7 +110,7 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     if let Some(cut) = course.cuts.get_mut(first) {
         cut.because = Because::OpeningLast;
     }
-    if course.cuts.len() == first {
+    if course.cuts.len() == first && course.job.top.cutouts[cutout].ready.is_empty() {
         let name = places.first().map(|p| inside::name_of(&ring, p));
         course.findings.stops.push(not_made(cutout, name));
     }

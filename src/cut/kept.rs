@@ -278,13 +278,13 @@ fn top_ring(placement: &Placement) -> Ring {
 
 fn cutout_ring(placement: &Placement, cutout: usize) -> Ring {
     let opening = &placement.cutouts[cutout];
-    let parts = opening.shape.parts().iter().rev();
+    let parts = opening.shape.parts().iter().zip(&opening.left_mm).rev();
     let pieces = opening.sawn.clockwise().into_iter().zip(parts);
-    let pieces = pieces.map(|(seg, part)| Piece {
+    let pieces = pieces.map(|(seg, (part, left_mm))| Piece {
         seg,
         part: *part,
         name: opening.shape.part_name(*part),
-        allowance_mm: opening.allowance_mm,
+        allowance_mm: *left_mm,
         sawn: true,
     });
     Ring {

@@ -20,13 +20,22 @@ impl Course<'_> {
         let mut places = inside::places(self.job, &self.kept, ring);
         places.retain(|place| {
             let sides = [place.sides.before, place.sides.after];
-            let sawn = sides.iter().any(|p| ring.pieces[*p].sawn) || place.arc.is_some();
+            let sawn = match place.arc {
+                Some(arc) => !self.is_ready(ring.whose, ring.pieces[arc].part),
+                None => sides.iter().any(|p| {
+                    let piece = &ring.pieces[*p];
+                    piece.sawn && !self.is_ready(ring.whose, piece.part)
+                }),
+            };
             let at = place.arc.map_or_else(
                 || ring.pieces[place.sides.before].seg.end(),
                 |arc| ring.pieces[arc].seg.at(0.5),
             );
             sawn && slab.depth(at) > 1.0
         });
+        for place in &mut places {
+            self.drilled_before(ring, place);
+        }
         for place in &places {
             self.findings
                 .append(inside::findings(self.job, ring, place));
@@ -46,18 +55,26 @@ impl Course<'_> {
                 || inside::corner_between(ring, place.sides),
                 |arc| ring.pieces[arc].name.clone(),
             );
+            let holes = bored.holes.iter().copied();
+            let new: Vec<Hole> = holes.filter(|h| !self.is_drilled(h)).collect();
+            if new.is_empty() {
+                continue;
+            }
+            for hole in &new {
+                self.into_another(hole, &inside::name_of(ring, place));
+            }
             let left = core::left(bored);
             match bits.iter_mut().find(|d| d.bit == bored.bit) {
                 Some(drilled) => {
                     drilled.name = format!("{}, {name}", drilled.name);
-                    drilled.holes.extend(&bored.holes);
+                    drilled.holes.extend(&new);
                     drilled.left_to_remove.extend(left);
                 }
                 None => bits.push(core::Drilled {
                     whose: ring.whose,
                     name,
                     bit: bored.bit,
-                    holes: bored.holes.clone(),
+                    holes: new,
                     allowance_mm: piece.allowance_mm,
                     finish: self.finish(ring.whose, piece.part),
                     because: because.clone(),
@@ -99,7 +116,7 @@ impl Course<'_> {
     pub(super) fn outside(&mut self, ring: &Ring, piece: usize, because: Because) {
         let wanted = &ring.pieces[piece];
         let Seg::Arc(arc) = &wanted.seg else { return };
-        if ring.whose == Whose::Top && self.job.top.ready_mm(wanted.part).is_some() {
+        if self.is_ready(ring.whose, wanted.part) {
             return;
         }
         let choice = disc::choose(self.job, Task::Outside);
@@ -137,6 +154,7 @@ impl Course<'_> {
             let (a, b) = (rank(a), rank(b));
             a.0.cmp(&b.0).then(a.1.total_cmp(&b.1))
         });
+        order.retain(|p| !self.is_ready(ring.whose, ring.pieces[*p].part));
         for piece in order {
             match ring.pieces[piece].seg {
                 Seg::Line(..) => self.stopped(ring, places, piece, because.clone()),
@@ -153,7 +171,7 @@ impl Course<'_> {
             .collect();
         if let Some(last) = self.cuts.last_mut().filter(|_| !made.is_empty()) {
             last.tails_out.clone_from(&made);
-            tail::settle(&mut self.cuts, &made);
+            tail::settle(&mut self.cuts, &made, &self.job.slab.begun.drilled);
         }
         self.settle();
     }

@@ -11,6 +11,7 @@
 //! | [`kept`] | the boundary of the kept stone, and what is clear of it |
 //! | [`straight`] | straight cuts along a guide, and the trims that run off |
 //! | [`stopped`] | straight cuts that stop inside the stone |
+//! | [`resumed`] | what is there already when a job goes on after a repair |
 //! | `tail` | what core holes leave of the tails |
 //! | [`curve`] | outside arcs as plunges |
 //! | [`tangents`] | for comparison: straight cuts tangent to an arc |
@@ -44,6 +45,7 @@ pub mod passes;
 pub mod practice;
 pub mod rail;
 pub mod relief;
+pub mod resumed;
 pub mod set_out;
 pub mod stopped;
 pub mod straight;

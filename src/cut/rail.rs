@@ -82,7 +82,8 @@ fn is_tap(cutout: &Cutout) -> bool {
 }
 
 /// The least distance between the pieces of two boundaries, mm.
-fn narrowest(a: &[Seg], b: &[Seg]) -> f64 {
+#[must_use]
+pub fn narrowest(a: &[Seg], b: &[Seg]) -> f64 {
     let one_way = |from: &Seg, to: &Seg| {
         let places = (0..=SHARES).map(|i| from.at(f64::from(i) / f64::from(SHARES)));
         places.map(|p| to.distance(p)).fold(f64::INFINITY, f64::min)

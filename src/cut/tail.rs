@@ -2,13 +2,21 @@
 
 use crate::geom::{Point, Vector};
 
+use crate::job::Drilled;
+
 use super::{Cut, Hole, Remains, Removal};
 
-/// Says of every tail of the cuts `numbers` how much of it the holes drilled so far have left, mm.
+/// Says of every tail of the cuts `numbers` how much of it the holes drilled so far have left, mm; `before`
+/// are those that were there before the first cut.
 ///
 /// A tail runs under the cut in the face, from where that ends back along its heading.
-pub(super) fn settle(cuts: &mut [Cut], numbers: &[usize]) {
-    let holes: Vec<Hole> = cuts.iter().flat_map(|c| c.holes.clone()).collect();
+pub(super) fn settle(cuts: &mut [Cut], numbers: &[usize], before: &[Drilled]) {
+    let there = before.iter().map(|d| Hole {
+        at: d.at,
+        diameter: d.diameter,
+    });
+    let new = cuts.iter().flat_map(|c| c.holes.clone());
+    let holes: Vec<Hole> = there.chain(new).collect();
     let asked = cuts.iter_mut().filter(|c| numbers.contains(&c.number));
     for left in asked.flat_map(|c| &mut c.left_to_remove) {
         let (Remains::Tail, Some(heading)) = (&left.why, left.heading) else {

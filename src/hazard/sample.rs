@@ -144,6 +144,7 @@ fn slab() -> Slab {
         tape_error_mm: 1.0,
         vein_deg: None,
         survey: crate::job::Survey::default(),
+        begun: crate::job::Begun::default(),
     }
 }
 

@@ -11,10 +11,23 @@ pub struct AsCut {
     pub done: Vec<Part>,
     /// Faces that do not lie on the line to keep.
     pub slips: Vec<Slip>,
-    /// Chips broken out of an edge.
+    /// Openings that have been begun.
+    pub openings: Vec<OpeningCut>,
+    /// Chips broken out of an edge, of the top or of an opening.
     pub chips: Vec<Chip>,
     /// The most that is ground off an edge by hand; a thicker strip is sawn, mm.
     pub grind_mm: f64,
+}
+
+/// An opening that has been begun.
+#[derive(Clone, Debug)]
+pub struct OpeningCut {
+    /// The cutout, counted from 0.
+    pub cutout: usize,
+    /// The cuts that have been made, by the side or corner of the opening that each makes.
+    pub done: Vec<Part>,
+    /// Faces that do not lie on the line to keep; short of it where the opening is too large.
+    pub slips: Vec<Slip>,
 }
 
 /// A face that does not lie where it was wanted.

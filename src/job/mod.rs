@@ -9,6 +9,7 @@
 //! | [`shape`] | figures with named corners and edges |
 //! | [`route`] | the way in |
 //! | [`as_cut`] | what really happened at the cutting |
+//! | [`begun`] | what has been cut into a slab already |
 //! | [`file`](mod@file) | the text as typed, with places |
 //! | `kit`, `gear` | what the job is done with; what else fills the day |
 //! | `reader`, `given`, `quantity` | one table, one value, its units and limits |
@@ -17,6 +18,7 @@
 //! | `read/` | one file for each section of the job file |
 
 pub mod as_cut;
+pub mod begun;
 pub mod file;
 mod gear;
 mod given;
@@ -30,7 +32,8 @@ pub mod shape;
 pub mod survey;
 mod words;
 
-pub use as_cut::{AsCut, Came, Chip, Slip};
+pub use as_cut::{AsCut, Came, Chip, OpeningCut, Slip};
+pub use begun::{Begun, Drilled};
 pub use file::JobFile;
 
 pub use gear::{Bond, Dusty, EarKind, Protector, Spell, Steel};
@@ -218,6 +221,8 @@ pub struct Slab {
     pub vein_deg: Option<f64>,
     /// How it was measured, how well the tapes close, and how square it is.
     pub survey: Survey,
+    /// What has been cut into it already; nothing in a slab as bought.
+    pub begun: Begun,
 }
 
 /// What an edge of the slab can be used for.
@@ -321,6 +326,24 @@ pub struct Cutout {
     pub shape: Shape,
     /// What is done to its edge.
     pub finish: Finish,
+    /// Sides and corners whose face is on the stone already and is not sawn again, and the stone left on
+    /// each, mm; none before the first cut.
+    pub ready: Vec<(Part, f64)>,
+}
+
+impl Cutout {
+    /// The stone left on a face that is on the stone already, mm; nothing for one still to be sawn.
+    #[must_use]
+    pub fn ready_mm(&self, part: Part) -> Option<f64> {
+        self.ready.iter().find(|r| r.0 == part).map(|r| r.1)
+    }
+
+    /// Whether every face of it is on the stone already.
+    #[must_use]
+    pub fn is_made(&self) -> bool {
+        let mut parts = self.shape.parts().iter();
+        parts.all(|part| self.ready_mm(*part).is_some())
+    }
 }
 
 /// What is done to an edge after sawing.

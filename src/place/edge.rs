@@ -1,7 +1,7 @@
 //! What becomes of one edge of the top.
 
 use crate::geom::{Line, Outline, Point, SAME_MM, Seg};
-use crate::job::{EdgeState, Finish, Job, Part, Shape};
+use crate::job::{EdgeState, Finish, Job, Part, PlaceHow, Shape};
 
 use super::allowance::edge_allowance;
 use super::{Objection, room};
@@ -82,6 +82,9 @@ pub(super) fn edge_use(
         EdgeUse::Sawn { allowance_mm }
     } else if used_up {
         EdgeUse::UsedUp
+    } else if matches!(job.place.how, PlaceHow::AsCut { .. }) {
+        // Its strip has been settled; what is left of it may be narrow where a core hole touches it.
+        EdgeUse::Sawn { allowance_mm }
     } else {
         objections.push(Objection::NarrowStrip { edge, width_mm });
         EdgeUse::Sawn { allowance_mm }

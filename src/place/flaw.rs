@@ -70,7 +70,9 @@ fn between(top: &Outline, pieces: &[Seg]) -> f64 {
 /// True when a flaw lies wholly in the stone that one of the openings takes out.
 #[must_use]
 pub fn is_taken_out(openings: &[SawnCutout], flaw: &Flaw) -> bool {
-    openings.iter().any(|o| holds(&o.sawn, flaw))
+    // A flaw that is asked no clearance of may lie in the allowance, which is ground off.
+    let ground = |o: &SawnCutout| flaw.clear_mm == 0.0 && holds(o.shape.outline(), flaw);
+    openings.iter().any(|o| holds(&o.sawn, flaw) || ground(o))
 }
 
 fn holds(opening: &Outline, flaw: &Flaw) -> bool {

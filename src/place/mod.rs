@@ -93,9 +93,20 @@ impl Placement {
     }
 }
 
+/// What a top is to be had from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stock {
+    /// The slab as bought.
+    Slab,
+    /// What is left of a slab whose cutting has begun.
+    Begun,
+}
+
 /// Why the top does not fit.
 #[derive(Clone, Debug)]
 pub struct NoFit {
+    /// What it was to be had from.
+    pub stock: Stock,
     /// Turn of the nearest miss, degrees.
     pub turn_deg: f64,
     /// What stands against it there.

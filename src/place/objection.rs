@@ -1,9 +1,9 @@
 //! What stands against a position, and the words for it.
 
 use crate::geom::Pose;
-use crate::job::{Job, Part};
+use crate::job::{Job, Part, PlaceHow};
 
-use super::NoFit;
+use super::{NoFit, Stock};
 
 /// What stands against a position.
 #[derive(Clone, Debug, PartialEq)]
@@ -89,7 +89,9 @@ impl Miss {
     /// The miss as it is told to the user.
     #[must_use]
     pub fn in_words(self, job: &Job) -> NoFit {
+        let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
         NoFit {
+            stock: if begun { Stock::Begun } else { Stock::Slab },
             turn_deg: self.pose.turn.to_degrees(),
             reasons: self.objections.iter().map(|o| words(o, job)).collect(),
             objections: self.objections,

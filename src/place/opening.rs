@@ -2,7 +2,7 @@
 
 use super::Objection;
 use crate::geom::{Outline, Pose};
-use crate::job::{Cutout, Job, Shape};
+use crate::job::{Cutout, Job, Part, Shape};
 
 /// An opening, in the slab's frame.
 #[derive(Clone, Debug)]
@@ -11,10 +11,15 @@ pub struct SawnCutout {
     pub what: String,
     /// The finished opening.
     pub shape: Shape,
-    /// The opening as the saw leaves it: smaller by the allowance all round.
+    /// The opening as the saw leaves it: smaller by what is left on each piece.
     pub sawn: Outline,
-    /// Stone left on its edge, mm.
+    /// Stone left on an edge that is sawn, mm.
     pub allowance_mm: f64,
+    /// Stone left on each piece of its outline, mm: less than the allowance where a face is on the stone
+    /// already.
+    pub left_mm: Vec<f64>,
+    /// Whether any of its faces is on the stone already.
+    pub begun: bool,
 }
 
 impl SawnCutout {
@@ -23,13 +28,25 @@ impl SawnCutout {
     pub fn of(job: &Job, cutout: &Cutout, pose: Pose) -> Option<Self> {
         let shape = cutout.shape.posed(pose);
         let allowance_mm = job.top.allowances.for_finish(cutout.finish);
-        let by = vec![-allowance_mm; shape.outline().segs().len()];
-        let sawn = shape.outline().offset_each(&by).ok()?;
+        let left = |part: &Part| cutout.ready_mm(*part).unwrap_or(allowance_mm);
+        let mut left_mm: Vec<f64> = shape.parts().iter().map(left).collect();
+        let inwards = |by: &[f64]| {
+            let by: Vec<f64> = by.iter().map(|mm| -mm).collect();
+            shape.outline().offset_each(&by).ok()
+        };
+        let sawn = inwards(&left_mm).or_else(|| {
+            // Where an arc has less left on it than the sides beside it, the least goes for all.
+            let least = left_mm.iter().copied().fold(f64::INFINITY, f64::min);
+            left_mm.fill(least);
+            inwards(&left_mm)
+        })?;
         Some(Self {
             what: cutout.what.clone(),
             shape,
             sawn,
             allowance_mm,
+            left_mm,
+            begun: !cutout.ready.is_empty(),
         })
     }
 }

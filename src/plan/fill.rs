@@ -56,6 +56,7 @@ pub(super) fn named_corners(shape: &Shape) -> Vec<NamedPoint> {
 pub(super) fn slab_note(job: &Job, mass: MassRange) -> SlabNote {
     let shape = &job.slab.shape;
     let edges = job.slab.edges.iter().enumerate();
+    let (stone, begun) = (job.slab.region(), &job.slab.begun);
     SlabNote {
         outline: shape.outline().clone(),
         corners: named_corners(shape),
@@ -67,10 +68,12 @@ pub(super) fn slab_note(job: &Job, mass: MassRange) -> SlabNote {
             })
             .collect(),
         flaws: job.slab.flaws.iter().map(flaw_note).collect(),
-        area_mm2: shape.outline().area(),
+        taken: begun.taken.iter().map(|o| o.segs().to_vec()).collect(),
+        drilled: begun.drilled.clone(),
+        area_mm2: stone.area(),
         thickness: job.stone.thickness,
         mass,
-        balance: shape.outline().centroid(),
+        balance: stone.centroid(),
         tape: job.slab.tape_error_mm,
         vein: job.slab.vein_deg,
         survey: job.slab.survey.clone(),
@@ -123,6 +126,7 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
                 what: c.what.clone(),
                 outline: c.shape.outline().clone(),
                 allowance: c.allowance_mm,
+                sawn: c.begun.then(|| c.sawn.clone()),
             })
             .collect(),
         sawn_outline: placement.sawn.clone(),

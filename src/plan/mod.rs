@@ -90,8 +90,14 @@ impl Plan {
     pub fn of(job: &Job) -> Result<Self, NoFit> {
         match repair::after(job)? {
             None => Self::planned(job),
-            Some(Repaired { job, note }) => {
-                let plan = Self::planned(&job)?;
+            Some(Repaired {
+                job,
+                note,
+                findings,
+            }) => {
+                let mut plan = Self::planned(&job)?;
+                plan.stops.extend(findings.stops);
+                plan.cautions.extend(findings.cautions);
                 Ok(Self {
                     repair: Some(note),
                     ..plan
@@ -201,7 +207,7 @@ pub fn loads(job: &Job, placement: &Placement, cuts: &[Cut], states: &[Region]) 
         mass: piece::mass_of(&job.stone, region.area()),
         region,
     };
-    let slab = Region::solid(job.slab.shape.outline().clone());
+    let slab = job.slab.region();
     let after = cuts.iter().zip(states);
     let named = placement.top.corners().iter().enumerate();
     let openings = placement.cutouts.iter();

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{DustMethod, EdgeState, Finish, Power, Range, Survey, Thickness};
+use crate::job::{Drilled, DustMethod, EdgeState, Finish, Power, Range, Survey, Thickness};
 use crate::units::{LengthUnit, Mass, MassRange};
 use crate::words::Language;
 
@@ -73,6 +73,12 @@ pub struct SlabNote {
     pub edges: Vec<SlabEdge>,
     /// Its flaws.
     pub flaws: Vec<FlawNote>,
+    /// Openings, slots and core holes that go right through it already; they may overlap.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub taken: Vec<Vec<Seg>>,
+    /// The core holes among them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub drilled: Vec<Drilled>,
     /// Area.
     pub area_mm2: f64,
     /// Thickness readings.
@@ -165,6 +171,9 @@ pub struct OpeningNote {
     pub outline: Outline,
     /// Stone left by the saw, when a disc makes it.
     pub allowance: f64,
+    /// What it is once all is sawn, where some of its sides have been cut already.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sawn: Option<Outline>,
 }
 
 /// An edge of the top.

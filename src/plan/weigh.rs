@@ -115,7 +115,7 @@ impl Weighing {
 const UNMOVED: Pose = Pose::new(0.0, Vector::new(0.0, 0.0));
 
 fn slab(job: &Job) -> Region {
-    Region::solid(job.slab.shape.outline().clone())
+    job.slab.region()
 }
 
 fn load(job: &Job, name: &str, region: Region) -> Load {

@@ -7,6 +7,7 @@ use crate::plan::Plan;
 use crate::repair::Repair;
 use crate::sheet::figure::{Figures, angle, area};
 use crate::sheet::page::repair::{came, letters, task, to_do, verdict};
+use crate::sheet::page::repair_openings::text as openings;
 
 /// A curve set out from its chord.
 pub(super) fn ordinates(out: &mut String, figures: Figures, set_out: &OrdinateSetOut, cusp: f64) {
@@ -105,6 +106,9 @@ pub(super) fn repair(out: &mut String, figures: Figures, plan: &Plan) {
     row(out, "result", &verdict(repair, figures));
     row(out, "letters", letters(repair));
     edges(out, figures, repair);
+    for (name, words) in openings(repair, figures) {
+        row(out, &name, &words);
+    }
     for step in to_do(repair, figures) {
         row(out, "do", &step);
     }

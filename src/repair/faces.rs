@@ -1,7 +1,8 @@
 //! Where each face lies, and how far in the stone is unhurt.
 
-use crate::geom::{Outline, Point, Seg};
-use crate::job::{AsCut, Came, Chip, Job, Part};
+use crate::cut::kept::Whose;
+use crate::geom::{Line, Outline, Point, Seg};
+use crate::job::{AsCut, Came, Chip, CornerCut, Job, Part, Shape, Slip};
 use crate::place::{EdgeUse, NoFit, Placement};
 
 use super::no_way;
@@ -16,40 +17,103 @@ pub struct Face {
     pub out_mm: f64,
 }
 
+/// A part of the top's outline or of an opening's.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct On {
+    /// Whose it is.
+    pub whose: Whose,
+    /// The edge or corner.
+    pub part: Part,
+}
+
 /// What is known of every face.
 #[derive(Clone, Debug)]
 pub struct Faces {
-    /// The faces that have been cut.
+    /// The faces of the top that have been cut.
     pub done: Vec<Face>,
-    /// The part each chip is on, in the order given.
-    pub chipped: Vec<Part>,
-    chips: Vec<Chip>,
+    /// The same of each opening, in the order of the cutouts.
+    pub openings: Vec<Vec<Face>>,
+    /// Chips, and the part each is on, in the order given.
+    pub chips: Vec<(Chip, On)>,
 }
 
 impl Faces {
     /// Lays what came out against the lines that were wanted.
     #[must_use]
     pub fn of(job: &Job, as_cut: &AsCut, placement: &Placement) -> Self {
-        let done = as_cut.done.iter().map(|part| {
-            let slip = as_cut.slips.iter().find(|s| s.part == *part);
-            let out_mm = slip.map_or(0.0, |slip| out_of_line(placement, *part, slip.came));
-            Face {
-                part: *part,
-                out_mm,
-            }
-        });
-        let top = &job.top.shape;
-        let on = |chip: &Chip| {
-            let pieces = top.outline().segs().iter().zip(top.parts());
-            pieces
-                .min_by(|a, b| a.0.distance(chip.at).total_cmp(&b.0.distance(chip.at)))
-                .map_or(Part::Edge(0), |(_, part)| *part)
+        let faces = |whose: Whose, done: &[Part], slips: &[Slip]| -> Vec<Face> {
+            let face = |part: &Part| {
+                let on = On { whose, part: *part };
+                let slip = slips.iter().find(|s| s.part == *part);
+                Face {
+                    part: *part,
+                    out_mm: slip.map_or(0.0, |slip| out_of_line(placement, on, slip.came)),
+                }
+            };
+            done.iter().map(face).collect()
         };
+        let opening = |cutout: usize| {
+            let begun = as_cut.openings.iter().find(|o| o.cutout == cutout);
+            begun.map_or_else(Vec::new, |o| {
+                faces(Whose::Cutout(cutout), &o.done, &o.slips)
+            })
+        };
+        let chips = as_cut.chips.iter();
         Self {
-            done: done.collect(),
-            chipped: as_cut.chips.iter().map(on).collect(),
-            chips: as_cut.chips.clone(),
+            done: faces(Whose::Top, &as_cut.done, &as_cut.slips),
+            openings: (0..job.top.cutouts.len()).map(opening).collect(),
+            chips: chips.map(|c| (*c, nearest_part(job, c))).collect(),
         }
+    }
+
+    /// Where a face lies, mm outwards from its line to keep, into the waste; nothing when it has not
+    /// been cut.
+    #[must_use]
+    pub fn face_mm(&self, on: On) -> Option<f64> {
+        let faces = match on.whose {
+            Whose::Top => &self.done,
+            Whose::Cutout(i) => self.openings.get(i)?,
+        };
+        faces.iter().find(|f| f.part == on.part).map(|f| f.out_mm)
+    }
+
+    /// How far out a face is unhurt by itself and the chips on it, mm; infinite when nothing is known.
+    #[must_use]
+    pub fn unhurt_of(&self, placement: &Placement, on: On) -> f64 {
+        let face = self.face_mm(on);
+        let depths = self.chips.iter().filter_map(|(chip, at)| {
+            if *at == on {
+                return Some(face.unwrap_or(0.0) - chip.deep_mm);
+            }
+            self.round_the_corner(placement, chip, *at, on)
+        });
+        depths.fold(face.unwrap_or(f64::INFINITY), f64::min)
+    }
+
+    /// A chip at an inside corner reaches past the line of the other edge as well: how far, mm outwards.
+    fn round_the_corner(&self, placement: &Placement, chip: &Chip, at: On, on: On) -> Option<f64> {
+        let (Part::Edge(own), Part::Edge(edge)) = (at.part, on.part) else {
+            return None;
+        };
+        let shape = shape_of(placement, on.whose)?;
+        let count = shape.count();
+        let shared = if (own + 1) % count == edge {
+            edge
+        } else if (edge + 1) % count == own {
+            own
+        } else {
+            return None;
+        };
+        let inside = shape.is_inside_corner(shared) == (on.whose == Whose::Top);
+        if at.whose != on.whose || !inside || !shape.is_straight(edge) {
+            return None;
+        }
+        let face = sawn_seg(placement, on)?;
+        let line = Line::through(face.start(), face.end());
+        let notch = notch(placement, self, chip, at)?;
+        let reach = notch.segs().iter().map(|s| line.left_of(s.start()));
+        let deepest = reach.fold(0.0, f64::max);
+        (deepest > crate::geom::SAME_MM).then_some(-deepest)
     }
 
     /// Where a part's face lies, mm outwards from its line to keep; nothing when it has not been cut.
@@ -58,28 +122,44 @@ impl Faces {
         self.done.iter().find(|f| f.part == part).map(|f| f.out_mm)
     }
 
-    /// How far out a part is unhurt by its own face and chips, mm; infinite when nothing is known.
+    /// How far out a part of the top is unhurt by its own face and chips, mm; infinite when nothing is
+    /// known.
     #[must_use]
-    pub fn unhurt_mm(&self, part: Part) -> f64 {
-        let face = self.out_mm(part);
-        let own = self.chipped.iter().zip(&self.chips);
-        let chips = own
-            .filter(|(on, _)| **on == part)
-            .map(|(_, chip)| face.unwrap_or(0.0) - chip.deep_mm);
-        chips.fold(face.unwrap_or(f64::INFINITY), f64::min)
+    pub fn unhurt_mm(&self, placement: &Placement, part: Part) -> f64 {
+        self.unhurt_of(
+            placement,
+            On {
+                whose: Whose::Top,
+                part,
+            },
+        )
     }
 
-    /// How far out an edge is unhurt when the slots of a curve that slipped inwards have bitten into it
-    /// as well: they run on along the edge from the curve's ends.
+    /// How far out an edge is unhurt when curves beside it that slipped inwards have bitten into it as
+    /// well: the slots of an outside curve run on along the edge from the curve's ends, and a hollow
+    /// that is too large crosses its line. Those of the corners named do not count, nor do scoops,
+    /// whose circle lies beyond the edge.
     #[must_use]
-    pub fn unhurt_beside_curves(&self, placement: &Placement, edge: usize) -> f64 {
-        let count = placement.top.count();
-        let beside = [edge, (edge + 1) % count].into_iter();
-        let slips = beside
-            .filter(|c| matches!(placement.top.corner_seg(*c), Some(Seg::Arc(_))))
-            .filter_map(|c| self.out_mm(Part::Corner(c)))
-            .filter(|out| *out < 0.0);
-        slips.fold(self.unhurt_mm(Part::Edge(edge)), f64::min)
+    pub fn unhurt_beside_curves(
+        &self,
+        placement: &Placement,
+        edge: usize,
+        except: &[usize],
+    ) -> f64 {
+        let top = &placement.top;
+        let beside = [edge, (edge + 1) % top.count()].into_iter();
+        let round = |c: &usize| matches!(top.corner_cuts()[*c], CornerCut::Round(_));
+        let hurt = beside
+            .filter(|c| round(c) && !except.contains(c))
+            .filter_map(|c| {
+                let part = Part::Corner(c);
+                if top.is_inside_corner(c) {
+                    return Some(self.unhurt_mm(placement, part));
+                }
+                self.out_mm(part)
+            });
+        let own = self.unhurt_mm(placement, Part::Edge(edge));
+        hurt.filter(|out| *out < 0.0).fold(own, f64::min)
     }
 
     /// An edge as it has to be settled.
@@ -95,8 +175,7 @@ impl Faces {
     /// Whether what was cut can be followed from here.
     ///
     /// # Errors
-    /// A cut that stops at an inside corner, a hollow, a curve whose neighbours are not cut, or an edge
-    /// that was never to be sawn.
+    /// A curve whose neighbours are not cut, or an edge that was never to be sawn.
     pub fn can_be_followed(&self, placement: &Placement) -> Result<(), NoFit> {
         let faults = self
             .done
@@ -116,33 +195,14 @@ impl Faces {
         let top = &placement.top;
         let name = top.part_name(part);
         let count = top.count();
-        let ends = |edge: usize| [edge, (edge + 1) % count];
         match part {
-            Part::Edge(edge) => {
-                let inside = ends(edge).into_iter().any(|c| top.is_inside_corner(c));
-                let hollow = matches!(top.edge_seg(edge), Some(Seg::Arc(a)) if a.sweep < 0.0);
-                if inside || hollow {
-                    return Some(format!(
-                        "as_cut: edge {name} is hollow or ends at an inside corner; what happened there \
-                         cannot be planned again from here. Measure the stone and describe it as a \
-                         slab of its own"
-                    ));
-                }
-                matches!(placement.uses[edge], EdgeUse::Flush { .. }).then(|| {
-                    format!(
-                        "as_cut: edge {name} lies on an edge of the slab and was never to be cut; \
+            Part::Edge(edge) => matches!(placement.uses[edge], EdgeUse::Flush { .. }).then(|| {
+                format!(
+                    "as_cut: edge {name} lies on an edge of the slab and was never to be cut; \
                          leave it out of as_cut.done and as_cut.edge"
-                    )
-                })
-            }
+                )
+            }),
             Part::Corner(corner) => {
-                let hollow = matches!(top.corner_seg(corner), Some(Seg::Arc(a)) if a.sweep < 0.0);
-                if hollow {
-                    return Some(format!(
-                        "as_cut: the hollow at corner {name} cannot be planned again from here. Measure \
-                         the stone and describe it as a slab of its own"
-                    ));
-                }
                 let open: Vec<String> = [(corner + count - 1) % count, corner]
                     .into_iter()
                     .filter(|e| matches!(placement.uses[*e], EdgeUse::Sawn { .. }))
@@ -183,37 +243,69 @@ pub fn allowance_mm(placement: &Placement, part: Part) -> f64 {
     }
 }
 
-fn out_of_line(placement: &Placement, part: Part, came: Came) -> f64 {
-    match came {
-        Came::Short(by) => -by,
-        Came::Over(by) => by,
-        Came::Radius(radius) => {
-            let sawn = sawn_seg(placement, part);
-            match sawn {
-                Some(Seg::Arc(arc)) => radius - arc.radius,
-                _ => 0.0,
-            }
+/// The figure of the top or of an opening where it lies.
+fn shape_of(placement: &Placement, whose: Whose) -> Option<&Shape> {
+    match whose {
+        Whose::Top => Some(&placement.top),
+        Whose::Cutout(i) => Some(&placement.cutouts.get(i)?.shape),
+    }
+}
+
+/// The part of the top or of an opening that a chip is nearest to.
+fn nearest_part(job: &Job, chip: &Chip) -> On {
+    let openings = job.top.cutouts.iter().enumerate();
+    let openings = openings.map(|(i, c)| (Whose::Cutout(i), &c.shape));
+    let all = std::iter::once((Whose::Top, &job.top.shape)).chain(openings);
+    let pieces = all.flat_map(|(whose, shape)| {
+        let pieces = shape.outline().segs().iter().zip(shape.parts());
+        pieces.map(move |(seg, part)| (seg.distance(chip.at), On { whose, part: *part }))
+    });
+    let nearest = pieces.min_by(|a, b| a.0.total_cmp(&b.0));
+    nearest.map_or(
+        On {
+            whose: Whose::Top,
+            part: Part::Edge(0),
+        },
+        |(_, on)| on,
+    )
+}
+
+/// How far out of its line to keep a face came, mm; kept stone lies outside the circle of a hollow.
+fn out_of_line(placement: &Placement, on: On, came: Came) -> f64 {
+    match (came, sawn_seg(placement, on)) {
+        (Came::Short(by), _) => -by,
+        (Came::Over(by), _) => by,
+        (Came::Radius(radius), Some(Seg::Arc(arc))) => (radius - arc.radius) * arc.sweep.signum(),
+        (Came::Radius(_), _) => 0.0,
+    }
+}
+
+/// The piece of the sawn outline that belongs to a part, kept stone to its left.
+#[must_use]
+pub fn sawn_seg(placement: &Placement, on: On) -> Option<Seg> {
+    match on.whose {
+        Whose::Top => {
+            let at = placement.sawn_parts.iter().position(|p| *p == on.part)?;
+            placement.sawn.segs().get(at).copied()
+        }
+        Whose::Cutout(i) => {
+            let opening = placement.cutouts.get(i)?;
+            let at = opening.shape.parts().iter().position(|p| *p == on.part)?;
+            opening.sawn.segs().get(at).map(Seg::reversed)
         }
     }
 }
 
-/// The piece of the sawn outline that belongs to a part.
-#[must_use]
-pub fn sawn_seg(placement: &Placement, part: Part) -> Option<Seg> {
-    let at = placement.sawn_parts.iter().position(|p| *p == part)?;
-    placement.sawn.segs().get(at).copied()
-}
-
 /// The notch of a chip in the slab's frame: from the edge of the stone to its depth, square to the edge.
 #[must_use]
-pub fn notch(placement: &Placement, faces: &Faces, chip: &Chip, part: Part) -> Option<Outline> {
+pub fn notch(placement: &Placement, faces: &Faces, chip: &Chip, on: On) -> Option<Outline> {
     let at = placement.pose.apply(chip.at);
-    let seg = sawn_seg(placement, part)?;
+    let seg = sawn_seg(placement, on)?;
     let share = seg.nearest(at);
     let along = seg.heading(share);
     let inwards = along.left();
     // From a little outside the face, so that the notch is open to it.
-    let face = faces.out_mm(part).unwrap_or(0.0);
+    let face = faces.face_mm(on).unwrap_or(0.0);
     let outer = seg.at(share) - inwards * (face + OUTSIDE_MM);
     let inner = seg.at(share) - inwards * (face - chip.deep_mm);
     let half = along * (chip.across_mm / 2.0);

@@ -11,25 +11,39 @@
 //! | [`faces`] | where each face lies, and how far in the stone is unhurt |
 //! | [`stone`] | the stone as it is now: its outline, and the slab it makes |
 //! | [`mod@settle`] | what becomes of one edge |
+//! | [`made`] | what the cuts that have been made took out where they stop inside the stone |
+//! | [`opening`], `openings` | what becomes of an opening; the same as data |
 //! | [`smaller`] | the largest top of the same kind that the stone still holds |
+//! | [`overhang`] | how far the top stands over its base |
+//! | [`rim`] | what a larger opening gives cause to say |
 //! | [`note`] | what happened and what it costs, as data |
+//! | [`lines`] | the top there is now as lines of a job file |
 
 pub mod faces;
+pub mod lines;
+pub mod made;
 pub mod note;
+pub mod opening;
+mod openings;
+pub mod overhang;
+pub mod rim;
 pub mod settle;
 pub mod smaller;
 pub mod stone;
 
 pub use note::{
-    ChipNote, CornerNow, EdgeNow, Letters, Outcome, Overhang, Repair, ToDo, TopMeasures,
+    ChipNote, CornerNow, EdgeNow, Letters, OpeningNow, Outcome, Rail, Repair, ToDo, TopMeasures,
 };
+pub use overhang::Overhang;
 pub use settle::{Settled, settle};
 
-use crate::geom::{Point, Pose, Vector};
-use crate::job::{AsCut, Cutout, Job, PlaceHow, PlaceWish, Support, SupportPlace, Top};
-use crate::place::{self, NoFit, Placement};
+use crate::diag::Findings;
+use crate::geom::{Point, Pose, Seg, Side, Vector};
+use crate::job::{Cutout, Job, PlaceHow, PlaceWish, Shape, Support, SupportPlace, Top};
+use crate::place::{self, NoFit, Placement, Stock};
 
 use faces::Faces;
+use opening::Opened;
 use smaller::Smaller;
 use stone::Now;
 
@@ -40,6 +54,8 @@ pub struct Repaired {
     pub job: Job,
     /// What happened and what it costs.
     pub note: Repair,
+    /// What that gives cause to say.
+    pub findings: Findings,
 }
 
 /// Plans again what is left of a job whose cutting has begun. Nothing when it says nothing of that.
@@ -54,21 +70,36 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
     let (placement, _) = place::place(job)?;
     let faces = Faces::of(job, as_cut, &placement);
     faces.can_be_followed(&placement)?;
-    let now = Now::of(job, &placement, &faces).ok_or_else(|| {
+    let now = Now::of(job, as_cut, &placement, &faces).ok_or_else(|| {
         no_way(
             &placement,
             "the faces that are said to be cut leave no stone".into(),
         )
     })?;
     let smaller = smaller::largest(job, as_cut, &placement, &faces, &now)?;
-    let rest = rest(job, as_cut, &placement, &smaller, &now)?;
-    let note = note::of(job, as_cut, &placement, &faces, &smaller, &now, &rest);
-    Ok(Some(Repaired { job: rest, note }))
+    let opened = opening::all(job, as_cut.grind_mm, &placement, &faces)?;
+    let happened = Happened {
+        job,
+        placement: &placement,
+        faces: &faces,
+        smaller: &smaller,
+        opened: &opened,
+        now: &now,
+    };
+    let rest = happened.rest()?;
+    let note = note::of(&happened, &rest);
+    let findings = rim::findings(&note);
+    Ok(Some(Repaired {
+        job: rest,
+        note,
+        findings,
+    }))
 }
 
 /// A refusal at the place the top had.
 fn no_way(placement: &Placement, why: String) -> NoFit {
     NoFit {
+        stock: Stock::Begun,
         turn_deg: placement.pose.turn.to_degrees(),
         objections: Vec::new(),
         reasons: vec![why],
@@ -76,51 +107,99 @@ fn no_way(placement: &Placement, why: String) -> NoFit {
     }
 }
 
-/// The job that is left.
-fn rest(
-    job: &Job,
-    as_cut: &AsCut,
-    placement: &Placement,
-    smaller: &Smaller,
-    now: &Now,
-) -> Result<Job, NoFit> {
-    let slab = now.slab(job, as_cut, placement).ok_or_else(|| {
-        let why = "the stone as it is now has no outline that can be named".into();
-        no_way(placement, why)
-    })?;
-    // In the wanted top's frame, from the wanted corner 1 to the corner 1 of the smaller one.
-    let moved = smaller.corner_1;
-    let shift = |p: Point| p - moved;
-    let cutouts = cutouts(job, placement, smaller)?;
-    let pose = now.frame.then(placement.pose, moved);
-    Ok(Job {
-        slab,
-        top: Top {
-            shape: smaller.shape.clone(),
-            cutouts,
-            ready: smaller.ready.clone(),
-            ..job.top.clone()
-        },
-        base: job.base.as_ref().map(|b| b.posed(Pose::new(0.0, -moved))),
-        supports: job.supports.iter().map(|s| shifted(s, &shift)).collect(),
-        lift: crate::job::Lift {
-            stand: job.lift.stand.iter().map(|p| shift(*p)).collect(),
-            ..job.lift.clone()
-        },
-        place: PlaceWish {
-            how: PlaceHow::AsCut {
-                at: Point::ORIGIN + pose.shift,
-                turn_deg: pose.turn.to_degrees(),
+/// A job that has been begun, and what becomes of it.
+#[derive(Clone, Copy)]
+struct Happened<'a> {
+    job: &'a Job,
+    placement: &'a Placement,
+    faces: &'a Faces,
+    smaller: &'a Smaller,
+    opened: &'a [Opened],
+    now: &'a Now,
+}
+
+impl Happened<'_> {
+    /// The job that is left.
+    fn rest(&self) -> Result<Job, NoFit> {
+        let (job, placement, smaller, now) = (self.job, self.placement, self.smaller, self.now);
+        let slab = now.slab(job, placement, self.faces).ok_or_else(|| {
+            let why = "the stone as it is now has no outline that can be named".into();
+            no_way(placement, why)
+        })?;
+        // In the wanted top's frame, from the wanted corner 1 to the corner 1 of the smaller one.
+        let moved = smaller.corner_1;
+        let shift = |p: Point| p - moved;
+        let cutouts = self.cutouts()?;
+        let pose = now.frame.then(placement.pose, moved);
+        Ok(Job {
+            slab,
+            top: Top {
+                shape: smaller.shape.clone(),
+                cutouts,
+                ready: smaller.ready.clone(),
+                ..job.top.clone()
             },
-            ..job.place.clone()
-        },
-        stone: crate::job::Stone {
-            said: None,
-            ..job.stone.clone()
-        },
-        as_cut: None,
-        ..job.clone()
-    })
+            base: job.base.as_ref().map(|b| b.posed(Pose::new(0.0, -moved))),
+            supports: job.supports.iter().map(|s| shifted(s, &shift)).collect(),
+            lift: crate::job::Lift {
+                stand: job.lift.stand.iter().map(|p| shift(*p)).collect(),
+                ..job.lift.clone()
+            },
+            place: PlaceWish {
+                how: PlaceHow::AsCut {
+                    at: Point::ORIGIN + pose.shift,
+                    turn_deg: pose.turn.to_degrees(),
+                },
+                ..job.place.clone()
+            },
+            stone: crate::job::Stone {
+                said: None,
+                ..job.stone.clone()
+            },
+            as_cut: None,
+            ..job.clone()
+        })
+    }
+
+    /// The openings in the smaller top's frame; each must still lie inside it and clear of the others.
+    fn cutouts(&self) -> Result<Vec<Cutout>, NoFit> {
+        let (job, smaller) = (self.job, self.smaller);
+        let moved = Pose::new(0.0, Vector::default() - smaller.corner_1);
+        let mut clear: Vec<Cutout> = Vec::new();
+        for (cutout, opened) in job.top.cutouts.iter().zip(self.opened) {
+            let shape = opened.shape.posed(moved);
+            let out = smaller.shape.outline().deepest_breach(shape.outline());
+            let refused = |why: String| Err(no_way(self.placement, why));
+            if out > crate::geom::SAME_MM {
+                return refused(format!(
+                    "{} would break the edge of what is left of the top by {out:.1} mm; leave it out \
+                 ([[top.cutout]]), make it smaller, or plan another top for the stone",
+                    cutout.what
+                ));
+            }
+            if let Some(other) = clear.iter().find(|c| overlap(&c.shape, &shape)) {
+                return refused(format!(
+                    "{} and {} would break into each other; make one opening of the two ([[top.cutout]])",
+                    other.what, cutout.what
+                ));
+            }
+            clear.push(Cutout {
+                shape,
+                ready: opened.ready.clone(),
+                ..cutout.clone()
+            });
+        }
+        Ok(clear)
+    }
+}
+
+/// Whether two openings touch or overlap.
+fn overlap(a: &Shape, b: &Shape) -> bool {
+    let (a, b) = (a.outline(), b.outline());
+    let touch = |s: &Seg| b.segs().iter().any(|t| !s.meets(t).is_empty());
+    a.segs().iter().any(touch)
+        || a.side(b.segs()[0].start()) != Side::Outside
+        || b.side(a.segs()[0].start()) != Side::Outside
 }
 
 fn shifted(support: &Support, shift: &impl Fn(Point) -> Point) -> Support {
@@ -132,25 +211,4 @@ fn shifted(support: &Support, shift: &impl Fn(Point) -> Point) -> Support {
         place,
         ..support.clone()
     }
-}
-
-/// The openings where they are, in the smaller top's frame; each must still lie inside it.
-fn cutouts(job: &Job, placement: &Placement, smaller: &Smaller) -> Result<Vec<Cutout>, NoFit> {
-    let moved = Pose::new(0.0, Vector::default() - smaller.corner_1);
-    let each = job.top.cutouts.iter().map(|cutout| {
-        let shape = cutout.shape.posed(moved);
-        let out = smaller.shape.outline().deepest_breach(shape.outline());
-        if out > crate::geom::SAME_MM {
-            let why = format!(
-                "{} would break the edge of what is left of the top by {out:.1} mm",
-                cutout.what
-            );
-            return Err(no_way(placement, why));
-        }
-        Ok(Cutout {
-            shape,
-            ..cutout.clone()
-        })
-    });
-    each.collect()
 }

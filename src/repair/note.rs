@@ -2,15 +2,17 @@
 
 use serde::Serialize;
 
-use crate::geom::{Outline, Point, Seg, Vector};
-use crate::job::{AsCut, CornerCut, Finish, Job, Part, Shape};
+use crate::cut::kept::Whose;
+use crate::geom::{Outline, Seg, Vector};
+use crate::job::{CornerCut, Finish, Job, Part, Shape};
 use crate::piece::mass_of;
 use crate::place::Placement;
-use crate::units::{LengthUnit, MM_PER_INCH, MassRange};
+use crate::units::MassRange;
 
-use super::faces::{Faces, notch};
+use super::faces::{Faces, On, notch};
+use super::overhang::{self, Overhang};
 use super::smaller::Smaller;
-use super::stone::Now;
+use super::{Happened, lines, openings};
 
 /// What happened and what it costs. Places are in the frame of the stone as it is now.
 #[derive(Clone, Debug, Serialize)]
@@ -23,6 +25,12 @@ pub struct Repair {
     pub edges: Vec<EdgeNow>,
     /// Every rounded, clipped or scooped corner.
     pub corners: Vec<CornerNow>,
+    /// Openings that have been begun or chipped.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub openings: Vec<OpeningNow>,
+    /// Cuts that are made and stop inside the stone, whose tails are to be taken out before the rest.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub tails_first: Vec<String>,
     /// Chips.
     pub chips: Vec<ChipNote>,
     /// The top as it was wanted.
@@ -48,6 +56,8 @@ pub enum Outcome {
     WithinAllowance,
     /// The top becomes smaller or its roundings others.
     Smaller,
+    /// Its outline stays as wanted, but an opening becomes another.
+    OtherOpening,
 }
 
 /// Whether corners A, B, C … are those of the slab as bought.
@@ -82,8 +92,12 @@ pub struct EdgeNow {
     /// Where its face came to lie outside the line to keep, mm, negative inside; nothing when it has
     /// not been cut.
     pub face_out: Option<f64>,
-    /// How far its finished line has moved in, mm.
+    /// How far its finished line has moved in, mm: into the stone that was to be kept.
     pub moved_in: f64,
+    /// Its length between sharp corners as wanted, mm.
+    pub length_wanted: f64,
+    /// The same as it can be had, mm.
+    pub length_now: f64,
     /// What is to be done.
     pub to_do: ToDo,
 }
@@ -104,6 +118,38 @@ pub struct CornerNow {
     pub face_out: Option<f64>,
     /// What is to be done.
     pub to_do: ToDo,
+}
+
+/// An opening that has been begun or chipped.
+#[derive(Clone, Debug, Serialize)]
+pub struct OpeningNow {
+    /// Its number, from 1.
+    pub number: usize,
+    /// What it is for.
+    pub what: String,
+    /// Length and width of the box round it in the top's frame as wanted, mm.
+    pub size_wanted: [f64; 2],
+    /// The same as it can be had, mm.
+    pub size_now: [f64; 2],
+    /// Its sides; of a circle none.
+    pub sides: Vec<EdgeNow>,
+    /// Its rounded corners; of a circle the whole, named `all round`.
+    pub corners: Vec<CornerNow>,
+    /// Corners that lie elsewhere now than where their core holes were drilled, and how far, mm.
+    pub off_holes: Vec<(String, f64)>,
+    /// Rails beside it that have become other than they were wanted.
+    pub rails: Vec<Rail>,
+}
+
+/// The stone between an opening and an edge of the top, or another opening.
+#[derive(Clone, Debug, Serialize)]
+pub struct Rail {
+    /// The edge or corner of the top, or the other opening.
+    pub beside: String,
+    /// Its least width as wanted, mm.
+    pub wanted: f64,
+    /// As it can be had, mm.
+    pub now: f64,
 }
 
 /// A chip.
@@ -132,33 +178,22 @@ pub struct TopMeasures {
     pub outline: Outline,
 }
 
-/// How far an edge stands over the base.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Overhang {
-    /// The edge.
-    pub edge: String,
-    /// As wanted, mm; negative when the base stands out.
-    pub wanted: f64,
-    /// As it can be had, mm.
-    pub now: f64,
-}
-
 /// Puts it together; `rest` is the job that is left.
 #[must_use]
-pub(super) fn of(
-    job: &Job,
-    as_cut: &AsCut,
-    placement: &Placement,
-    faces: &Faces,
-    smaller: &Smaller,
-    now: &Now,
-    rest: &Job,
-) -> Repair {
+pub(super) fn of(happened: &Happened<'_>, rest: &Job) -> Repair {
+    let Happened {
+        job,
+        placement,
+        faces,
+        smaller,
+        now,
+        ..
+    } = *happened;
     let edges = edges(job, placement, faces, smaller);
     let corners = corners(job, faces, smaller);
-    let chips = as_cut.chips.iter().zip(&faces.chipped);
-    let chips = chips.map(|(chip, on)| ChipNote {
-        on: placement.top.part_name(*on),
+    let openings = openings::of(happened);
+    let chips = faces.chips.iter().map(|(chip, on)| ChipNote {
+        on: name_of(placement, *on),
         deep: chip.deep_mm,
         across: chip.across_mm,
         outline: notch(placement, faces, chip, *on)
@@ -168,7 +203,7 @@ pub(super) fn of(
     let here = now.frame.then(placement.pose, Vector::default());
     let there = now.frame.then(placement.pose, smaller.corner_1);
     Repair {
-        outcome: outcome(as_cut, faces, &edges, &corners),
+        outcome: outcome(faces, &edges, &corners, &openings),
         letters: if now.frame.kept {
             Letters::SameA
         } else {
@@ -177,11 +212,23 @@ pub(super) fn of(
         chips: chips.collect(),
         wanted: measures(job, &job.top.shape, job.top.area(), here),
         now: measures(job, &smaller.shape, rest.top.area(), there),
-        overhangs: overhangs(job, smaller),
+        overhangs: overhang::of(job, smaller),
         corner_1_moved: smaller.corner_1,
-        job_lines: job_lines(job, &smaller.shape),
+        job_lines: lines::of(job, &smaller.shape, &rest.top.cutouts),
+        tails_first: now.tails.clone(),
         edges,
         corners,
+        openings,
+    }
+}
+
+fn name_of(placement: &Placement, on: On) -> String {
+    match on.whose {
+        Whose::Top => placement.top.part_name(on.part),
+        Whose::Cutout(i) => {
+            let name = placement.cutouts.get(i).map(|c| c.shape.part_name(on.part));
+            format!("{}{}", name.unwrap_or_default(), on.whose.of_words())
+        }
     }
 }
 
@@ -195,15 +242,26 @@ fn measures(job: &Job, shape: &Shape, area_mm2: f64, pose: crate::geom::Pose) ->
     }
 }
 
-fn outcome(as_cut: &AsCut, faces: &Faces, edges: &[EdgeNow], corners: &[CornerNow]) -> Outcome {
-    let other = |a: f64, b: f64| (a - b).abs() > crate::geom::SAME_MM;
-    let smaller =
-        edges.iter().any(|e| e.moved_in > 0.0) || corners.iter().any(|c| other(c.wanted, c.now));
-    let off = faces.done.iter().any(|f| f.out_mm != 0.0) || !as_cut.chips.is_empty();
-    match (smaller, off) {
-        (true, _) => Outcome::Smaller,
-        (false, true) => Outcome::WithinAllowance,
-        (false, false) => Outcome::AsPlanned,
+fn outcome(
+    faces: &Faces,
+    edges: &[EdgeNow],
+    corners: &[CornerNow],
+    openings: &[OpeningNow],
+) -> Outcome {
+    let other = |c: &CornerNow| (c.wanted - c.now).abs() > crate::geom::SAME_MM;
+    let moves = |edges: &[EdgeNow], corners: &[CornerNow]| {
+        edges.iter().any(|e| e.moved_in > 0.0) || corners.iter().any(other)
+    };
+    let all = faces.done.iter().chain(faces.openings.iter().flatten());
+    let off = all.into_iter().any(|f| f.out_mm != 0.0) || !faces.chips.is_empty();
+    if moves(edges, corners) {
+        Outcome::Smaller
+    } else if openings.iter().any(|o| moves(&o.sides, &o.corners)) {
+        Outcome::OtherOpening
+    } else if off {
+        Outcome::WithinAllowance
+    } else {
+        Outcome::AsPlanned
     }
 }
 
@@ -218,6 +276,8 @@ fn edges(job: &Job, placement: &Placement, faces: &Faces, smaller: &Smaller) -> 
                 finish: job.top.finishes[edge],
                 face_out: faces.out_mm(Part::Edge(edge)),
                 moved_in: settled.moved_mm,
+                length_wanted: top.edge_length(edge),
+                length_now: smaller.shape.edge_length(edge),
                 to_do: match settled.ready_mm {
                     Some(_) => ToDo::Finish(settled.take_off_mm),
                     None if flush && settled.moved_mm == 0.0 => ToDo::Nothing,
@@ -246,135 +306,11 @@ fn corners(job: &Job, faces: &Faces, smaller: &Smaller) -> Vec<CornerNow> {
         .collect()
 }
 
-const fn size_of(cut: CornerCut) -> Option<(&'static str, f64)> {
+pub(super) const fn size_of(cut: CornerCut) -> Option<(&'static str, f64)> {
     match cut {
         CornerCut::Sharp => None,
         CornerCut::Round(radius) => Some(("round", radius)),
         CornerCut::Clip(back) => Some(("clip", back)),
         CornerCut::Scoop(radius) => Some(("scoop", radius)),
-    }
-}
-
-/// How far each straight edge stands over the base, square to the edge.
-fn overhangs(job: &Job, smaller: &Smaller) -> Vec<Overhang> {
-    let (Some(base), top) = (&job.base, &job.top.shape) else {
-        return Vec::new();
-    };
-    let ring = base.outline().flattened();
-    (0..top.count())
-        .map(|edge| {
-            let line = top.edge_line(edge);
-            let bow = top.bows()[edge].max(0.0);
-            let nearest = ring
-                .iter()
-                .map(|p| line.left_of(*p))
-                .fold(f64::INFINITY, f64::min);
-            let wanted = nearest + bow;
-            Overhang {
-                edge: top.edge_name(edge),
-                wanted,
-                now: wanted - smaller.settled[edge].moved_mm,
-            }
-        })
-        .collect()
-}
-
-/// The top as lines of a job file, in the unit of the job.
-fn job_lines(job: &Job, shape: &Shape) -> Vec<String> {
-    let writer = Writer { units: job.units };
-    let mut lines = vec!["[top]".to_owned(), writer.figure(shape)];
-    lines.extend(writer.corners(shape));
-    let bows: Vec<String> = shape
-        .bows()
-        .iter()
-        .enumerate()
-        .filter(|(_, bow)| **bow != 0.0)
-        .map(|(edge, bow)| format!("\"{}\" = {}", shape.edge_name(edge), writer.length(*bow)))
-        .collect();
-    if !bows.is_empty() {
-        lines.push(format!("bow = {{ {} }}", bows.join(", ")));
-    }
-    let finishes: Vec<String> = job
-        .top
-        .finishes
-        .iter()
-        .enumerate()
-        .map(|(edge, finish)| {
-            format!(
-                "\"{}\" = \"{}\"",
-                shape.edge_name(edge),
-                finish_word(*finish)
-            )
-        })
-        .collect();
-    lines.push(format!("finish = {{ {} }}", finishes.join(", ")));
-    lines
-}
-
-const fn finish_word(finish: Finish) -> &'static str {
-    match finish {
-        Finish::Factory => "factory",
-        Finish::Polish => "polish",
-        Finish::Ease => "ease",
-        Finish::Saw => "saw",
-    }
-}
-
-/// Writes lengths in the unit of a job.
-struct Writer {
-    units: LengthUnit,
-}
-
-impl Writer {
-    /// To a thousandth of a millimetre, or a ten-thousandth of an inch.
-    fn length(&self, mm: f64) -> String {
-        let text = match self.units {
-            LengthUnit::Millimetre => format!("{mm:.3}"),
-            LengthUnit::Inch => format!("{:.4}", mm / MM_PER_INCH),
-        };
-        let text = text.trim_end_matches('0').trim_end_matches('.');
-        if text == "-0" {
-            "0".to_owned()
-        } else {
-            text.to_owned()
-        }
-    }
-
-    fn figure(&self, shape: &Shape) -> String {
-        let corners = shape.corners();
-        if let [a, b, c, d] = corners[..] {
-            let near = |p: Point, x: f64, y: f64| p.distance(Point::new(x, y)) < 5e-4;
-            let square = near(a, 0.0, 0.0) && near(b, c.x, 0.0) && near(d, 0.0, c.y);
-            if square {
-                return format!("rectangle = [{}, {}]", self.length(c.x), self.length(c.y));
-            }
-        }
-        let points: Vec<String> = corners
-            .iter()
-            .map(|p| format!("[{}, {}]", self.length(p.x), self.length(p.y)))
-            .collect();
-        format!("corners = [{}]", points.join(", "))
-    }
-
-    fn corners(&self, shape: &Shape) -> Vec<String> {
-        let cuts = shape.corner_cuts().iter().enumerate();
-        let all: Vec<(&str, String)> = cuts
-            .filter_map(|(corner, cut)| {
-                let (what, size) = size_of(*cut)?;
-                let entry = format!("{} = {}", shape.corner_name(corner), self.length(size));
-                Some((what, entry))
-            })
-            .collect();
-        ["round", "clip", "scoop"]
-            .into_iter()
-            .filter_map(|what| {
-                let each: Vec<&str> = all
-                    .iter()
-                    .filter(|e| e.0 == what)
-                    .map(|e| e.1.as_str())
-                    .collect();
-                (!each.is_empty()).then(|| format!("{what} = {{ {} }}", each.join(", ")))
-            })
-            .collect()
     }
 }

@@ -1,10 +1,12 @@
 //! The largest top of the same kind that the stone still holds.
 
-use crate::geom::{Outline, Pose, Seg, Vector};
+use crate::cut::corner::LEAST_RADIUS_MM;
+use crate::cut::kept::Whose;
+use crate::geom::{Outline, Pose, Region, Seg, Vector, boolean};
 use crate::job::{AsCut, CornerCut, Finish, Job, Part, Shape};
 use crate::place::{EdgeUse, NoFit, Placement};
 
-use super::faces::{Faces, allowance_mm};
+use super::faces::{Faces, On, allowance_mm};
 use super::no_way;
 use super::settle::{Settled, settle};
 use super::stone::Now;
@@ -74,13 +76,19 @@ pub fn largest(
             area(a).total_cmp(&area(b))
         })
         .ok_or_else(|| {
+            let by = short_mm(placement, now);
             let why = format!(
-                "nothing of the wanted shape can be saved from the stone as it is now: even with its \
+                "the top as asked reaches {by:.1} mm over the stone that is left, and nothing of the wanted shape can be saved: even with its \
                  edges moved in by {MOST_MM:.0} mm the top would lie on stone that is gone. Measure the \
                  stone and plan another top for it"
             );
             no_way(placement, why)
         })
+}
+
+/// How far the top as asked, with its allowances, reaches over the stone there is now, mm.
+fn short_mm(placement: &Placement, now: &Now) -> f64 {
+    now.outline.deepest_breach(&placement.sawn)
 }
 
 struct Search<'a> {
@@ -96,7 +104,7 @@ impl Search<'_> {
     fn is_lost(&self, corner: usize) -> bool {
         let part = Part::Corner(corner);
         let allowance = allowance_mm(self.placement, part);
-        -self.faces.unhurt_mm(part) > allowance + crate::geom::SAME_MM
+        -self.faces.unhurt_mm(self.placement, part) > allowance + crate::geom::SAME_MM
     }
 
     /// The top whose slipped roundings are mended by a larger radius at the corners named, and by moving
@@ -139,16 +147,11 @@ impl Search<'_> {
         Some(self.finished(&shape, settled))
     }
 
-    /// How an edge is settled; beside a rounding that is widened its slots' bites do not count.
+    /// How an edge is settled; the bites of a rounding that is widened do not count.
     fn settled(&self, edge: usize, widened: &[usize]) -> Settled {
-        let count = self.placement.top.count();
-        let beside = [edge, (edge + 1) % count];
-        let bites_count = !beside.iter().any(|c| widened.contains(c));
-        let unhurt = if bites_count {
-            self.faces.unhurt_beside_curves(self.placement, edge)
-        } else {
-            self.faces.unhurt_mm(Part::Edge(edge))
-        };
+        let unhurt = self
+            .faces
+            .unhurt_beside_curves(self.placement, edge, widened);
         let known = self.faces.edge(self.placement, edge, unhurt);
         let (grind, strip) = (self.as_cut.grind_mm, self.job.place.least_strip_mm);
         let settled = settle(known, grind, strip);
@@ -182,7 +185,7 @@ impl Search<'_> {
         let cuts = top.corner_cuts().iter().enumerate();
         cuts.map(|(i, cut)| match cut {
             CornerCut::Clip(back) if self.is_lost(i) => {
-                let by = -self.faces.unhurt_mm(Part::Corner(i));
+                let by = -self.faces.unhurt_mm(self.placement, Part::Corner(i));
                 let half = half_turn(top, i).cos();
                 // The edges' own moves carry the flat in already.
                 let carried = settled[i]
@@ -195,41 +198,59 @@ impl Search<'_> {
         .collect()
     }
 
-    /// The least larger radius at a corner that clears what is hurt there.
+    /// The nearest other radius at a corner that clears what is hurt there: a larger one at an outside
+    /// corner and of a scoop, a smaller one at an inside corner, where that leaves less stone.
     fn widened(
         &self,
         corner: usize,
         settled: &[Settled],
         cuts: &[CornerCut],
     ) -> Option<Vec<CornerCut>> {
-        let CornerCut::Round(wanted) = cuts[corner] else {
-            return None;
-        };
-        let moved: Vec<f64> = settled.iter().map(|s| s.moved_mm).collect();
-        let with = |radius: f64| {
+        let with = |cut: CornerCut| {
             let mut cuts = cuts.to_vec();
-            cuts[corner] = CornerCut::Round(radius);
+            cuts[corner] = cut;
             cuts
         };
-        let clears = |radius: f64| {
-            let shape = moved_in_exactly(&self.job.top.shape, &moved, with(radius));
-            shape.is_some_and(|s| self.clears(&s, corner))
-        };
-        let longest = self.job.top.shape.outline().perimeter();
-        let tried =
-            (1..=RADII_TRIED).map(|i| wanted + longest * f64::from(i) / f64::from(RADII_TRIED));
-        let mut below = wanted;
-        for radius in tried {
-            if clears(radius) {
-                return Some(with(least(below, radius, clears)));
+        let wanted = match cuts[corner] {
+            CornerCut::Round(wanted) => wanted,
+            CornerCut::Scoop(wanted) => {
+                let lost = -self.faces.unhurt_mm(self.placement, Part::Corner(corner));
+                return Some(with(CornerCut::Scoop(wanted + lost)));
             }
-            below = radius;
+            CornerCut::Sharp | CornerCut::Clip(_) => return None,
+        };
+        let moved: Vec<f64> = settled.iter().map(|s| s.moved_mm).collect();
+        let whose = Whose::Top;
+        let part = Part::Corner(corner);
+        let hurt = self
+            .now
+            .hurt_at(self.placement, self.faces, On { whose, part })?;
+        let inside = self.job.top.shape.is_inside_corner(corner);
+        let way = if inside { -1.0 } else { 1.0 };
+        let most = if inside {
+            wanted - LEAST_RADIUS_MM
+        } else {
+            self.job.top.shape.outline().perimeter()
+        };
+        let clears = |off: f64| {
+            let round = CornerCut::Round(wanted + way * off);
+            let shape = moved_in_exactly(&self.job.top.shape, &moved, with(round));
+            shape.is_some_and(|s| self.clears(&s, corner, &hurt))
+        };
+        let tried = (1..=RADII_TRIED).map(|i| most * f64::from(i) / f64::from(RADII_TRIED));
+        let mut below = 0.0;
+        for off in tried.filter(|off| *off > 0.0) {
+            if clears(off) {
+                let off = least(below, off, clears);
+                return Some(with(CornerCut::Round(wanted + way * off)));
+            }
+            below = off;
         }
         None
     }
 
     /// Whether the sawn arc at a corner, and the edges beside it, lie on unhurt stone, bites and all.
-    fn clears(&self, shape: &Shape, corner: usize) -> bool {
+    fn clears(&self, shape: &Shape, corner: usize, hurt: &Outline) -> bool {
         let Some(Seg::Arc(_)) = shape.corner_seg(corner) else {
             return false;
         };
@@ -249,11 +270,9 @@ impl Search<'_> {
                 .flattened(crate::geom::FLATTEN_MM)
                 .into_iter()
                 .chain([seg.end()]);
-            points
-                .into_iter()
-                .all(|p| self.now.bitten.depth(p) >= -SLACK_MM)
+            points.into_iter().all(|p| hurt.depth(p) >= -SLACK_MM)
         };
-        let corners = self.now.bitten.segs().iter().map(Seg::start);
+        let corners = hurt.segs().iter().map(Seg::start);
         let bites = corners.filter(|p| !self.near_outline(*p));
         let mut bites = bites.filter(|p| sawn.depth(*p) > SLACK_MM);
         arc.is_some_and(|(seg, _)| on_stone(seg)) && bites.next().is_none()
@@ -275,7 +294,20 @@ impl Search<'_> {
     /// Whether the stone holds a top with the unhurt stone that is to be left on each of its edges.
     fn holds(&self, shape: &Shape, settled: &[Settled]) -> bool {
         let sawn = self.sawn(shape, settled);
-        sawn.is_some_and(|sawn| self.now.outline.holds(&sawn, SLACK_MM))
+        sawn.is_some_and(|sawn| {
+            self.now.outline.holds(&sawn, SLACK_MM) && self.clear_of_slots(&sawn)
+        })
+    }
+
+    /// Whether the slots and holes that stand in the waste beside the top do not reach into it.
+    fn clear_of_slots(&self, sawn: &Outline) -> bool {
+        if self.now.beside_top.is_empty() {
+            return true;
+        }
+        let whole = [Region::solid(sawn.clone())];
+        let bitten = boolean::intersection(&whole, &self.now.beside_top);
+        let thick = |r: &Region| 2.0 * r.area() / r.outer.perimeter();
+        bitten.iter().all(|r| thick(r) <= SLACK_MM)
     }
 
     /// The outline of the unhurt stone that is wanted: the allowance on every part, less where a part is
@@ -309,7 +341,7 @@ impl Search<'_> {
         let moved = [corner, (corner + count - 1) % count].map(|e| settled[e].moved_mm);
         let stays = moved.iter().all(|m| *m == 0.0) && !self.is_lost(corner);
         let ground = face <= self.as_cut.grind_mm;
-        let unhurt = face.min(self.faces.unhurt_mm(part));
+        let unhurt = face.min(self.faces.unhurt_mm(self.placement, part));
         let left = allowance_mm(self.placement, part) + unhurt.min(0.0);
         (stays && ground).then_some(left)
     }
@@ -378,7 +410,7 @@ fn moved_in(shape: &Shape, by: &[f64], cuts: Vec<CornerCut>) -> Option<Shape> {
 }
 
 /// The same with the corners' treatments as they are given.
-fn moved_in_exactly(shape: &Shape, by: &[f64], cuts: Vec<CornerCut>) -> Option<Shape> {
+pub(super) fn moved_in_exactly(shape: &Shape, by: &[f64], cuts: Vec<CornerCut>) -> Option<Shape> {
     let sharp = vec![CornerCut::Sharp; shape.count()];
     let base = Shape::bowed(
         shape.naming(),

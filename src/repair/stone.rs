@@ -1,11 +1,15 @@
 //! The stone as it is now: its outline, and the slab it makes.
 
 use crate::cut::disc;
+use crate::cut::kept::Whose;
 use crate::geom::{Arc, Line, Outline, Point, Pose, Region, Seg, Side, Vector, boolean};
-use crate::job::{AsCut, CornerCut, EdgeState, Flaw, FlawPlace, Job, Naming, Part, Shape, Slab};
+use crate::job::{
+    AsCut, Begun, CornerCut, Drilled, EdgeState, Flaw, FlawPlace, Job, Naming, Part, Shape, Slab,
+};
 use crate::place::Placement;
 
-use super::faces::{Faces, notch, sawn_seg};
+use super::faces::{Faces, On, notch, sawn_seg};
+use super::made::Made;
 
 /// Farther than any slab reaches from a curve, mm.
 const FAR_MM: f64 = 30_000.0;
@@ -22,6 +26,12 @@ pub struct Now {
     pub bitten: Outline,
     /// From the old slab's frame to that of the stone as it is now.
     pub frame: Frame,
+    /// What stands in it already, in the old slab's frame.
+    pub begun: Begun,
+    /// Of that, what belongs to cuts of the top's own boundary.
+    pub beside_top: Vec<Outline>,
+    /// Cuts that are made and whose tails still stand at the underside, by their edges.
+    pub tails: Vec<String>,
 }
 
 /// The frame of the stone as it is now.
@@ -46,20 +56,27 @@ impl Now {
     /// Takes the waste of every cut that has been made off the slab. Nothing when no stone would be left
     /// under the top.
     #[must_use]
-    pub fn of(job: &Job, placement: &Placement, faces: &Faces) -> Option<Self> {
+    pub fn of(job: &Job, as_cut: &AsCut, placement: &Placement, faces: &Faces) -> Option<Self> {
+        let made = Made::of(job, as_cut, placement, faces);
         let mut stone = job.slab.shape.outline().clone();
         for trim in &placement.trims {
-            if let Some(out) = faces.out_mm(trim.part) {
+            let ran_off = match trim.part {
+                Part::Edge(edge) => made.run_off.contains(&edge),
+                Part::Corner(_) => true,
+            };
+            if let Some(out) = faces.out_mm(trim.part).filter(|_| ran_off) {
                 let face = trim.face.shifted_right(out);
                 let chord = stone.chord(&face, trim.middle);
                 stone = chord.map_or(stone, |c| c.left);
             }
         }
-        let middle = inner_point(placement);
-        let beyond: Vec<Outline> = curves(placement, faces)
+        let middle = inner_point(placement)?;
+        let mut gone: Vec<Outline> = curves(placement, faces)
             .filter_map(|(arc, out)| beyond(&arc, out))
             .collect();
-        let outline = kept(&stone, &beyond, middle)?;
+        gone.extend(made.gone);
+        let whole = kept(&stone, &gone, middle)?;
+        let outline = whole.outer;
         let bites = curves(placement, faces).filter(|(_, out)| *out < 0.0);
         let bites: Vec<Outline> = bites
             .flat_map(|(arc, out)| end_slots(job, &arc, out))
@@ -67,20 +84,39 @@ impl Now {
         let bitten = if bites.is_empty() {
             outline.clone()
         } else {
-            kept(&outline, &bites, middle)?
+            kept(&outline, &bites, middle)?.outer
         };
         let frame = frame(&outline, job.slab.shape.outline());
+        let slots = made.of_top.iter().chain(&made.of_openings).cloned();
         Some(Self {
             outline,
             bitten,
             frame,
+            begun: Begun {
+                taken: whole.holes.into_iter().chain(slots).collect(),
+                drilled: made.drilled,
+            },
+            beside_top: made.of_top,
+            tails: made.tails,
         })
+    }
+
+    /// The stone round a curve: bitten by slots, and by the chips on the curve itself.
+    #[must_use]
+    pub fn hurt_at(&self, placement: &Placement, faces: &Faces, on: On) -> Option<Outline> {
+        let own = faces.chips.iter().filter(|(_, at)| *at == on);
+        let notches = own.filter_map(|(chip, at)| notch(placement, faces, chip, *at));
+        let notches: Vec<Outline> = notches.collect();
+        if notches.is_empty() {
+            return Some(self.bitten.clone());
+        }
+        Some(kept(&self.bitten, &notches, inner_point(placement)?)?.outer)
     }
 
     /// The stone as a slab in its own frame: every piece of its boundary an edge with a letter, its
     /// chips and the bites of slots flaws. Nothing when its outline cannot be named.
     #[must_use]
-    pub fn slab(&self, job: &Job, as_cut: &AsCut, placement: &Placement) -> Option<Slab> {
+    pub fn slab(&self, job: &Job, placement: &Placement, faces: &Faces) -> Option<Slab> {
         let pieces = lettered(&self.outline, self.frame);
         let edges = pieces.iter().map(|p| state(job, p)).collect();
         let corners = pieces.iter().map(|p| self.frame.pose.apply(p.start()));
@@ -88,8 +124,17 @@ impl Now {
         let cuts = vec![CornerCut::Sharp; pieces.len()];
         let shape = Shape::bowed(Naming::Letters, corners.collect(), cuts, bows).ok()?;
         let flaws = job.slab.flaws.iter().filter_map(|f| self.carried(f));
-        let chips = self.chips(job, as_cut, placement);
+        let chips = self.chips(placement, faces);
+        let posed = |o: &Outline| o.posed(self.frame.pose);
+        let drilled = self.begun.drilled.iter().map(|d| Drilled {
+            at: self.frame.pose.apply(d.at),
+            ..*d
+        });
         Some(Slab {
+            begun: Begun {
+                taken: self.begun.taken.iter().map(posed).collect(),
+                drilled: drilled.collect(),
+            },
             shape,
             edges,
             flaws: flaws.chain(chips).collect(),
@@ -128,10 +173,9 @@ impl Now {
         })
     }
 
-    fn chips(&self, job: &Job, as_cut: &AsCut, placement: &Placement) -> Vec<Flaw> {
-        let faces = Faces::of(job, as_cut, placement);
-        let notches = as_cut.chips.iter().zip(&faces.chipped);
-        let notches = notches.filter_map(|(chip, on)| notch(placement, &faces, chip, *on));
+    fn chips(&self, placement: &Placement, faces: &Faces) -> Vec<Flaw> {
+        let notches = faces.chips.iter();
+        let notches = notches.filter_map(|(chip, on)| notch(placement, faces, chip, *on));
         notches
             .map(|notch| Flaw {
                 what: "chip".into(),
@@ -144,10 +188,14 @@ impl Now {
 
 /// The outside curves that have been cut, as wanted, and how far out each came.
 fn curves<'a>(placement: &'a Placement, faces: &'a Faces) -> impl Iterator<Item = (Arc, f64)> + 'a {
+    let seg = |part| {
+        let whose = Whose::Top;
+        sawn_seg(placement, On { whose, part })
+    };
     faces
         .done
         .iter()
-        .filter_map(|face| match sawn_seg(placement, face.part) {
+        .filter_map(move |face| match seg(face.part) {
             Some(Seg::Arc(arc)) if arc.sweep > 0.0 => Some((arc, face.out_mm)),
             _ => None,
         })
@@ -186,22 +234,30 @@ fn end_slots(job: &Job, arc: &Arc, out_mm: f64) -> Vec<Outline> {
 }
 
 /// The part of a stone that holds a point when cutters have been taken from it.
-fn kept(stone: &Outline, cutters: &[Outline], inside: Point) -> Option<Outline> {
+fn kept(stone: &Outline, cutters: &[Outline], inside: Point) -> Option<Region> {
     let parts = boolean::difference(&[Region::solid(stone.clone())], cutters);
-    let part = parts.into_iter().find(|p| p.side(inside) == Side::Inside)?;
-    Some(part.outer)
+    parts.into_iter().find(|p| p.side(inside) == Side::Inside)
 }
 
-/// A point well inside the top.
-fn inner_point(placement: &Placement) -> Point {
-    let top = placement.top.outline();
-    let centroid = top.centroid();
-    if top.side(centroid) == Side::Inside {
-        return centroid;
-    }
-    let edge = top.segs()[0];
-    edge.at(0.5) + edge.heading(0.5).left() * 1.0
+/// A point as deep in the finished top as can be found by going in from its edges, or its balance point.
+fn inner_point(placement: &Placement) -> Option<Point> {
+    let top = placement.finished();
+    let depth = |p: &Point| {
+        let edges = top.boundaries().flat_map(Outline::segs);
+        edges.map(|s| s.distance(*p)).fold(f64::INFINITY, f64::min)
+    };
+    let segs = top.outer.segs().iter();
+    let going_in = segs.flat_map(|s| {
+        let inwards = s.heading(0.5).left();
+        WAYS_IN_MM.map(|mm| s.at(0.5) + inwards * mm)
+    });
+    let points = going_in.chain([top.centroid()]);
+    let inside = points.filter(|p| top.side(*p) == Side::Inside);
+    inside.max_by(|a, b| depth(a).total_cmp(&depth(b)))
 }
+
+/// So far in from the middle of an edge a point of the kept stone is looked for, mm.
+const WAYS_IN_MM: [f64; 6] = [5.0, 15.0, 40.0, 100.0, 200.0, 400.0];
 
 /// An edge so long, as a share of the longest, may carry the frame (judgement).
 const NEARLY_LONGEST: f64 = 0.6;

@@ -26,6 +26,7 @@ pub fn stage(drawing: &mut Drawing, plan: &Plan, next_cut: usize) {
     if next_cut == 1 {
         drawing.slab(&plan.slab.outline);
     }
+    drawing.gone(&plan.slab.taken);
     drawing.kept(&plan.top.outline, &plan.top.cutouts);
 }
 

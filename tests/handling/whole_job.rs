@@ -142,6 +142,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
             tape_error_mm: 1.0,
             vein_deg: None,
             survey: job::Survey::default(),
+            begun: job::Begun::default(),
         },
         top: job::Top {
             cutouts: Vec::new(),

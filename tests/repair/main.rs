@@ -11,6 +11,7 @@
 #[path = "../replay/mod.rs"]
 mod replay;
 
+mod inside;
 mod plans;
 mod reading;
 mod slips;

@@ -16,6 +16,11 @@ pub(crate) fn kept(plan: &Value) -> Stone {
     };
     let openings = list(&plan["top"], "cutouts").iter().enumerate();
     openings.fold(outline, |stone, (i, opening)| {
+        // Where some sides have been cut already, the plan says what is left on each.
+        let begun = &list(&plan["top"], "openings")[i]["sawn"];
+        if !begun.is_null() {
+            return stone.minus(&Stone::outline(begun));
+        }
         stone.minus(&opened(opening).shrunk(left_in_opening(plan, i + 1)))
     })
 }

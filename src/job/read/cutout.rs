@@ -69,6 +69,7 @@ fn one(r: &mut Reader<'_>, number: usize) -> Option<Said> {
             what,
             shape,
             finish,
+            ready: Vec::new(),
         },
         key: r.key("at"),
         span: r.span(),

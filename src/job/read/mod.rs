@@ -2,6 +2,7 @@
 //! order of the format, and says the limits, the defaults and why.
 
 mod as_cut;
+mod as_cut_opening;
 mod base;
 mod cross;
 mod cutout;
@@ -61,7 +62,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let today = today::read(root, &machine);
     let lift = root.section("lift", |r| lift::read(r, region));
     let route = root.section("route", |r| route::read(r, &lift));
-    let as_cut = as_cut::read(root, top.as_ref().map(|t| &t.top.shape));
+    let as_cut = as_cut::read(root, top.as_ref().map(|t| &t.top));
     let job = Job {
         heading,
         region,

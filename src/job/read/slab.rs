@@ -35,6 +35,7 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
         tape_error_mm,
         vein_deg,
         survey,
+        begun: crate::job::Begun::default(),
     })
 }
 

@@ -13,6 +13,7 @@ pub mod pieces;
 pub mod practice;
 pub mod protection;
 pub mod repair;
+pub mod repair_openings;
 pub mod safety;
 pub mod set_out;
 pub mod setting;

@@ -1,7 +1,8 @@
 //! What happened at the cutting, what it costs, what to do now.
 
+use super::repair_openings;
 use crate::plan::Plan;
-use crate::repair::{CornerNow, EdgeNow, Letters, Outcome, Repair, ToDo};
+use crate::repair::{CornerNow, EdgeNow, Letters, OpeningNow, Outcome, Repair, ToDo};
 use crate::sheet::book::{Book, Part};
 use crate::sheet::drawing::Drawing;
 use crate::sheet::figure::{Figures, area};
@@ -43,6 +44,7 @@ pub fn add(book: &mut Book<'_>) {
 fn drawing(plan: &Plan, repair: &Repair, paper: crate::geom::Bounds) -> Drawing {
     let mut drawing = Drawing::fit(scene::slab_bounds(plan), paper, scene::DIMENSIONED_MM);
     drawing.slab(&plan.slab.outline);
+    drawing.gone(&plan.slab.taken);
     drawing.kept(&repair.now.outline, &plan.top.cutouts);
     let wanted = Stroke::solid(0.25, Ink::Accent).dashed(Dash::DashDot);
     drawing.line(repair.wanted.outline.segs(), wanted);
@@ -68,16 +70,66 @@ pub fn verdict(repair: &Repair, figures: Figures) -> String {
         Outcome::WithinAllowance => {
             "The allowance takes it up: nothing is lost. Grind to the finished line.".into()
         }
-        Outcome::Smaller => format!(
-            "The top becomes {} × {} {} instead of {} × {}: {} smaller",
-            figures.tape_bare(repair.now.size[0]),
-            figures.tape_bare(repair.now.size[1]),
-            figures.unit(),
-            figures.tape_bare(repair.wanted.size[0]),
-            figures.tape_bare(repair.wanted.size[1]),
-            area(repair.wanted.area_mm2 - repair.now.area_mm2),
-        ),
+        Outcome::Smaller => smaller(repair, figures),
+        Outcome::OtherOpening => openings_now(repair, figures),
     }
+}
+
+fn smaller(repair: &Repair, figures: Figures) -> String {
+    let [wanted, now] = [&repair.wanted, &repair.now];
+    let lost = area(wanted.area_mm2 - now.area_mm2);
+    let box_stays = (0..2).all(|i| (wanted.size[i] - now.size[i]).abs() < 0.05);
+    if box_stays {
+        let moved = repair.edges.iter().filter(|e| e.moved_in > 0.05);
+        let moved: Vec<String> = moved
+            .map(|e| format!("edge {} moves in {}", e.name, figures.small(e.moved_in)))
+            .collect();
+        let how = if moved.is_empty() {
+            "its corners become others".to_owned()
+        } else {
+            moved.join(", ")
+        };
+        return format!(
+            "The top keeps its {} × {} {}, but {how}: {lost} smaller",
+            figures.tape_bare(now.size[0]),
+            figures.tape_bare(now.size[1]),
+            figures.unit(),
+        );
+    }
+    format!(
+        "The top becomes {} × {} {} instead of {} × {}: {lost} smaller",
+        figures.tape_bare(now.size[0]),
+        figures.tape_bare(now.size[1]),
+        figures.unit(),
+        figures.tape_bare(wanted.size[0]),
+        figures.tape_bare(wanted.size[1]),
+    )
+}
+
+fn openings_now(repair: &Repair, figures: Figures) -> String {
+    let other = |o: &&OpeningNow| (0..2).any(|i| (o.size_wanted[i] - o.size_now[i]).abs() > 0.05);
+    let others: Vec<String> = repair
+        .openings
+        .iter()
+        .filter(other)
+        .map(|o| {
+            format!(
+                "{} becomes {} × {} {} instead of {} × {}",
+                o.what,
+                figures.tape_bare(o.size_now[0]),
+                figures.tape_bare(o.size_now[1]),
+                figures.unit(),
+                figures.tape_bare(o.size_wanted[0]),
+                figures.tape_bare(o.size_wanted[1]),
+            )
+        })
+        .collect();
+    let how = if others.is_empty() {
+        "an opening gets other corners".to_owned()
+    } else {
+        others.join("; ")
+    };
+    format!("The top keeps its outline, but {how}")
 }
 
 /// What the letters of the stone's corners now mean.
@@ -96,10 +148,11 @@ pub fn letters(repair: &Repair) -> &'static str {
 }
 
 fn parts(repair: &Repair, figures: Figures) -> Vec<Part> {
-    let mut parts: Vec<Part> = vec![edge_table(repair, figures).into()];
+    let mut parts: Vec<Part> = vec![edge_table("Edge", &repair.edges, figures).into()];
     if !repair.corners.is_empty() {
-        parts.push(corner_table(repair, figures).into());
+        parts.push(corner_table(&repair.corners, figures).into());
     }
+    repair_openings::add(&mut parts, repair, figures);
     parts.push(Block::Subheading("What to do".into()).into());
     parts.push(Block::List(Mark::From(1), to_do(repair, figures)).into());
     if !repair.overhangs.is_empty() {
@@ -138,7 +191,7 @@ pub fn task(to_do: ToDo, figures: Figures) -> String {
     }
 }
 
-fn edge_table(repair: &Repair, figures: Figures) -> Table {
+pub(super) fn edge_table(name: &str, edges: &[EdgeNow], figures: Figures) -> Table {
     let row = |e: &EdgeNow| {
         vec![
             e.name.clone(),
@@ -149,17 +202,17 @@ fn edge_table(repair: &Repair, figures: Figures) -> Table {
     };
     Table {
         headings: vec![
-            Heading::words("Edge", Width::Mm(24.0)),
+            Heading::words(name, Width::Mm(24.0)),
             Heading::words("Came out", Width::Part(1.0)),
             Heading::numbers("Line moves in", Width::Mm(40.0)),
             Heading::words("To do", Width::Part(1.2)),
         ],
-        rows: repair.edges.iter().map(row).collect(),
+        rows: edges.iter().map(row).collect(),
         style: Scale::BENCH.strong,
     }
 }
 
-fn corner_table(repair: &Repair, figures: Figures) -> Table {
+pub(super) fn corner_table(corners: &[CornerNow], figures: Figures) -> Table {
     let row = |c: &CornerNow| {
         vec![
             c.name.clone(),
@@ -177,7 +230,7 @@ fn corner_table(repair: &Repair, figures: Figures) -> Table {
             Heading::numbers("Now", Width::Mm(30.0)),
             Heading::words("To do", Width::Part(1.2)),
         ],
-        rows: repair.corners.iter().map(row).collect(),
+        rows: corners.iter().map(row).collect(),
         style: Scale::BENCH.strong,
     }
 }
@@ -206,7 +259,7 @@ fn overhang_table(repair: &Repair, figures: Figures) -> Table {
 /// The steps in words.
 #[must_use]
 pub fn to_do(repair: &Repair, figures: Figures) -> Vec<String> {
-    let mut steps = Vec::new();
+    let mut steps = repair_openings::first(repair);
     let cut: Vec<&str> = repair
         .edges
         .iter()
@@ -252,6 +305,7 @@ pub fn to_do(repair: &Repair, figures: Figures) -> Vec<String> {
             figures.tape(corner.wanted)
         ));
     }
+    steps.extend(repair_openings::steps(repair, figures));
     let moved = repair.corner_1_moved;
     if moved.length() > 0.05 {
         steps.push(format!(

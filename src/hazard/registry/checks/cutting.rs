@@ -84,6 +84,22 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         &[&doc::MIA_RAILS],
     ),
     check(
+        ["opening-larger", "A cutout came out larger than was asked"],
+        "A side of an opening was sawn too far into the stone that was to be kept, or a chip took it there.",
+        "A rim that no longer covers the edge leaves a gap, and water runs into it; clips find no stone.",
+        "Lay in what goes there, or measure its rim, before anything else is cut.",
+        COMPUTED,
+    )
+    .saying(&[crate::repair::rim::LARGER]),
+    check(
+        ["hole-into-hole", "A core hole runs into one that is there"],
+        "An edge has moved after a slip, and the core hole at its new corner overlaps the old one.",
+        "A bit that cuts on one side only is pushed aside, into kept stone.",
+        "A board with a hole of the bit's size, clamped to the stone, to start it through.",
+        JUDGED,
+    )
+    .saying(&[crate::cut::resumed::INTO_HOLE]),
+    check(
         ["inside-corner-radius", "An inside corner gets a radius"],
         "An inside corner is left round by the core hole that begins it.",
         "A crack begins in a sharp inside corner.",
