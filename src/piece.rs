@@ -205,10 +205,11 @@ impl Yard<'_> {
     ) -> Vec<String> {
         let mut whole = std::mem::take(&mut self.hanging);
         whole.insert(0, self.kept.clone());
-        self.kerf_mm2 += total(&boolean::intersection(&whole, slots));
+        let parts = boolean::difference(&whole, slots);
+        self.kerf_mm2 += self.lost(&whole, &parts, slots);
         self.under.make(under, self.inside);
         let mut free = Vec::new();
-        for part in boolean::difference(&whole, slots) {
+        for part in parts {
             if part.side(self.inside) == Side::Inside {
                 self.kept = part;
             } else if part.area() < CRUMB_MM2 {
@@ -227,6 +228,16 @@ impl Yard<'_> {
             self.pieces.push(piece);
         }
         names
+    }
+
+    /// What slots have taken of the stone, mm². In a stone that was begun they may run along faces that are
+    /// there, and cross them too gently for their meeting points to be sure of: there it is what the parts
+    /// have lost.
+    fn lost(&self, whole: &[Region], parts: &[Region], slots: &[Outline]) -> f64 {
+        if self.job.slab.begun.taken.is_empty() {
+            return total(&boolean::intersection(whole, slots));
+        }
+        total(whole) - total(parts)
     }
 }
 

@@ -144,7 +144,9 @@ pub fn plan(
         [low, high],
         kept,
     ));
-    let tails = tails(&span, arc.centre, hollow, sunk, disc.kerf, [low, high]);
+    let plunged = [stations.first(), stations.last()].map(|s| s.is_some_and(|s| s.in_stone));
+    let ends = [(low, plunged[0]), (high, plunged[1])];
+    let tails = tails(&span, arc.centre, hollow, sunk, disc.kerf, ends);
     let tail = if tails.is_empty() {
         0.0
     } else {
@@ -314,14 +316,14 @@ fn left_at_joints(
 }
 
 /// The tails of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc
-/// where it runs on smoothly, away from it at an inside corner.
+/// where it runs on smoothly, away from it at an inside corner. None where there is no stone to plunge into.
 fn tails(
     span: &Span,
     pivot: Point,
     hollow: Hollow,
     sunk: Sunk,
     kerf: f64,
-    [low, high]: [f64; 2],
+    [low, high]: [(f64, bool); 2],
 ) -> Vec<LeftOver> {
     if span.whole {
         return Vec::new();
@@ -341,7 +343,8 @@ fn tails(
     };
     let each = [(low, span.ends[0], 1.0), (high, span.ends[1], -1.0)];
     each.into_iter()
-        .filter_map(|(angle, joint, inwards)| match joint {
+        .filter(|((_, plunged), ..)| *plunged)
+        .filter_map(|((angle, _), joint, inwards)| match joint {
             Joint::Outside => None,
             Joint::Smooth => Some(tail(angle, inwards)),
             Joint::Inside => Some(tail(angle, -inwards)),

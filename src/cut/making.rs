@@ -61,7 +61,7 @@ impl Course<'_> {
                 continue;
             }
             for hole in &new {
-                self.into_another(hole, &inside::name_of(ring, place));
+                self.runs_into_another(hole, &inside::name_of(ring, place));
             }
             let left = core::left(bored);
             match bits.iter_mut().find(|d| d.bit == bored.bit) {

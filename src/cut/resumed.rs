@@ -14,7 +14,7 @@ use super::kept::{Ring, Whose};
 const SAME_HOLE_MM: f64 = 0.5;
 /// A hole serves for another that would lie no farther off, mm (judgement: what is left beside it is
 /// ground off, and a bit has no hold so near another hole).
-const SERVES_MM: f64 = 5.0;
+pub const SERVES_MM: f64 = 5.0;
 /// So far off a face a hole still ends the cut along it, mm: half the narrowest kerf of a hand disc
 /// (judgement).
 const TOUCHES_MM: f64 = 0.5;
@@ -62,7 +62,7 @@ impl Course<'_> {
     }
 
     /// The caution for a new hole that runs into one that is there.
-    pub(super) fn into_another(&mut self, hole: &Hole, name: &str) {
+    pub(super) fn runs_into_another(&mut self, hole: &Hole, name: &str) {
         let overlaps =
             |d: &&Drilled| d.at.distance(hole.at) < f64::midpoint(d.diameter, hole.diameter);
         let Some(old) = self.job.slab.begun.drilled.iter().find(overlaps) else {

@@ -80,15 +80,17 @@ impl Writer {
     /// An opening: its figure from its own corner 1, and where the middle of its box lies.
     fn opening(&self, shape: &Shape) -> Vec<String> {
         let middle = shape.outline().bounds().centre();
-        let mut lines = match shape.as_circle() {
-            Some((_, radius)) => vec![format!("circle = {}", self.length(2.0 * radius))],
-            None => {
-                let from = shape.corners()[0].to_vector();
-                self.shape(&shape.posed(Pose::new(0.0, Vector::default() - from)))
-            }
+        let mut lines = if let Some((_, radius)) = shape.as_circle() {
+            vec![format!("circle = {}", self.length(2.0 * radius))]
+        } else {
+            let from = shape.corners()[0].to_vector();
+            self.shape(&shape.posed(Pose::new(0.0, Vector::default() - from)))
         };
-        let (x, y) = (self.length(middle.x), self.length(middle.y));
-        lines.push(format!("at = [{x}, {y}]"));
+        lines.push(format!(
+            "at = [{}, {}]",
+            self.length(middle.x),
+            self.length(middle.y)
+        ));
         lines
     }
 

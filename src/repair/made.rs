@@ -5,6 +5,7 @@
 //! stand in the stone.
 
 use crate::cut::kept::{Kept, Piece, Ring, Whose};
+use crate::cut::resumed::SERVES_MM;
 use crate::cut::{self, Cut, CutKind, course};
 use crate::geom::{Arc, Line, Outline, Seg, Vector};
 use crate::job::{AsCut, Drilled, Job, Part};
@@ -50,7 +51,7 @@ impl Made {
                     cuts: &cuts,
                     faces,
                     holes: Vec::new(),
-                    grind_mm: as_cut.grind_mm,
+                    grind_mm: as_cut.grind_mm.max(SERVES_MM),
                     kerf_mm: job.discs.iter().map(|d| d.kerf).fold(0.0, f64::max),
                 };
                 along.holes = along.drilled();
@@ -283,15 +284,16 @@ impl Along<'_> {
         beside.filter_map(bridge).collect()
     }
 
-    /// A ring one kerf wide beside an arc's face, on the waste side; a whole circle is gone right
-    /// through.
+    /// A ring beside an arc's face, on the waste side, as wide as the kerf beside the line to keep, so that
+    /// it meets the slots of its neighbours; a whole circle is gone right through.
     fn round(&self, arc: &Arc, out: f64) -> Option<Outline> {
         let side = arc.sweep.signum();
         let near = arc.radius + side * out;
         if arc.sweep.abs() >= std::f64::consts::TAU - 1e-9 {
             return Outline::circle(arc.centre, near).ok();
         }
-        let far = (near + side * self.kerf_mm).max(near / 2.0);
+        let beyond = arc.radius + side * (self.kerf_mm + out.max(0.0));
+        let far = beyond.max(near / 2.0);
         let (near, far) = (
             Arc {
                 radius: near,

@@ -76,8 +76,11 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
             "the faces that are said to be cut leave no stone".into(),
         )
     })?;
-    let smaller = smaller::largest(job, as_cut, &placement, &faces, &now)?;
     let opened = opening::all(job, as_cut.grind_mm, &placement, &faces)?;
+    for (cutout, opened) in job.top.cutouts.iter().zip(&opened) {
+        inside(&placement, &job.top.shape, cutout, &opened.shape)?;
+    }
+    let smaller = smaller::largest(job, as_cut, &placement, &faces, &now)?;
     let happened = Happened {
         job,
         placement: &placement,
@@ -168,15 +171,8 @@ impl Happened<'_> {
         let mut clear: Vec<Cutout> = Vec::new();
         for (cutout, opened) in job.top.cutouts.iter().zip(self.opened) {
             let shape = opened.shape.posed(moved);
-            let out = smaller.shape.outline().deepest_breach(shape.outline());
+            inside(self.placement, &smaller.shape, cutout, &shape)?;
             let refused = |why: String| Err(no_way(self.placement, why));
-            if out > crate::geom::SAME_MM {
-                return refused(format!(
-                    "{} would break the edge of what is left of the top by {out:.1} mm; leave it out \
-                 ([[top.cutout]]), make it smaller, or plan another top for the stone",
-                    cutout.what
-                ));
-            }
             if let Some(other) = clear.iter().find(|c| overlap(&c.shape, &shape)) {
                 return refused(format!(
                     "{} and {} would break into each other; make one opening of the two ([[top.cutout]])",
@@ -191,6 +187,25 @@ impl Happened<'_> {
         }
         Ok(clear)
     }
+}
+
+/// Refuses an opening that breaks the edge of a top.
+fn inside(
+    placement: &Placement,
+    top: &Shape,
+    cutout: &Cutout,
+    opening: &Shape,
+) -> Result<(), NoFit> {
+    let out = top.outline().deepest_breach(opening.outline());
+    if out <= crate::geom::SAME_MM {
+        return Ok(());
+    }
+    let why = format!(
+        "{} would break the edge of what is left of the top by {out:.1} mm; leave it out \
+         ([[top.cutout]]), make it smaller, or plan another top for the stone",
+        cutout.what
+    );
+    Err(no_way(placement, why))
 }
 
 /// Whether two openings touch or overlap.

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::cut::kept::Whose;
-use crate::geom::{Outline, Seg, Vector};
+use crate::geom::{Outline, Pose, Seg, Vector};
 use crate::job::{CornerCut, Finish, Job, Part, Shape};
 use crate::piece::mass_of;
 use crate::place::Placement;
@@ -28,6 +28,10 @@ pub struct Repair {
     /// Openings that have been begun or chipped.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub openings: Vec<OpeningNow>,
+    /// Inside corners of the top that lie elsewhere now than where their core holes were drilled, and how
+    /// far, mm.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub off_holes: Vec<(String, f64)>,
     /// Cuts that are made and stop inside the stone, whose tails are to be taken out before the rest.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub tails_first: Vec<String>,
@@ -200,6 +204,7 @@ pub(super) fn of(happened: &Happened<'_>, rest: &Job) -> Repair {
             .map(|n| n.posed(now.frame.pose).segs().to_vec())
             .unwrap_or_default(),
     });
+    let there_now = smaller.shape.posed(Pose::new(0.0, smaller.corner_1));
     let here = now.frame.then(placement.pose, Vector::default());
     let there = now.frame.then(placement.pose, smaller.corner_1);
     Repair {
@@ -215,6 +220,7 @@ pub(super) fn of(happened: &Happened<'_>, rest: &Job) -> Repair {
         overhangs: overhang::of(job, smaller),
         corner_1_moved: smaller.corner_1,
         job_lines: lines::of(job, &smaller.shape, &rest.top.cutouts),
+        off_holes: openings::off_holes(happened, &job.top.shape, &there_now),
         tails_first: now.tails.clone(),
         edges,
         corners,

@@ -6,6 +6,7 @@
 
 use crate::cut::corner::LEAST_RADIUS_MM;
 use crate::cut::kept::Whose;
+use crate::cut::resumed::SERVES_MM;
 use crate::geom::Outline;
 use crate::job::{CornerCut, Cutout, Job, Part, Shape};
 use crate::place::{NoFit, Placement};
@@ -128,14 +129,17 @@ impl Opening<'_> {
         Some(self.opened(shape, settled))
     }
 
-    /// A side that is cut already but ends at a corner that has moved on farther than is ground off is cut
+    /// A side that is cut already but ends at a corner that has moved on farther than is ground off there is cut
     /// again, as far as the new corner.
     fn lengthen(&self, settled: &mut [Settled]) {
         let count = settled.len();
         let moved: Vec<f64> = settled.iter().map(|s| s.moved_mm).collect();
         for (side, own) in settled.iter_mut().enumerate() {
             let beside = [(side + 1) % count, (side + count - 1) % count];
-            if beside.iter().any(|s| moved[*s] > self.grind_mm) {
+            if beside
+                .iter()
+                .any(|s| moved[*s] > self.grind_mm.max(SERVES_MM))
+            {
                 own.ready_mm = None;
                 own.take_off_mm = 0.0;
             }

@@ -3,7 +3,7 @@
 use crate::cut::kept::Whose;
 use crate::cut::rail;
 use crate::geom::{Pose, Vector};
-use crate::job::{Cutout, Part};
+use crate::job::{Cutout, Part, Shape};
 
 use super::Happened;
 use super::faces::On;
@@ -26,7 +26,7 @@ pub(super) fn of(happened: &Happened<'_>) -> Vec<OpeningNow> {
 }
 
 fn one(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) -> OpeningNow {
-    let size = |shape: &crate::job::Shape| {
+    let size = |shape: &Shape| {
         let bounds = shape.outline().bounds();
         [bounds.width(), bounds.height()]
     };
@@ -46,7 +46,7 @@ fn one(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) -> O
         } else {
             corners(happened, i, cutout, opened)
         },
-        off_holes: off_holes(happened, cutout, opened),
+        off_holes: off_holes(happened, &cutout.shape, &opened.shape),
         rails: rails(happened, i, cutout, opened),
     }
 }
@@ -111,16 +111,16 @@ fn all_round(
     })
 }
 
-/// Corners with a core hole that lie elsewhere now.
-fn off_holes(happened: &Happened<'_>, cutout: &Cutout, opened: &Opened) -> Vec<(String, f64)> {
-    let both = cutout.shape.corners().iter().zip(opened.shape.corners());
+/// Corners with a core hole that lie elsewhere now, both figures in the wanted top's frame.
+pub(super) fn off_holes(happened: &Happened<'_>, was: &Shape, now: &Shape) -> Vec<(String, f64)> {
+    let both = was.corners().iter().zip(now.corners());
     let drilled = &happened.now.begun.drilled;
     both.enumerate()
-        .filter_map(|(corner, (was, now))| {
-            let moved = was.distance(*now);
-            let at = happened.placement.pose.apply(*was);
+        .filter_map(|(corner, (from, to))| {
+            let moved = from.distance(*to);
+            let at = happened.placement.pose.apply(*from);
             let holed = drilled.iter().any(|d| d.at.distance(at) <= d.diameter);
-            (moved > CHANGED_MM && holed).then(|| (cutout.shape.corner_name(corner), moved))
+            (moved > CHANGED_MM && holed).then(|| (was.corner_name(corner), moved))
         })
         .collect()
 }

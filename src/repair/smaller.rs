@@ -226,6 +226,14 @@ impl Search<'_> {
             .now
             .hurt_at(self.placement, self.faces, On { whose, part })?;
         let inside = self.job.top.shape.is_inside_corner(corner);
+        let slipped = self
+            .faces
+            .out_mm(part)
+            .is_some_and(|out| -out > allowance_mm(self.placement, part) + crate::geom::SAME_MM);
+        if inside && slipped {
+            // The lines beside it are bitten as deep: no radius mends that.
+            return None;
+        }
         let way = if inside { -1.0 } else { 1.0 };
         let most = if inside {
             wanted - LEAST_RADIUS_MM

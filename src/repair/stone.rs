@@ -87,16 +87,21 @@ impl Now {
             kept(&outline, &bites, middle)?.outer
         };
         let frame = frame(&outline, job.slab.shape.outline());
-        let slots = made.of_top.iter().chain(&made.of_openings).cloned();
+        let (of_openings, beside): (Vec<Outline>, Vec<Outline>) = whole
+            .holes
+            .into_iter()
+            .partition(|hole| is_opening(placement, hole));
+        let beside_top: Vec<Outline> = beside.into_iter().chain(made.of_top).collect();
+        let slots = beside_top.iter().chain(&made.of_openings).cloned();
         Some(Self {
             outline,
             bitten,
             frame,
             begun: Begun {
-                taken: whole.holes.into_iter().chain(slots).collect(),
+                taken: of_openings.into_iter().chain(slots).collect(),
                 drilled: made.drilled,
             },
-            beside_top: made.of_top,
+            beside_top,
             tails: made.tails,
         })
     }
@@ -231,6 +236,13 @@ fn end_slots(job: &Job, arc: &Arc, out_mm: f64) -> Vec<Outline> {
             Outline::polygon(&[near - along, near + along, far + along, far - along]).ok()
         })
         .collect()
+}
+
+/// Whether a hole in the stone is one of the top's openings.
+fn is_opening(placement: &Placement, hole: &Outline) -> bool {
+    let whole = [Region::solid(hole.clone())];
+    let openings: Vec<Outline> = placement.cutouts.iter().map(|c| c.sawn.clone()).collect();
+    !boolean::intersection(&whole, &openings).is_empty()
 }
 
 /// The part of a stone that holds a point when cutters have been taken from it.

@@ -7,7 +7,7 @@ use super::replay::plane::{list, number, word};
 use super::replay::{Wish, faults};
 use super::{after, plan};
 
-const USUAL: Wish = Wish {
+pub(super) const USUAL: Wish = Wish {
     score: 2.0,
     step: 6.0,
     plunge_step: 10.0,
@@ -37,7 +37,7 @@ diameter = 35
 "#;
 
 /// The outer trims of the L.
-const OUTER: &str = "\"1-2\", \"2-3\", \"5-6\", \"6-1\"";
+pub(super) const OUTER: &str = "\"1-2\", \"2-3\", \"5-6\", \"6-1\"";
 
 /// A counter with an opening whose rails are 110 mm in front and behind, 420 at the sides.
 const SINK: &str = r#"
@@ -63,7 +63,7 @@ done = ["1-2", "2-3", "3-4", "4-1"]
 "#;
 
 /// Plans what is left and replays it with another library's geometry.
-fn replayed(text: &str) -> Value {
+pub(super) fn replayed(text: &str) -> Value {
     let plan = plan(text);
     let faults = faults(&plan, &USUAL);
     assert!(faults.is_empty(), "{}\n{text}", faults.join("\n"));
@@ -76,22 +76,22 @@ fn replayed(text: &str) -> Value {
     plan
 }
 
-fn repaired(text: &str) -> Repaired {
+pub(super) fn repaired(text: &str) -> Repaired {
     replayed(text);
     after(text).unwrap_or_else(|miss| panic!("{:?}\n{text}", miss.reasons))
 }
 
-fn cuts(plan: &Value) -> Vec<String> {
+pub(super) fn cuts(plan: &Value) -> Vec<String> {
     let each = list(plan, "cuts").iter();
     each.map(|c| format!("{} {}", word(c, "kind"), word(c, "edge")))
         .collect()
 }
 
-fn l_top(as_cut: &str) -> String {
+pub(super) fn l_top(as_cut: &str) -> String {
     format!("{L_TOP}[as_cut]\n{as_cut}")
 }
 
-fn near(found: f64, wanted: f64) {
+pub(super) fn near(found: f64, wanted: f64) {
     assert!((found - wanted).abs() < 1e-6, "{found}, not {wanted}");
 }
 
@@ -173,22 +173,29 @@ fn a_stopped_cut_that_came_out_long() {
     assert_eq!(number(&list(&sawn["repair"], "edges")[2], "moved_in"), 0.0);
 }
 
-/// A chip right in the inside corner, 4 deep and 10 long: it reaches 4 below edge 3-4 and 5 mm past the
-/// line of edge 4-5. Both lines move in.
+/// A chip right in the inside corner: its notch is 14 mm long about a place 1 mm off the line of edge 4-5
+/// and reaches 5 mm below the face of edge 3-4, and so 7 mm past the face of edge 4-5. Either is more
+/// than is ground off, so both edges move in by the least strip, 10 mm, and are sawn again.
 #[test]
 fn a_chip_in_an_inside_corner() {
     let text = l_top(&format!(
         "done = [{OUTER}, \"3-4\", \"4-5\"]\n[[as_cut.chip]]\nat = [601, 600]\ndeep = 5\nacross = 14\n"
     ));
     let note = repaired(&text).note;
-    // The faces stand 1 mm out: 5 deep is 4 beyond the line to keep of 3-4 … the notch's middle is on
-    // 4-5's face, half of its 14 mm lies past it.
     near(note.edges[2].moved_in, 10.0);
     near(note.edges[3].moved_in, 10.0);
+    near(
+        note.wanted.area_mm2 - note.now.area_mm2,
+        10.0 * (1410.0 + 910.0) - 100.0,
+    );
     assert_eq!(note.outcome, Outcome::Smaller);
+    assert_eq!(
+        cuts(&plan(&text)),
+        ["core 4", "straight 3-4", "straight 4-5"]
+    );
 }
 
-fn sink(cutout: &str) -> String {
+pub(super) fn sink(cutout: &str) -> String {
     format!("{SINK}[[as_cut.cutout]]\ncutout = \"sink\"\n{cutout}")
 }
 
@@ -224,7 +231,7 @@ fn an_opening_too_large() {
     }
 }
 
-/// A rail that was just wide enough, 110 mm, becomes 85: the planner's own check says so.
+/// A rail of 110 mm becomes 85: the planner's own check says so.
 #[test]
 fn a_rail_that_gets_too_narrow() {
     let plan = replayed(&sink(
@@ -264,8 +271,8 @@ fn an_opening_begun() {
     assert!(cuts(&made).is_empty(), "{:?}", cuts(&made));
 }
 
-/// A chip 4 deep in the middle of the front side: the side moves by 4 … and is ground there, since less
-/// than the 3 mm that are ground stand over it nowhere else: it is sawn a strip of ten away.
+/// A chip in the middle of the front side: 2.5 deep it is ground out, 6 deep it is sawn out with the least
+/// strip of 10 mm.
 #[test]
 fn a_chip_beside_an_opening() {
     let chip = |deep: f64| {

@@ -11,8 +11,10 @@
 #[path = "../replay/mod.rs"]
 mod replay;
 
+mod hollows;
 mod inside;
 mod plans;
+mod random;
 mod reading;
 mod slips;
 

@@ -122,6 +122,11 @@ pub(crate) fn tails(cut: &Value) -> Vec<Tail> {
 }
 
 impl Tail {
+    /// The same in a narrower kerf about the same middle.
+    pub(crate) fn narrowed(&self, kerf: f64) -> Self {
+        Self { kerf, ..*self }
+    }
+
     /// Its rectangle, which begins `back` mm before the tail does.
     pub(crate) fn slot(&self, back: f64) -> Stone {
         let side = [-self.along[1], self.along[0]];

@@ -27,6 +27,10 @@ use plane::{Place, Stone, apart, list, number, place, word};
 pub(crate) const NEAR_MM: f64 = 0.01;
 /// Stone smaller than this between overlapping slots is not a piece, mm².
 const CRUMB_MM2: f64 = 100.0;
+/// Width of the strip on the middle of a kerf in which a tail is measured, mm.
+const MIDDLE_MM: f64 = 0.02;
+/// So much the edge of a hole may run aslant within that strip, mm.
+const ASLANT_MM: f64 = 0.6;
 /// Overlaps smaller than this are rounding, mm².
 const JOINED_MM2: f64 = 1.0;
 
@@ -204,17 +208,12 @@ impl Replay {
         tails: &[disc::Tail],
     ) {
         let new = before.iter().flat_map(|c| holes(c));
-        let there: Vec<Hole> = new.chain(drilled_before(plan)).collect();
-        let drilled = drilled(&there);
+        let drilled = drilled(&new.chain(drilled_before(plan)).collect::<Vec<_>>());
         for tail in tails {
-            let left = tail.slot(0.0).minus(&drilled).area() / tail.kerf;
-            // A hole's round edge crosses the kerf aslant, that of each hole once.
-            let met = there.iter().filter(|h| {
-                let hole = disc::drilled(&[**h]);
-                tail.slot(0.0).within(&hole).area() > 0.0
-            });
-            let aslant = 0.5 * tail.kerf * met.count().max(1) as f64;
-            if (left - tail.left).abs() > aslant + NEAR_MM {
+            // On the middle of the kerf: a hole's round edge crosses it aslant.
+            let middle = tail.narrowed(MIDDLE_MM);
+            let left = middle.slot(0.0).minus(&drilled).area() / middle.kerf;
+            if (left - tail.left).abs() > ASLANT_MM + NEAR_MM {
                 self.fault(
                     cut,
                     format!("{left:.2} mm of a tail are left, not {:.2}", tail.left),
@@ -364,7 +363,9 @@ impl Replay {
         {
             return;
         }
-        let left = said_left(plan).max(ground_corners(plan));
+        let left = said_left(plan)
+            .max(ground_corners(plan))
+            .max(ground_by_repair(plan));
         let holes = list(plan, "cuts").iter().flat_map(holes);
         let holes: Vec<Hole> = holes.chain(drilled_before(plan)).collect();
         let flush = !list(&plan["placement"], "flush").is_empty();
@@ -420,6 +421,22 @@ fn said_left(plan: &Value) -> f64 {
     left.filter(|l| word(l, "why") != "tail")
         .map(|l| number(l, "length"))
         .fold(0.0, f64::max)
+}
+
+/// The most that is ground off a face that is there already and is not sawn again.
+fn ground_by_repair(plan: &Value) -> f64 {
+    let repair = &plan["repair"];
+    let parts = |of: &Value| -> Vec<f64> {
+        let keys = ["edges", "corners", "sides"].into_iter();
+        let each = keys.filter_map(|key| of.get(key)?.as_array());
+        let each = each
+            .flatten()
+            .filter_map(|part| part["to_do"]["finish"].as_f64());
+        each.collect()
+    };
+    let openings = repair.get("openings").and_then(Value::as_array);
+    let openings = openings.into_iter().flatten().flat_map(parts);
+    openings.chain(parts(repair)).fold(0.0, f64::max)
 }
 
 /// A place inside a stone, clear of its boundary.

@@ -268,8 +268,8 @@ pub fn to_do(repair: &Repair, figures: Figures) -> Vec<String> {
         .collect();
     if !cut.is_empty() {
         steps.push(format!(
-            "Cut again: {}. A narrower strip would let the disc wander, so the line has moved in as far as \
-             that strip needs.",
+            "Cut again: {}. A narrower strip would let the disc wander: where the line has moved in, it has as \
+             far as that strip needs.",
             cut.join(", ")
         ));
     }

@@ -1,5 +1,6 @@
 //! What happened at the openings: tables and steps of the repair page.
 
+use crate::cut::resumed::SERVES_MM;
 use crate::repair::{EdgeNow, OpeningNow, Rail, Repair, ToDo};
 use crate::sheet::book::Part;
 use crate::sheet::figure::Figures;
@@ -61,15 +62,17 @@ pub(super) fn first(repair: &Repair) -> Vec<String> {
         return Vec::new();
     }
     vec![format!(
-        "Take out the tails at the stopped ends of the cuts that are made, before the rest is cut: {}. The \
-         other pages count them as gone.",
+        "Take out the tails at the stopped ends of the cuts that are made, and what bridges them and the core \
+         holes there, before the rest is cut: {}. The other pages count that as gone.",
         repair.tails_first.join(", ")
     )]
 }
 
 /// The steps at the openings.
 pub(super) fn steps(repair: &Repair, figures: Figures) -> Vec<String> {
-    let mut steps = Vec::new();
+    let mut steps: Vec<String> = off_holes("of the top", &repair.off_holes, figures)
+        .into_iter()
+        .collect();
     for opening in &repair.openings {
         let of = format!("of cutout {}", opening.number);
         let again = opening
@@ -87,18 +90,26 @@ pub(super) fn steps(repair: &Repair, figures: Figures) -> Vec<String> {
                 ground.join(", ")
             ));
         }
-        if !opening.off_holes.is_empty() {
-            let each = opening.off_holes.iter();
-            let each = each.map(|(corner, off)| format!("{corner} by {}", figures.small(*off)));
-            let each: Vec<String> = each.collect();
-            steps.push(format!(
-                "Corners {of} lie beyond the core holes there: {}. No second hole beside the first, where the \
-                 bit would wander: grind the corner out to the new lines, and leave it round.",
-                each.join(", ")
-            ));
-        }
+        steps.extend(off_holes(&of, &opening.off_holes, figures));
     }
     steps
+}
+
+/// Corners that lie beyond the core holes drilled for them.
+fn off_holes(of: &str, off: &[(String, f64)], figures: Figures) -> Option<String> {
+    let each = off.iter();
+    let each = each.map(|(corner, off)| format!("{corner} by {}", figures.small(*off)));
+    let each: Vec<String> = each.collect();
+    (!each.is_empty()).then(|| {
+        format!(
+            "Inside corners {of} lie beyond the core holes drilled for them: {}. Up to {} the old hole serves: \
+             grind the corner out to the new lines and leave it round. Beyond that it is drilled again: see \
+             the cuts; where both its edges are cut already, saw the one on to the other and round the \
+             corner before the stone is moved.",
+            each.join(", "),
+            figures.small(SERVES_MM)
+        )
+    })
 }
 
 fn ground(opening: &OpeningNow, figures: Figures) -> Vec<String> {
