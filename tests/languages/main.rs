@@ -4,7 +4,8 @@
 use std::collections::BTreeSet;
 use std::process::Command;
 
-use kerfwright::diag::gaps;
+use kerfwright::diag::{Phrase, gaps};
+use kerfwright::hazard::registry;
 use kerfwright::plan::Plan;
 use kerfwright::sheet::item::Paper;
 use kerfwright::sheet::sheet;
@@ -70,6 +71,50 @@ fn gaps_and_numbers_are_those_of_the_english() {
                 "{:?} {id}: {own}",
                 catalogue.language
             );
+        }
+    }
+}
+
+/// Every phrase that a finding or a step of the order of controls is said in.
+fn phrases() -> impl Iterator<Item = &'static Phrase> {
+    registry::all().flat_map(|record| record.phrases)
+}
+
+#[test]
+fn every_finding_is_said_in_every_language_with_the_same_gaps_and_numbers() {
+    assert!(phrases().count() > 80, "{} phrases", phrases().count());
+    let mut faults = Vec::new();
+    for catalogue in others() {
+        for phrase in phrases() {
+            for (part, english) in [("title", phrase.title), ("detail", phrase.detail)] {
+                let place = format!("{} {} {part}", catalogue.language.code(), phrase.id);
+                let Some(own) = catalogue.find(&format!("findings.{}.{part}", phrase.id)) else {
+                    faults.push(format!("{place} is lacking"));
+                    continue;
+                };
+                let sets = [english, own].map(|t| gaps(t).into_iter().collect::<BTreeSet<_>>());
+                if sets[0] != sets[1] || literal_numbers(english) != literal_numbers(own) {
+                    faults.push(format!("{place}: {own}"));
+                }
+                if own_words(english) > 4 && own == english {
+                    faults.push(format!("{place} is the English"));
+                }
+            }
+        }
+    }
+    assert!(faults.is_empty(), "\n{}", faults.join("\n"));
+}
+
+#[test]
+fn no_catalogue_says_a_finding_that_there_is_not() {
+    let ids: BTreeSet<&str> = phrases().map(|p| p.id).collect();
+    for catalogue in others() {
+        for (id, _) in catalogue.templates() {
+            let Some(id) = id.strip_prefix("findings.") else {
+                continue;
+            };
+            let phrase = id.trim_end_matches(".title").trim_end_matches(".detail");
+            assert!(ids.contains(phrase), "{:?}: {phrase}", catalogue.language);
         }
     }
 }
