@@ -19,6 +19,8 @@ const HATCH_MM: f64 = 2.2;
 pub const NAME: Style = Style::new(Face::Bold, 10.0, 4.5);
 /// Figures in drawings.
 pub const FIGURE: Style = Style::new(Face::Regular, 9.0, 4.2);
+/// From a point to the middle of its name on paper, mm.
+pub const NAME_OFF_MM: f64 = 4.2;
 /// Radius of the ring round a cut's number, mm.
 const BADGE_MM: f64 = 2.6;
 
@@ -314,7 +316,7 @@ impl Drawing {
     /// A name a little way from a point in a direction of the slab's frame: a corner's name lies on
     /// the side the direction shows.
     pub fn name_towards(&mut self, at: Point, towards: Vector, text: &str) {
-        let spot = self.at(at) + towards * 4.2;
+        let spot = self.at(at) + towards * NAME_OFF_MM;
         self.label_at_paper(spot, text, &NAME, Prefer::Centred);
     }
 
