@@ -7,7 +7,7 @@ use std::process::Command;
 use kerfwright::diag::{Phrase, gaps};
 use kerfwright::hazard::registry;
 use kerfwright::plan::Plan;
-use kerfwright::sheet::item::Paper;
+use kerfwright::sheet::item::{Item, Paper};
 use kerfwright::sheet::sheet;
 use kerfwright::sheet::typeface::missing;
 use kerfwright::words::{Catalogue, Language};
@@ -210,6 +210,52 @@ fn both_pages_are_printed_in_every_language() {
         );
     }
 }
+
+/// Every word of every table heading, whole: none is broken over two lines for want of width.
+#[test]
+fn no_word_of_a_heading_is_broken() {
+    let text = include_str!("../../examples/tea-counter.toml");
+    let (job, _) = kerfwright::job::read(text).expect("the example is sound");
+    let plan = Plan::of(&job).expect("it fits");
+    let mut broken = Vec::new();
+    for language in Language::ALL {
+        let words = Catalogue::of(language);
+        let mut plan = plan.clone();
+        plan.job.language = language;
+        let sheet = sheet(&plan, Paper::A4);
+        let items = sheet.pages.iter().flat_map(|p| &p.items);
+        let texts = items.filter_map(|item| match item {
+            Item::Text(text) => Some(text.content.as_str()),
+            Item::Path(_) => None,
+        });
+        let printed: BTreeSet<&str> = texts.flat_map(str::split_whitespace).collect();
+        let tables = ["safety.disc.", "safety.order.", "safety.measured."];
+        let texts = words.templates();
+        for (id, heading) in texts.filter(|(id, _)| tables.iter().any(|t| id.starts_with(t))) {
+            let whole = |word: &&str| word.contains('{') || printed.contains(word);
+            let parts: Vec<&str> = heading.split_whitespace().filter(|w| !whole(w)).collect();
+            if !parts.is_empty() && IN_THIS_JOB.iter().any(|name| id.ends_with(name)) {
+                broken.push(format!("{} {id}: {parts:?}", language.code()));
+            }
+        }
+    }
+    assert!(broken.is_empty(), "\n{}", broken.join("\n"));
+}
+
+/// The headings that this job's pages have.
+const IN_THIS_JOB: [&str; 11] = [
+    ".disc",
+    ".diameter",
+    ".machine",
+    ".marked",
+    ".rim",
+    ".strongest",
+    ".how",
+    ".state",
+    ".work",
+    ".control",
+    ".study",
+];
 
 #[test]
 fn an_unknown_language_is_told_with_the_list() {

@@ -219,10 +219,10 @@ fn disc_table(h: &Hazards, words: &Catalogue) -> Table {
     Table {
         headings: vec![
             Heading::words(title("disc"), Width::Part(1.0)),
-            Heading::numbers(title("diameter"), Width::Mm(24.0)),
-            Heading::numbers(title("machine"), Width::Mm(36.0)),
-            Heading::numbers(title("marked"), Width::Mm(36.0)),
-            Heading::numbers(title("rim"), Width::Mm(24.0)),
+            Heading::numbers(title("diameter"), Width::Mm(32.0)),
+            Heading::numbers(title("machine"), Width::Mm(34.0)),
+            Heading::numbers(title("marked"), Width::Mm(34.0)),
+            Heading::numbers(title("rim"), Width::Mm(32.0)),
         ],
         rows: rows.collect(),
         style: Scale::DESK.body,
