@@ -14,7 +14,7 @@ const TAP_MM: f64 = 125.0;
 /// Least rail between two openings, mm.
 const BETWEEN_MM: f64 = 70.0;
 /// A round opening no wider than this is a tap hole, mm (judgement).
-const TAP_HOLE_MM: f64 = 60.0;
+pub(crate) const TAP_HOLE_MM: f64 = 60.0;
 
 const SOURCE: &str = "a single trade page restating a design manual for stone worktops: 90 mm in front \
                       and behind, 125 mm with a tap hole, 70 mm between bowls; the sides by judgement \

@@ -11,7 +11,8 @@ use super::bend::{Beam, Prop, lowest};
 use super::splint::Splint;
 use super::strip::Strip;
 use super::{Load, Marks};
-use crate::geom::{Outline, Point, Pose, Region, SAME_MM, Vector};
+use crate::cut::rail::TAP_HOLE_MM;
+use crate::geom::{Outline, Point, Pose, Region, SAME_MM, Seg, Vector};
 use crate::tables::{Source, Sure};
 
 /// Published least width of a rail in front of or behind a cutout, mm.
@@ -71,11 +72,34 @@ impl RailVerdict {
     }
 }
 
+/// What a rail is and what it lies beside.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RailPlace {
+    /// "front rail", or "bridge between cutouts".
+    pub kind: &'static str,
+    /// The cutout, or the two that it lies between.
+    pub cutouts: Vec<String>,
+    /// The smallest opening that it lies beside.
+    pub opening: Opening,
+}
+
+/// How large an opening is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Opening {
+    /// Round and no wider than a tap hole.
+    TapHole,
+    /// Anything else.
+    Large,
+}
+
 /// Stone between a cutout and an edge or another cutout.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Rail {
     /// Name as printed: "front rail of wash bowl".
     pub name: String,
+    /// The same in parts, to be said in another language.
+    #[serde(skip)]
+    pub place: RailPlace,
     /// Narrowest width, mm.
     pub width_mm: f64,
     /// Length of the cutout along it, mm.
@@ -268,8 +292,10 @@ impl Gap<'_> {
             Beside::High => axes.direction().left(),
         };
         let side = side_of_top(direction, self.held.pose);
+        let place = RailPlace::of(hole, other, side, marks);
         Some(Rail {
-            name: name(hole, other, side, marks),
+            name: place.name(),
+            place,
             width_mm,
             length_mm: to - from,
             narrowest: [axes.point(narrow, low), axes.point(narrow, high)],
@@ -366,18 +392,39 @@ fn least(other: Option<&Outline>, side: TopSide) -> Option<f64> {
     }
 }
 
-fn name(hole: &Outline, other: Option<&Outline>, side: TopSide, marks: &Marks) -> String {
-    let cutout = marks.cutout(hole);
-    if let Some(other) = other {
-        return format!("bridge between {cutout} and {}", marks.cutout(other));
+impl RailPlace {
+    fn of(hole: &Outline, other: Option<&Outline>, side: TopSide, marks: &Marks) -> Self {
+        let kind = match (other, side) {
+            (Some(_), _) => "bridge between cutouts",
+            (None, TopSide::Front) => "front rail",
+            (None, TopSide::Right) => "right rail",
+            (None, TopSide::Back) => "back rail",
+            (None, TopSide::Left) => "left rail",
+        };
+        let beside = || std::iter::once(hole).chain(other);
+        Self {
+            kind,
+            cutouts: beside().map(|h| marks.cutout(h).to_owned()).collect(),
+            opening: if beside().any(is_tap_hole) {
+                Opening::TapHole
+            } else {
+                Opening::Large
+            },
+        }
     }
-    let side = match side {
-        TopSide::Front => "front",
-        TopSide::Right => "right",
-        TopSide::Back => "back",
-        TopSide::Left => "left",
-    };
-    format!("{side} rail of {cutout}")
+
+    fn name(&self) -> String {
+        match &self.cutouts[..] {
+            [one, other] => format!("bridge between {one} and {other}"),
+            cutouts => format!("{} of {}", self.kind, cutouts.join(", ")),
+        }
+    }
+}
+
+fn is_tap_hole(hole: &Outline) -> bool {
+    let bounds = hole.bounds();
+    let round = hole.segs().iter().all(|s| matches!(s, Seg::Arc(_)));
+    round && bounds.width().max(bounds.height()) <= TAP_HOLE_MM + SAME_MM
 }
 
 impl Marks {

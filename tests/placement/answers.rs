@@ -375,6 +375,16 @@ fn the_commands_answer() {
         words.starts_with("Fits.") && words.lines().count() <= 10,
         "{words}"
     );
+    assert!(!words.contains("no hand lift"), "{words}");
+    let heavy = stone("rectangle = [3000, 1400]", "rectangle = [900, 600]");
+    let (_, words) = run("fit", &heavy, &[]);
+    // More than four do not lift as a team: no count of people, but what to use.
+    assert!(
+        words.contains("slab: no hand lift; top: ")
+            && words.contains("a vacuum lifter or a gantry")
+            && words.lines().count() <= 10,
+        "{words}"
+    );
     let (code, words) = run(
         "fit",
         &stone(

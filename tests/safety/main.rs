@@ -8,3 +8,4 @@ mod explained;
 mod ids;
 mod keys;
 mod pages;
+mod stages;
