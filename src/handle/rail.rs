@@ -5,14 +5,17 @@
 //! have to take the whole moment alone: that is reckoned too, as the worse end of what can happen.
 //! On edge a cutout's two rails also pass the shear across it, bent like posts fixed at both ends.
 
+mod place;
+
+pub use place::{Opening, RailPlace};
+
 use serde::Serialize;
 
 use super::bend::{Beam, Prop, lowest};
 use super::splint::Splint;
 use super::strip::Strip;
 use super::{Load, Marks};
-use crate::cut::rail::TAP_HOLE_MM;
-use crate::geom::{Outline, Point, Pose, Region, SAME_MM, Seg, Vector};
+use crate::geom::{Outline, Point, Pose, Region, SAME_MM, Vector};
 use crate::tables::{Source, Sure};
 
 /// Published least width of a rail in front of or behind a cutout, mm.
@@ -70,26 +73,6 @@ impl RailVerdict {
             }
         }
     }
-}
-
-/// What a rail is and what it lies beside.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct RailPlace {
-    /// "front rail", or "bridge between cutouts".
-    pub kind: &'static str,
-    /// The cutout, or the two that it lies between.
-    pub cutouts: Vec<String>,
-    /// The smallest opening that it lies beside.
-    pub opening: Opening,
-}
-
-/// How large an opening is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Opening {
-    /// Round and no wider than a tap hole.
-    TapHole,
-    /// Anything else.
-    Large,
 }
 
 /// Stone between a cutout and an edge or another cutout.
@@ -390,41 +373,6 @@ fn least(other: Option<&Outline>, side: TopSide) -> Option<f64> {
         (None, TopSide::Front | TopSide::Back) => Some(LEAST_RAIL_MM),
         (None, TopSide::Left | TopSide::Right) => None,
     }
-}
-
-impl RailPlace {
-    fn of(hole: &Outline, other: Option<&Outline>, side: TopSide, marks: &Marks) -> Self {
-        let kind = match (other, side) {
-            (Some(_), _) => "bridge between cutouts",
-            (None, TopSide::Front) => "front rail",
-            (None, TopSide::Right) => "right rail",
-            (None, TopSide::Back) => "back rail",
-            (None, TopSide::Left) => "left rail",
-        };
-        let beside = || std::iter::once(hole).chain(other);
-        Self {
-            kind,
-            cutouts: beside().map(|h| marks.cutout(h).to_owned()).collect(),
-            opening: if beside().any(is_tap_hole) {
-                Opening::TapHole
-            } else {
-                Opening::Large
-            },
-        }
-    }
-
-    fn name(&self) -> String {
-        match &self.cutouts[..] {
-            [one, other] => format!("bridge between {one} and {other}"),
-            cutouts => format!("{} of {}", self.kind, cutouts.join(", ")),
-        }
-    }
-}
-
-fn is_tap_hole(hole: &Outline) -> bool {
-    let bounds = hole.bounds();
-    let round = hole.segs().iter().all(|s| matches!(s, Seg::Arc(_)));
-    round && bounds.width().max(bounds.height()) <= TAP_HOLE_MM + SAME_MM
 }
 
 impl Marks {
