@@ -15,7 +15,7 @@ use crate::place::{Placement, Trim};
 use super::disc::{self, Sunk, Task};
 use super::inside::Place;
 use super::kept::{Joint, Kept, Ring};
-use super::{Because, Cut, CutKind, SetOut, curve, cutout, rail, relief, straight};
+use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, rail, relief, straight};
 
 /// A strip narrower than this is no stone to saw off, mm (judgement: no tape or disc can tell).
 const NO_STRIP_MM: f64 = 0.01;
@@ -60,6 +60,7 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
     }
     cutout::all(&mut course, &bores);
     course.say_why();
+    course.findings.cautions.extend(core::close(&course.cuts));
     course.findings.append(rail::findings(job));
     let Course {
         cuts, mut findings, ..

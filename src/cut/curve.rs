@@ -20,8 +20,7 @@ use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
 use super::tangents::Tangents;
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool,
-    passes,
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
 };
 
 /// Where the disc is lowered.

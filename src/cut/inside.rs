@@ -2,6 +2,7 @@
 //! of core holes.
 
 mod finding;
+mod near;
 
 pub use finding::findings;
 pub(crate) use finding::{
@@ -91,7 +92,7 @@ pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
             });
         }
     }
-    places
+    near::joined(kept, ring, places)
 }
 
 /// A hollow arc: the core hole that is its own; else, between smooth neighbours, one hole that leaves little

@@ -270,21 +270,19 @@ impl Course<'_> {
         choice: &disc::Choice<'_>,
     ) {
         let bored = corner::row(&self.job.core_bits, &self.kept, &asked.face, between);
-        let Some(bored) = bored else {
+        let Some(mut bored) = bored else {
             let stop = stopped::too_short(self.job, asked, room_mm, choice);
             self.findings.stops.push(stop);
             return;
         };
-        let there = |hole: &Hole| {
-            let mut holes = asked.holes.iter();
-            holes.any(|h| h.diameter == hole.diameter && h.at.distance(hole.at) < 1e-3)
-        };
+        let (holes, ground_mm) = corner::beside_those_there(&bored, asked.holes);
+        bored.ground_mm = ground_mm;
         let drilled = core::Drilled {
             whose: asked.whose,
             name: asked.name.clone(),
             bit: bored.bit,
             left_to_remove: core::left(&bored).into_iter().collect(),
-            holes: bored.holes.into_iter().filter(|h| !there(h)).collect(),
+            holes,
             allowance_mm: asked.allowance_mm,
             finish: asked.finish,
             because: asked.because.clone(),

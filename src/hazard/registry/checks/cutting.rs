@@ -1,7 +1,7 @@
 //! The checks of placement, cuts and pieces.
 
 use super::{COMPUTED, JUDGED, check};
-use crate::cut::{curve, cutout, disc, inside, making, rail, stopped, straight};
+use crate::cut::{core, curve, cutout, disc, inside, making, rail, stopped, straight};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 use crate::{piece, place};
@@ -85,6 +85,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "At least 10 mm; plan what stands in it with that radius.",
         &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
     ).saying(&[inside::RADIUS, inside::RADIUS_OF_OPENING, inside::NEAREST, inside::NEAREST_OF_OPENING]),
+    check(
+        ["core-holes-close", "Core holes overlap or nearly touch"],
+        "Two holes of a row, of a chain or of neighbouring corners leave less than 5 mm between them, or none.",
+        "A bit that begins beside a hole runs into it and off its mark; a thin web breaks out.",
+        "A template for the bit clamped over each middle, light pressure.",
+        JUDGED,
+    )
+    .saying(&[core::CLOSE]),
     check(
         [
             "inside-corner-needs-core-bit",
