@@ -118,6 +118,7 @@ pub fn plan(
         face: wanted.face,
         middle: wanted.middle,
         sawn: sawn.map(|at| wanted.face.at(at)),
+        stops,
         far_end,
         room: room_beside(wanted, kept, stone, disc.kerf),
     };

@@ -51,8 +51,12 @@ pub enum RunEnd {
     Start,
     /// From the mark where it leaves.
     End,
-    /// From the end of the stone on the entering side: both marks are on stone that has gone.
+    /// From the end of the stone on the entering side: the cut begins at no mark that is left.
     StoneAtStart,
+    /// From the end of the stone on the leaving side.
+    StoneAtEnd,
+    /// From where the cut stops on the entering side: it runs off the stone at neither end.
+    StopAtStart,
 }
 
 /// How a straight trim is set out.
@@ -123,6 +127,7 @@ pub fn plan(
         face: trim.face,
         middle: trim.middle,
         sawn: [face.start, face.end],
+        stops: [false; 2],
         far_end,
         room,
     };
@@ -245,6 +250,8 @@ pub(super) struct Guided {
     pub(super) face: Line,
     pub(super) middle: Point,
     pub(super) sawn: [Point; 2],
+    /// Whether it stops inside the stone at its start and at its end.
+    pub(super) stops: [bool; 2],
     pub(super) far_end: f64,
     pub(super) room: Room,
 }
@@ -275,7 +282,7 @@ pub(super) fn set_out(
         })?;
     let face = marked(job, &guided.face, guided.middle, stone)?;
     Some(StraightSetOut {
-        set_ups_from: set_ups_from(&face),
+        set_ups_from: set_ups_from(&face, guided, disc.kerf),
         face,
         guide,
         guide_side,
@@ -287,14 +294,23 @@ pub(super) fn set_out(
     })
 }
 
-/// The end that can be taped from: one whose mark is still on the stone.
-fn set_ups_from(face: &MarkedLine) -> RunEnd {
-    if face.start.still_there {
+/// The end that can be taped from: one where the cut begins at a mark that is still on the stone, or
+/// else where it runs off the stone.
+fn set_ups_from(face: &MarkedLine, guided: &Guided, kerf: f64) -> RunEnd {
+    let [start, end] = guided.sawn;
+    // Across a slanted edge the sawn end lies up to the kerf beside the mark.
+    let at_mark = |mark: &EdgeMark, at: Point| mark.still_there && mark.at.distance(at) <= kerf;
+    let [stops_at_start, stops_at_end] = guided.stops;
+    if at_mark(&face.start, start) {
         RunEnd::Start
-    } else if face.end.still_there {
+    } else if at_mark(&face.end, end) {
         RunEnd::End
-    } else {
+    } else if !stops_at_start {
         RunEnd::StoneAtStart
+    } else if !stops_at_end {
+        RunEnd::StoneAtEnd
+    } else {
+        RunEnd::StopAtStart
     }
 }
 
