@@ -38,7 +38,7 @@ mod field;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
-mod making;
+pub(crate) mod making;
 pub mod ordinates;
 pub mod passes;
 pub mod practice;

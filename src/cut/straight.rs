@@ -2,12 +2,13 @@
 
 use serde::Serialize;
 
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
 use super::disc::full_depth;
+use super::kept::Whose;
 use super::set_out::{EdgeMark, Tie, check_tie, edge_mark};
 use super::stopped::Stop;
 use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
@@ -173,20 +174,28 @@ pub(super) fn timed(
     }
 }
 
+pub(crate) const NO_ROOM: Phrase = Phrase {
+    id: "no-room-for-guide",
+    title: "The guide for trim {edge} has no place on the slab",
+    detail: "The guide's edge is {offset} mm from the cut; the slab is narrower than that on both sides of it, so \
+             the cut is not planned. Use a jig with a smaller offset (guide.offset).",
+};
+pub(crate) const NO_ROOM_IN_OPENING: Phrase = Phrase {
+    id: "no-room-for-guide-opening",
+    title: "The guide for trim {edge} of cutout {cutout} has no place on the slab",
+    ..NO_ROOM
+};
+
 /// The stop for a trim whose guide has no place on the slab.
-pub(super) fn no_room_for_guide(job: &Job, edge: &str) -> Finding {
-    Finding {
-        id: "no-room-for-guide",
-        title: format!("The guide for trim {edge} has no place on the slab"),
-        detail: format!(
-            "The guide's edge is {:.1} mm from the cut; the slab is narrower than that on both \
-             sides of trim {edge}, so the cut is not planned. Use a jig with a smaller offset \
-             (guide.offset).",
-            job.guide.offset_mm
-        ),
-        source: "geometry: guide.offset against the slab's outline".into(),
-        said: None,
-    }
+pub(super) fn no_room_for_guide(job: &Job, whose: Whose, edge: &str) -> Finding {
+    let values = [
+        ("edge", edge.to_owned()),
+        ("offset", number(job.guide.offset_mm, 1)),
+        whose.in_gap(),
+    ];
+    let phrase = whose.says([&NO_ROOM, &NO_ROOM_IN_OPENING]);
+    let source = "geometry: guide.offset against the slab's outline";
+    Finding::of(phrase, &values, source)
 }
 
 /// The finish of an edge, or at a corner that of its more demanding edge.

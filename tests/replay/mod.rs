@@ -17,6 +17,7 @@ pub(crate) mod same_job;
 mod sawn;
 mod steps;
 mod sums;
+mod twins;
 
 use serde_json::Value;
 
@@ -62,6 +63,7 @@ pub(crate) fn faults(plan: &Value, wish: &Wish) -> Vec<String> {
     replay.nothing_left_over(plan);
     replay.what_is_left(plan);
     replay.faults.extend(sums::faults(plan));
+    replay.faults.extend(twins::faults(plan));
     replay.faults
 }
 
@@ -433,7 +435,7 @@ fn bodies(free: Vec<Stone>, lower: &[Vec<Stone>]) -> Vec<Stone> {
 /// A corner so slight that no plunge is made for it stands out by less than a kerf, and is ground.
 fn ground_corners(plan: &Value) -> f64 {
     let told = list(plan, "cautions").iter();
-    let ground = told.filter(|c| word(c, "id") == "corner-ground-by-hand");
+    let ground = told.filter(|c| word(c, "id").starts_with("corner-ground-by-hand"));
     if ground.count() == 0 {
         return 0.0;
     }

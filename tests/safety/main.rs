@@ -4,6 +4,7 @@
 //! After a change that is meant: `SNAPSHOTS=overwrite cargo test --test safety`, then read the
 //! difference.
 
+mod cutting_said;
 mod explained;
 mod ids;
 mod keys;
