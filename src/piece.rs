@@ -3,6 +3,7 @@
 mod finding;
 
 pub use finding::findings;
+pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
 
 use serde::Serialize;
 

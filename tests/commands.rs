@@ -306,6 +306,25 @@ fn a_top_that_does_not_fit_ends_in_1_and_writes_nothing() {
 }
 
 #[test]
+fn a_repair_that_fails_is_not_told_as_a_slab_that_is_too_small() {
+    let begun = format!(
+        "{SMALL}\n[as_cut]\n[[as_cut.chip]]\nat = [250, 0]\ndeep = 240\nacross = 400\n\
+         [[as_cut.chip]]\nat = [250, 250]\ndeep = 240\nacross = 400\n"
+    );
+    let bench = Bench::with("begun.toml", begun);
+    let said = bench.run(&["plan", "begun.toml"]);
+    said.fails(
+        1,
+        &[
+            "begun.toml: the top as asked can no longer be had from what is left of the slab",
+            "reaches 240.0 mm over the unhurt stone that is left",
+        ],
+    );
+    assert!(!said.err.contains("does not fit the slab"), "{}", said.err);
+    assert!(!said.err.contains("nearest miss"), "{}", said.err);
+}
+
+#[test]
 fn a_folder_that_cannot_be_written_to_ends_in_2_and_leaves_nothing() {
     let bench = Bench::with("shelf.toml", SMALL);
     fs::create_dir(bench.path("folder")).unwrap();

@@ -280,6 +280,11 @@ fn second_cut() {
 }
 
 #[test]
+fn second_cut_at_an_opening() {
+    check("second-cut-at-an-opening");
+}
+
+#[test]
 fn every_example_and_every_folder_is_a_case() {
     let own = include_str!("golden.rs");
     let names = |folder: &str| -> Vec<String> {

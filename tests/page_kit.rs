@@ -14,6 +14,7 @@ use kerfwright::sheet::pen::NARROW_MM;
 use kerfwright::sheet::table::{Heading, Placed, Table, Width};
 use kerfwright::sheet::typeface::{POINT_MM, font_file, missing, width_mm};
 use kerfwright::sheet::wrap::{Style, wrap};
+use kerfwright::words::{Catalogue, Language};
 
 const FACES: [Face; 2] = [Face::Regular, Face::Bold];
 const LINE: Stroke = Stroke::solid(NARROW_MM, Ink::Black);
@@ -129,7 +130,7 @@ fn what_the_typeface_lacks_is_named_once() {
         name: "p".into(),
         items: vec![Text::new(content, Point::ORIGIN, Face::Bold, 9.0).into()],
     };
-    let sheet = frame(Paper::A4).bind(vec![page("good"), page("漢 mm")]);
+    let sheet = frame(Paper::A4).bind(vec![page("good"), page("漢 mm")], in_english);
     let found = sheet.missing_characters();
     assert_eq!(found.len(), 1);
     assert_eq!((found[0].page, found[0].character), (1, '漢'));
@@ -461,11 +462,14 @@ fn a_label_without_room_is_reported() {
     assert!(matches!(got, Labelled::NoRoom));
 }
 
+fn in_english(_: &str) -> &'static Catalogue {
+    Catalogue::of(Language::English)
+}
+
 fn frame(paper: Paper) -> Frame {
     Frame {
         title: "A worktop with a very long name that goes on and on ".repeat(4),
         date: "2025-03-14".into(),
-        foot: "Local rules, makers’ instructions and competent people come first.".into(),
         paper,
     }
 }
@@ -478,7 +482,10 @@ fn head_and_foot_keep_to_the_margins_and_off_the_content() {
             name: name.into(),
             items: vec![],
         };
-        let sheet = frame.bind(vec![page("Overview"), page(&"long name ".repeat(30))]);
+        let sheet = frame.bind(
+            vec![page("Overview"), page(&"long name ".repeat(30))],
+            in_english,
+        );
         let (width, height) = paper.size_mm();
         let paper = area(
             MARGIN_MM,

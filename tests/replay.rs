@@ -278,6 +278,16 @@ fn notices_a_core_hole_in_the_top() {
     });
 }
 
+#[test]
+fn notices_two_core_holes_in_one_place() {
+    basin_notices("two core holes 0.30 mm apart", |plan| {
+        let holes = cut(plan, "core")["holes"].as_array_mut().expect("holes");
+        let mut twin = holes[0].clone();
+        shift(&mut twin["at"], 0.3, 0.0);
+        holes.push(twin);
+    });
+}
+
 fn last_straight(plan: &mut Value) -> &mut Value {
     let cuts = plan["cuts"].as_array_mut().expect("cuts");
     let found = cuts.iter_mut().rev().find(|c| c["kind"] == "straight");

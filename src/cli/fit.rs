@@ -4,14 +4,13 @@ use std::fmt::Write;
 
 use super::{Ending, JobArgument, files, no_fit_words, own_failure, read_job};
 use crate::geom::Outline;
+use crate::handle::guideline::{LARGEST_TEAM, guideline};
+use crate::handle::lift::{PeopleNeeded, people_needed, team_limit};
 use crate::job::Job;
 use crate::piece;
 use crate::place::{self, EdgeUse, Placement};
 use crate::sheet::figure::{Figures, angle};
-use crate::units::MassRange;
-
-/// More people than this are not a team that lifts together.
-const MOST_HANDS: f64 = 4.0;
+use crate::units::{Mass, MassRange};
 
 /// As much as is read before buying.
 const MOST_LINES: usize = 10;
@@ -101,6 +100,9 @@ fn fits(verdict: &str, job: &Job, placement: &Placement) -> String {
         hands(job, &slab_mass),
         hands(job, &top_mass)
     );
+    if let Some(aids) = instead(job, [&slab_mass, &top_mass]) {
+        let _ = writeln!(words, "         {aids}");
+    }
     words
 }
 
@@ -126,24 +128,37 @@ fn lies(job: &Job, placement: &Placement) -> String {
     }
 }
 
-/// How many people a mass needs by what each may lift.
+/// Whether a mass is a lift by hand, and for how many people, by what a team may count on.
 fn hands(job: &Job, mass: &MassRange) -> String {
-    let each = job
-        .lift
-        .each
-        .iter()
-        .map(|m| m.kg())
-        .fold(f64::INFINITY, f64::min);
-    let needed = (mass.high.kg() / each).ceil();
-    let figures = Figures { units: job.units };
-    if !needed.is_finite() {
-        "weigh it".to_owned()
-    } else if needed > MOST_HANDS {
-        format!(
-            "no hand lift ({needed:.0} people at {} each)",
-            figures.mass(job.lift.each[0])
-        )
-    } else {
-        format!("{needed:.0} people or more")
+    let guideline = guideline(job.region).at_height(job.lift.hands_mm);
+    let own = strengths(job);
+    match people_needed(mass.high, own, guideline) {
+        PeopleNeeded::AtLeast(1) => "1 person or more".to_owned(),
+        PeopleNeeded::AtLeast(people) => format!("{people} people or more"),
+        PeopleNeeded::MoreThanATeam => "no hand lift".to_owned(),
     }
+}
+
+/// What each lifter may lift, where the job file says so.
+fn strengths(job: &Job) -> &[Mass] {
+    if job.lift.each_is_guideline {
+        &[]
+    } else {
+        &job.lift.each
+    }
+}
+
+/// Why a stone is no lift by hand, and what lifts it; nothing when hands lift both.
+fn instead(job: &Job, masses: [&MassRange; 2]) -> Option<String> {
+    let guideline = guideline(job.region).at_height(job.lift.hands_mm);
+    let own = strengths(job);
+    let too_heavy =
+        |m: &MassRange| people_needed(m.high, own, guideline) == PeopleNeeded::MoreThanATeam;
+    let team = Figures { units: job.units }.mass(team_limit(own, guideline, LARGEST_TEAM));
+    masses.into_iter().any(too_heavy).then(|| {
+        format!(
+            "a team of {LARGEST_TEAM} may count on {team}, and more do not lift as one: a trolley on \
+             edge, a vacuum lifter or a gantry"
+        )
+    })
 }

@@ -4,8 +4,9 @@ use std::f64::consts::PI;
 
 use serde::Serialize;
 
+use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Point, SAME_MM};
-use crate::job::{CoreBit, Finish, Job};
+use crate::job::{self, CoreBit, Finish, Job};
 
 use super::corner::Bored;
 use super::kept::Whose;
@@ -97,4 +98,43 @@ pub fn left(bored: &Bored) -> Option<LeftOver> {
         left: bored.ground_mm,
         by: Removal::Ground,
     })
+}
+
+/// Less stone than this between two holes breaks out, mm (judgement).
+const LEAST_WEB_MM: f64 = 5.0;
+
+pub(crate) const CLOSE: Phrase = Phrase {
+    id: "core-holes-close",
+    title: "Core holes of cut {cut} overlap or leave a thin web",
+    detail: "The nearest two are {apart} mm from middle to middle, bit {bit} mm across: a bit that begins beside a \
+             hole runs into it, and less than {web} mm of stone between two holes breaks out. Hold the bit in a \
+             template clamped over each middle (a board with a hole of the bit's size), and press lightly.",
+};
+
+/// The cautions for cuts whose holes overlap, or nearly touch, each other, those of an earlier cut or those
+/// that were there before the first.
+pub(super) fn close(cuts: &[Cut], before: &[job::Drilled]) -> Vec<Finding> {
+    let there = before.iter().map(|d| Hole {
+        at: d.at,
+        diameter: d.diameter,
+    });
+    let there: Vec<Hole> = there.collect();
+    let each = cuts.iter().enumerate().filter_map(|(i, cut)| {
+        let earlier = cuts[..i].iter().flat_map(|c| &c.holes);
+        let all: Vec<&Hole> = there.iter().chain(earlier).chain(&cut.holes).collect();
+        let before = all.len() - cut.holes.len();
+        let pairs = (before..all.len()).flat_map(|j| (0..j).map(move |k| (k, j)));
+        let web = |a: &Hole, b: &Hole| a.at.distance(b.at) - f64::midpoint(a.diameter, b.diameter);
+        let pairs = pairs.map(|(k, j)| (all[k], all[j]));
+        let close = pairs.filter(|(a, b)| web(a, b) < LEAST_WEB_MM);
+        let nearest = close.map(|(a, b)| a.at.distance(b.at)).reduce(f64::min)?;
+        let values = [
+            ("cut", cut.number.to_string()),
+            ("apart", number(nearest, 1)),
+            ("bit", number(cut.holes.first()?.diameter, 0)),
+            ("web", number(LEAST_WEB_MM, 0)),
+        ];
+        Some(Finding::of(&CLOSE, &values, "judgement: 5 mm"))
+    });
+    each.collect()
 }

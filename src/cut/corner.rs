@@ -210,7 +210,11 @@ fn of_bit(bit: CoreBit, kept: &Kept, arc: &Arc) -> Option<Bored> {
 
 /// One hole in the middle of an arc may leave this much at the arc's ends, mm (judgement: less than a
 /// kerf, so that the cuts beside it still run into it).
-const ONE_LEAVES_MM: f64 = 1.0;
+pub(super) const ONE_LEAVES_MM: f64 = 1.0;
+
+/// Two holes nearer than this from middle to middle are better one in the middle, which leaves at most
+/// [`ONE_LEAVES_MM`] more, mm.
+pub(super) const NEAR_MM: f64 = 2.0 * ONE_LEAVES_MM;
 
 /// Stone that one hole touching the middle of an arc leaves at the arc's ends, mm; the whole radius where
 /// the hole does not reach.
@@ -258,7 +262,7 @@ fn holes_needed(arc: &Arc, bit: f64) -> usize {
 
 /// A row of holes that touch a straight face from the waste, where no disc finds room: from the middle
 /// of the first hole to the middle of the last, `from` and `to` mm along the line, ridges no
-/// higher than [`GROUND_MM`]. The largest bit that stays clear of the kept stone.
+/// higher than [`GROUND_MM`]; one hole in the middle where the two would lie nearer than [`NEAR_MM`]. The largest bit that stays clear of the kept stone.
 #[must_use]
 pub fn row(bits: &[CoreBit], kept: &Kept, face: &Line, (from, to): (f64, f64)) -> Option<Bored> {
     let mut by_size: Vec<CoreBit> = bits.to_vec();
@@ -269,17 +273,18 @@ pub fn row(bits: &[CoreBit], kept: &Kept, face: &Line, (from, to): (f64, f64)) -
         let widest = 2.0 * (radius * radius - off * off).sqrt();
         let gaps = ((to - from) / widest - 1e-9).ceil().clamp(1.0, 500.0);
         let middle = face.shifted_right(radius);
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-        let count = gaps as usize;
-        let hole = |i: usize| {
-            #[allow(clippy::cast_precision_loss)]
-            let share = i as f64 / gaps;
-            Hole {
-                at: middle.at(from + (to - from) * share),
-                diameter: bit.diameter,
-            }
+        let share_at: Vec<f64> = if to - from <= NEAR_MM {
+            vec![0.5]
+        } else {
+            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+            let count = gaps as u32;
+            (0..=count).map(|i| f64::from(i) / gaps).collect()
         };
-        let holes: Vec<Hole> = (0..=count).map(hole).collect();
+        let hole = |share: f64| Hole {
+            at: middle.at(from + (to - from) * share),
+            diameter: bit.diameter,
+        };
+        let holes: Vec<Hole> = share_at.into_iter().map(hole).collect();
         let half = (to - from) / gaps / 2.0;
         let clear = holes.iter().all(|h| kept.is_clear_of_circle(h.at, radius));
         clear.then(|| Bored {
@@ -291,4 +296,23 @@ pub fn row(bits: &[CoreBit], kept: &Kept, face: &Line, (from, to): (f64, f64)) -
             stops: [face.at(from), face.at(to)],
         })
     })
+}
+
+/// The holes of a row, those aside whose place another hole of the same bit has taken so nearly that it
+/// leaves at most [`ONE_LEAVES_MM`] more; and what is left to grind then, mm.
+#[must_use]
+pub fn beside_those_there(row: &Bored, there: &[Hole]) -> (Vec<Hole>, f64) {
+    let (mut holes, mut moved) = (Vec::new(), 0.0);
+    for hole in &row.holes {
+        let same = there.iter().filter(|h| h.diameter == hole.diameter);
+        let apart = same.map(|h| h.at.distance(hole.at));
+        let nearest = apart.fold(f64::INFINITY, f64::min);
+        if nearest <= ONE_LEAVES_MM {
+            moved = nearest.max(moved);
+        } else {
+            holes.push(*hole);
+        }
+    }
+    // Nothing stands out farther than it would by more than a hole lies beside its place.
+    (holes, row.ground_mm + moved)
 }

@@ -15,7 +15,7 @@ use crate::place::{Placement, Trim};
 use super::disc::{self, Sunk, Task};
 use super::inside::Place;
 use super::kept::{Joint, Kept, Ring};
-use super::{Because, Cut, CutKind, SetOut, curve, cutout, rail, relief, straight};
+use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, rail, relief, straight};
 
 /// A strip narrower than this is no stone to saw off, mm (judgement: no tape or disc can tell).
 const NO_STRIP_MM: f64 = 0.01;
@@ -60,6 +60,10 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
     }
     cutout::all(&mut course, &bores);
     course.say_why();
+    course
+        .findings
+        .cautions
+        .extend(core::close(&course.cuts, &job.slab.begun.drilled));
     course.findings.append(rail::findings(job));
     let Course {
         cuts, mut findings, ..
@@ -122,7 +126,7 @@ impl Course<'_> {
             let next = waiting.iter().position(|trim| self.runs_off(trim));
             let Some(next) = next else { break };
             let trim = waiting.remove(next);
-            self.run_off(&trim);
+            self.run_off(ring, &trim);
         }
         let piece = |trim: &Trim| ring.pieces.iter().position(|p| p.part == trim.part);
         waiting
@@ -169,7 +173,7 @@ impl Course<'_> {
         low <= ends[0] - half && high >= ends[1] + half
     }
 
-    fn run_off(&mut self, trim: &Trim) {
+    fn run_off(&mut self, ring: &Ring, trim: &Trim) {
         let choice = disc::choose(self.job, Task::RunOff);
         self.findings.stops.extend(disc::too_small(&choice));
         let planned = straight::plan(self.job, self.placement, trim, &self.stone, choice.disc);
@@ -178,7 +182,7 @@ impl Course<'_> {
             self.stone = kept;
         } else {
             let name = self.placement.top.part_name(trim.part);
-            let stop = straight::no_room_for_guide(self.job, &name);
+            let stop = straight::no_room_for_guide(self.job, ring.whose, &name);
             self.findings.stops.push(stop);
             // What the trim would have left, so that the others are still planned.
             if let Some(chord) = self.stone.chord(&trim.face, trim.middle) {
@@ -211,7 +215,7 @@ impl Course<'_> {
         for (seg, part) in arcs {
             let outside = matches!(seg, Seg::Arc(arc) if arc.sweep > 0.0);
             if outside && ring.pieces.iter().all(|p| p.part != *part) {
-                let caution = curve::ground_only(&top.part_name(*part));
+                let caution = curve::ground_only(ring.whose, &top.part_name(*part));
                 self.findings.cautions.push(caution);
             }
         }

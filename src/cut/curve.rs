@@ -3,9 +3,13 @@
 //! A disc cuts straight and is never steered round a curve. At each station it is set tangent to
 //! the sawn arc, its near face touching the arc from outside, and lowered straight down.
 
+mod finding;
+
+pub(crate) use finding::{GROUND, GROUND_IN_OPENING, NO_ARM, WITHOUT_ARM, WITHOUT_ARM_IN_OPENING};
+pub use finding::{against_jig, ground_only};
+
 use serde::Serialize;
 
-use crate::diag::{Finding, Findings};
 use crate::geom::{Arc, Line, Outline, Point, Side, Vector};
 use crate::job::{Disc, Finish, Job};
 
@@ -16,8 +20,7 @@ use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
 use super::tangents::Tangents;
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, SetOut, Stroke, StrokeKind, Tool,
-    passes,
+    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
 };
 
 /// Where the disc is lowered.
@@ -377,64 +380,5 @@ pub(super) fn reach((shortest, longest): (f64, f64), arm: f64) -> Reach {
         Reach::TooLongBy(arm - longest)
     } else {
         Reach::Within
-    }
-}
-
-/// What to say of an arm that the jig cannot be set to: the curve is set out from its chord; a whole circle
-/// has none and cannot be made.
-#[must_use]
-pub fn against_jig(job: &Job, cut: &Cut) -> Findings {
-    let mut findings = Findings::default();
-    let Some(curve) = cut.set_out.curve() else {
-        return findings;
-    };
-    let (shortest, longest) = job.circle_jig.reach_mm;
-    let (by, which) = match curve.reach {
-        Reach::Within => return findings,
-        Reach::TooShortBy(by) => (by, "shorter"),
-        Reach::TooLongBy(by) => (by, "longer"),
-    };
-    let out_of_reach = format!(
-        "The arm would be {:.1} mm; the jig goes from {shortest:.0} to {longest:.0} mm: {by:.1} mm {which} \
-         than it can be.",
-        curve.arm
-    );
-    let source = "geometry: sawn radius + circle_jig.offset, against circle_jig.reach".into();
-    let name = &cut.edge;
-    if matches!(cut.set_out, SetOut::Ordinates(_)) {
-        findings.cautions.push(Finding {
-            id: "curve-without-arm",
-            title: format!("The curve at {name} is set out from its chord, without the circle jig"),
-            detail: format!(
-                "{out_of_reach} Strike the chord and lay the straight guide on the two marks of each \
-                 station; or make an arm that fits."
-            ),
-            source,
-            said: None,
-        });
-    } else {
-        findings.stops.push(Finding {
-            id: "arm-out-of-reach",
-            title: format!("The circle jig cannot be set for the curve at corner {name}"),
-            detail: format!("{out_of_reach} Make an arm that fits, or choose another radius."),
-            source,
-            said: None,
-        });
-    }
-    findings
-}
-
-/// The caution for a curve so slight that the trims beside it leave nothing to saw.
-#[must_use]
-pub fn ground_only(name: &str) -> Finding {
-    Finding {
-        id: "corner-ground-by-hand",
-        title: format!("The curve at corner {name} is ground by hand"),
-        detail: format!(
-            "The trims beside corner {name} and their kerfs leave no stone for a plunge. Mark the curve \
-             on the corner and grind it by hand after the last cut."
-        ),
-        source: "geometry: the sawn faces of the two edges, against the sawn arc".into(),
-        said: None,
     }
 }

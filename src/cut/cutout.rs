@@ -1,13 +1,14 @@
 //! Openings: one core hole when a bit is their size; otherwise core holes at the corners, straight cuts
 //! between them, plunges along arcs, and the tails that hold the drop-out to the last.
 
+use crate::diag::{Finding, Phrase};
 use crate::geom::{Outline, SAME_MM, Seg};
 use crate::job::{CoreBit, Job};
 use crate::place::Placement;
 
 use super::corner::GROUND_MM;
 use super::course::Course;
-use super::inside::{self, Way};
+use super::inside::Way;
 use super::kept::{Kept, Whose};
 use super::{Because, Hole, LeftOver, Remains, Removal, core};
 
@@ -111,20 +112,17 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
         cut.because = Because::OpeningLast;
     }
     if course.cuts.len() == first && course.job.top.cutouts[cutout].ready.is_empty() {
-        let name = places.first().map(|p| inside::name_of(&ring, p));
-        course.findings.stops.push(not_made(cutout, name));
+        course.findings.stops.push(not_made(cutout));
     }
 }
 
-fn not_made(cutout: usize, name: Option<String>) -> crate::diag::Finding {
-    crate::diag::Finding {
-        id: "opening-not-made",
-        title: format!("Nothing in the kit makes cutout {}", cutout + 1),
-        detail: format!(
-            "Neither a disc nor a core bit of the kit makes {}. The other stops say what would.",
-            name.unwrap_or_else(|| format!("cutout {}", cutout + 1))
-        ),
-        source: "geometry".into(),
-        said: None,
-    }
+pub(crate) const NOT_MADE: Phrase = Phrase {
+    id: "opening-not-made",
+    title: "Nothing in the kit makes cutout {cutout}",
+    detail: "Neither a disc nor a core bit of the kit makes cutout {cutout}. The other stops say what would.",
+};
+
+fn not_made(cutout: usize) -> Finding {
+    let values = [Whose::Cutout(cutout).in_gap()];
+    Finding::of(&NOT_MADE, &values, "geometry")
 }

@@ -1,6 +1,6 @@
 //! What a disc reaches, the shape of its cut, and which disc is put on for a cut.
 
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::job::{Disc, DiscUse, Job};
 
 /// Deepest cut of a disc, mm: half of what its diameter exceeds the obstruction by, less everything
@@ -161,50 +161,52 @@ fn cost(job: &Job, task: Task, disc: &Disc) -> (bool, f64, f64) {
     }
 }
 
+pub(crate) const TOO_SMALL: Phrase = Phrase {
+    id: "disc-too-small",
+    title: "The disc does not get through the stone",
+    detail: "\"{disc}\" cuts {deepest} mm deep at most (diameter {diameter}, obstruction {obstruction}, plate \
+             {plate} mm); {needed} mm are needed: {short} mm short. With the same flange a disc of at least \
+             {least} mm is needed, on a machine made for that size.",
+};
+
 /// The stop for a disc that does not get through.
 #[must_use]
 pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
     let Depth::ShortBy(short) = choice.depth else {
         return None;
     };
-    let (disc, needed) = (choice.disc, choice.needed_mm);
-    let least = choice.least_diameter_mm();
-    Some(Finding {
-        id: "disc-too-small",
-        title: "The disc does not get through the stone".into(),
-        detail: format!(
-            "\"{}\" cuts {:.1} mm deep at most (diameter {:.0}, obstruction {:.0}, plate {:.1} mm); \
-             {needed:.1} mm are needed: {short:.1} mm short. With the same flange a disc of at \
-             least {least:.0} mm is needed, on a machine made for that size.",
-            disc.name,
-            deepest_mm(disc, choice.plate_mm),
-            disc.diameter,
-            disc.obstruction,
-            choice.plate_mm,
-        ),
-        source: "geometry: (diameter − obstruction) ÷ 2 − plate".into(),
-        said: None,
-    })
+    let disc = choice.disc;
+    let values = [
+        ("disc", disc.name.clone()),
+        ("deepest", number(deepest_mm(disc, choice.plate_mm), 1)),
+        ("diameter", number(disc.diameter, 0)),
+        ("obstruction", number(disc.obstruction, 0)),
+        ("plate", number(choice.plate_mm, 1)),
+        ("needed", number(choice.needed_mm, 1)),
+        ("short", number(short, 1)),
+        ("least", number(choice.least_diameter_mm().ceil(), 0)),
+    ];
+    let source = "geometry: (diameter − obstruction) ÷ 2 − plate";
+    Some(Finding::of(&TOO_SMALL, &values, source))
 }
 
-/// What a disc must be to find room between two stops, in words: sizes that would do, or that none
-/// with this obstruction is small enough and how long the cut would have to be.
+/// What a disc of this obstruction must be to get through and to find room between two stops, for the gaps
+/// `least`, `shortest` and `most`, all mm, and `verdict`.
 #[must_use]
-pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> String {
+pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> [(&'static str, String); 4] {
     let (h, least) = (choice.needed_mm, choice.least_diameter_mm());
     // 2·√(D·h − h²) ≤ room.
     let most = (room_mm * room_mm / 4.0 + h * h) / h;
-    if most >= least {
-        format!(
-            "A disc of {:.0} to {:.0} mm across with the same flange would do.",
-            least.ceil(),
-            most.floor()
-        )
+    let shortest = 2.0 * (least * h - h * h).max(0.0).sqrt();
+    let verdict = if most >= least {
+        "A disc between the two would do."
     } else {
-        let shortest = 2.0 * (least * h - h * h).max(0.0).sqrt();
-        format!(
-            "With the same flange even the smallest disc that gets through, {least:.0} mm across, cuts \
-             {shortest:.0} mm long in the face."
-        )
-    }
+        "So no disc does."
+    };
+    [
+        ("least", number(least.ceil(), 0)),
+        ("shortest", number(shortest, 0)),
+        ("most", number(most.floor(), 0)),
+        ("verdict", verdict.into()),
+    ]
 }

@@ -2,6 +2,7 @@
 
 use std::f64::consts::PI;
 
+use crate::diag::Phrase;
 use crate::geom::{Arc, Line, Outline, Point, Region, SAME_MM, Seg, Side, seg};
 use crate::job::Part;
 use crate::place::{EdgeUse, Placement};
@@ -30,13 +31,18 @@ impl Whose {
         }
     }
 
-    /// In words, behind an edge or corner: nothing for the top's own.
-    #[must_use]
-    pub fn of_words(self) -> String {
+    /// Of two phrases the one for the top's own boundary or the one that names the opening.
+    pub(super) const fn says(self, [top, opening]: [&'static Phrase; 2]) -> &'static Phrase {
         match self {
-            Self::Top => String::new(),
-            Self::Cutout(i) => format!(" of cutout {}", i + 1),
+            Self::Top => top,
+            Self::Cutout(_) => opening,
         }
+    }
+
+    /// The cutout's number for the gap of a phrase; nothing in it for the top's own boundary.
+    pub(super) fn in_gap(self) -> (&'static str, String) {
+        let number = self.cutout_number();
+        ("cutout", number.map_or_else(String::new, |n| n.to_string()))
     }
 }
 

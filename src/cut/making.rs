@@ -1,6 +1,6 @@
 //! One corner, edge or arc of a boundary after another made: by core holes, stopped cuts, plunges.
 
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Finish, Part};
 
@@ -11,6 +11,13 @@ use super::kept::{Piece, Ring, Whose};
 use super::{
     Because, Cut, Hole, LeftOver, Remains, Removal, core, corner, curve, hollow, stopped, straight,
     tail,
+};
+
+pub(crate) const WITH_ANOTHER: Phrase = Phrase {
+    id: "sawn-with-another",
+    title: "Edge {edge} is sawn with the edge in line with it",
+    detail: "The trim of the edge in line with it makes edge {edge} too, and leaves {left} mm on it in place of \
+             {allowance} mm. Grind off the difference, {over} mm, or give both edges the same finish.",
 };
 
 impl Course<'_> {
@@ -59,9 +66,6 @@ impl Course<'_> {
             let new: Vec<Hole> = holes.filter(|h| !self.is_drilled(h)).collect();
             if new.is_empty() {
                 continue;
-            }
-            for hole in &new {
-                self.runs_into_another(hole, &inside::name_of(ring, place));
             }
             let left = core::left(bored);
             match bits.iter_mut().find(|d| d.bit == bored.bit) {
@@ -125,13 +129,14 @@ impl Course<'_> {
         let cut = curve::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         match cut {
             Some(cut) if !cut.strokes.is_empty() => {
-                self.findings.append(curve::against_jig(self.job, &cut));
+                self.findings
+                    .append(curve::against_jig(self.job, ring.whose, &cut));
                 self.push(cut);
             }
             _ => self
                 .findings
                 .cautions
-                .push(curve::ground_only(&wanted.name)),
+                .push(curve::ground_only(ring.whose, &wanted.name)),
         }
     }
 
@@ -225,10 +230,9 @@ impl Course<'_> {
         let cut = stopped::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         match cut {
             Ok(cut) => self.push(cut),
-            Err(stopped::NotCut::NoStone) => self.sawn_with_another(ring, &asked),
+            Err(stopped::NotCut::NoStone) => self.sawn_with_another(&asked),
             Err(stopped::NotCut::NoGuide) => {
-                let name = format!("{}{}", wanted.name, ring.whose.of_words());
-                let stop = straight::no_room_for_guide(self.job, &name);
+                let stop = straight::no_room_for_guide(self.job, ring.whose, &wanted.name);
                 self.findings.stops.push(stop);
             }
             Err(stopped::NotCut::NoRoom(room)) => self.row(&asked, (low, high), room, &choice),
@@ -236,7 +240,7 @@ impl Course<'_> {
     }
 
     /// A trim in line with this edge has made it already, and leaves its own allowance on it.
-    fn sawn_with_another(&mut self, ring: &Ring, asked: &stopped::Wanted<'_>) {
+    fn sawn_with_another(&mut self, asked: &stopped::Wanted<'_>) {
         let Some(chord) = self.stone.chord(&asked.face, asked.middle) else {
             return;
         };
@@ -261,20 +265,15 @@ impl Course<'_> {
             left: over,
             by: Removal::Ground,
         });
-        let name = format!("{}{}", asked.name, ring.whose.of_words());
-        self.findings.cautions.push(Finding {
-            id: "sawn-with-another",
-            title: format!("Edge {name} is sawn with the edge in line with it"),
-            detail: format!(
-                "The trim of the edge in line with it makes edge {name} too, and leaves {:.1} mm on it in \
-                 place of {:.1} mm. Grind off the difference, {over:.1} mm, or give both edges the same \
-                 finish.",
-                asked.allowance_mm + over,
-                asked.allowance_mm
-            ),
-            source: "geometry: the allowances of the two finishes".into(),
-            said: None,
-        });
+        let values = [
+            ("edge", asked.name.clone()),
+            ("left", number(asked.allowance_mm + over, 1)),
+            ("allowance", number(asked.allowance_mm, 1)),
+            ("over", number(over, 1)),
+        ];
+        let source = "geometry: the allowances of the two finishes";
+        let caution = Finding::of(&WITH_ANOTHER, &values, source);
+        self.findings.cautions.push(caution);
     }
 
     /// Core holes in a row where no disc finds room; a stop when no bit fits either.
@@ -286,21 +285,19 @@ impl Course<'_> {
         choice: &disc::Choice<'_>,
     ) {
         let bored = corner::row(&self.job.core_bits, &self.kept, &asked.face, between);
-        let Some(bored) = bored else {
+        let Some(mut bored) = bored else {
             let stop = stopped::too_short(self.job, asked, room_mm, choice);
             self.findings.stops.push(stop);
             return;
         };
-        let there = |hole: &Hole| {
-            let mut holes = asked.holes.iter();
-            holes.any(|h| h.diameter == hole.diameter && h.at.distance(hole.at) < 1e-3)
-        };
+        let (holes, ground_mm) = corner::beside_those_there(&bored, asked.holes);
+        bored.ground_mm = ground_mm;
         let drilled = core::Drilled {
             whose: asked.whose,
             name: asked.name.clone(),
             bit: bored.bit,
             left_to_remove: core::left(&bored).into_iter().collect(),
-            holes: bored.holes.into_iter().filter(|h| !there(h)).collect(),
+            holes,
             allowance_mm: asked.allowance_mm,
             finish: asked.finish,
             because: asked.because.clone(),
@@ -331,7 +328,8 @@ impl Course<'_> {
         };
         let cut = hollow::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         if let Some(cut) = cut.filter(|c| !c.strokes.is_empty()) {
-            self.findings.append(curve::against_jig(self.job, &cut));
+            self.findings
+                .append(curve::against_jig(self.job, ring.whose, &cut));
             self.push(cut);
         }
     }

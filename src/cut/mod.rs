@@ -39,7 +39,7 @@ mod field;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
-mod making;
+pub(crate) mod making;
 pub mod ordinates;
 pub mod passes;
 pub mod practice;

@@ -2,7 +2,7 @@
 
 use std::f64::consts::FRAC_PI_4;
 
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Phrase, number};
 use crate::geom::{Outline, Point, Seg, Side};
 use crate::job::{Cutout, Job};
 
@@ -14,11 +14,41 @@ const TAP_MM: f64 = 125.0;
 /// Least rail between two openings, mm.
 const BETWEEN_MM: f64 = 70.0;
 /// A round opening no wider than this is a tap hole, mm (judgement).
-const TAP_HOLE_MM: f64 = 60.0;
+pub(crate) const TAP_HOLE_MM: f64 = 60.0;
 
 const SOURCE: &str = "a single trade page restating a design manual for stone worktops: 90 mm in front \
                       and behind, 125 mm with a tap hole, 70 mm between bowls; the sides by judgement \
                       as the front";
+
+pub(crate) const NARROW: Phrase = Phrase {
+    id: "rail-too-narrow",
+    title: "Cutout {cutout}{called} leaves too narrow a rail at {edge}",
+    detail: "cutout {cutout} leaves a {rail} of {width} mm{tap}, least {least} mm; move it {by} mm {away}. That rail \
+             lies along {edge} of the top.",
+};
+pub(crate) const NARROW_BETWEEN: Phrase = Phrase {
+    id: "rail-too-narrow-between",
+    title: "Cutouts {first}{called_first} and {second}{called_second} leave too narrow a rail between them",
+    detail: "cutouts {first} and {second} leave a rail of {width} mm between them, least {least} mm; move them \
+             {by} mm apart.",
+};
+pub(crate) const STRIP: Phrase = Phrase {
+    id: "hangs-on-a-strip",
+    title: "Only {about} mm of stone are left between cutout {cutout} and the edge",
+    detail: STRIP_WORDS,
+};
+pub(crate) const STRIP_BETWEEN: Phrase = Phrase {
+    id: "hangs-on-a-strip-between",
+    title: "Only {about} mm of stone are left between cutouts {first} and {second}",
+    detail: STRIP_WORDS,
+};
+pub(crate) const STRIP_AT_CORNER: Phrase = Phrase {
+    id: "hangs-on-a-strip-corner",
+    title: "Only {about} mm of stone are left behind the inside corner at {edge}",
+    detail: STRIP_WORDS,
+};
+const STRIP_WORDS: &str = "That strip is {width} mm wide, narrower than the stone is thick ({thick} mm). It breaks in \
+                           the sawing or in the lifting. Move or change what leaves it, to at least {least} mm.";
 
 /// Where an edge of the top lies as one stands before it, corner 1 at the near left.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,10 +73,10 @@ impl Way {
 
     const fn rail(self) -> &'static str {
         match self {
-            Self::Front => "front",
-            Self::Right => "right",
-            Self::Back => "back",
-            Self::Left => "left",
+            Self::Front => "front rail",
+            Self::Right => "right rail",
+            Self::Back => "back rail",
+            Self::Left => "left rail",
         }
     }
 
@@ -123,25 +153,36 @@ fn to_edges(job: &Job, cutout: usize) -> Vec<Finding> {
         }
     }
     let narrow = worst.into_iter().filter(|w| w.2 - w.1 > 0.05);
-    narrow
-        .map(|(way, width, least, name)| {
-            let with_tap = if least > EDGE_MM { " with its tap hole" } else { "" };
-            Finding {
-                id: "rail-too-narrow",
-                title: format!("{} leaves too narrow a rail at {name}", opening.what),
-                detail: format!(
-                    "cutout {} leaves a {} rail of {width:.0} mm{with_tap}, least {least:.0} mm; move \
-                     it {:.0} mm {}. That rail lies along {name} of the top.",
-                    cutout + 1,
-                    way.rail(),
-                    (least - width).ceil(),
-                    way.away()
-                ),
-                source: SOURCE.into(),
-                said: None,
-            }
-        })
-        .collect()
+    let told = |(way, width, least, edge): (Way, f64, f64, String)| {
+        let tap = if least > EDGE_MM {
+            " with its tap hole"
+        } else {
+            ""
+        };
+        let values = [
+            ("cutout", (cutout + 1).to_string()),
+            ("called", called(job, cutout)),
+            ("edge", edge),
+            ("rail", way.rail().to_owned()),
+            ("width", number(width, 0)),
+            ("tap", tap.to_owned()),
+            ("least", number(least, 0)),
+            ("by", number((least - width).ceil(), 0)),
+            ("away", way.away().to_owned()),
+        ];
+        Finding::of(&NARROW, &values, SOURCE)
+    };
+    narrow.map(told).collect()
+}
+
+/// What the job calls a cutout, in brackets behind its number; nothing when it has no name of its own.
+fn called(job: &Job, cutout: usize) -> String {
+    let what = &job.top.cutouts[cutout].what;
+    if *what == format!("cutout {}", cutout + 1) {
+        String::new()
+    } else {
+        format!(" ({what})")
+    }
 }
 
 /// Whether a tap hole stands between an opening and an edge.
@@ -163,19 +204,37 @@ fn between(job: &Job, i: usize, j: usize) -> Option<Finding> {
         return None;
     }
     let width = narrowest(a.shape.outline().segs(), b.shape.outline().segs());
-    (BETWEEN_MM - width > 0.05).then(|| Finding {
-        id: "rail-too-narrow",
-        title: format!("{} and {} leave too narrow a rail between them", a.what, b.what),
-        detail: format!(
-            "cutouts {} and {} leave a rail of {width:.0} mm between them, least {BETWEEN_MM:.0} mm; \
-             move them {:.0} mm apart.",
-            i + 1,
-            j + 1,
-            (BETWEEN_MM - width).ceil()
-        ),
-        source: SOURCE.into(),
-        said: None,
-    })
+    let values = [
+        ("first", (i + 1).to_string()),
+        ("called_first", called(job, i)),
+        ("second", (j + 1).to_string()),
+        ("called_second", called(job, j)),
+        ("width", number(width, 0)),
+        ("least", number(BETWEEN_MM, 0)),
+        ("by", number((BETWEEN_MM - width).ceil(), 0)),
+    ];
+    (BETWEEN_MM - width > 0.05).then(|| Finding::of(&NARROW_BETWEEN, &values, SOURCE))
+}
+
+/// A strip of kept stone: its width, mm, and how its finding names the place.
+struct Strip {
+    width_mm: f64,
+    phrase: &'static Phrase,
+    place: Vec<(&'static str, String)>,
+}
+
+impl Strip {
+    /// The stop for it in stone of a thickness, mm.
+    fn told(mut self, thick: f64) -> Finding {
+        self.place.extend([
+            ("about", number(self.width_mm, 0)),
+            ("width", number(self.width_mm, 1)),
+            ("thick", number(thick, 1)),
+            ("least", number(thick.ceil(), 0)),
+        ]);
+        let source = "judgement: a strip as wide as the stone is thick";
+        Finding::of(self.phrase, &self.place, source)
+    }
 }
 
 /// The stops for kept stone that would hang on a strip narrower than it is thick.
@@ -184,35 +243,31 @@ fn between(job: &Job, i: usize, j: usize) -> Option<Finding> {
 /// narrower strip than the top itself has: it is the top that is looked at.
 fn hangs(job: &Job) -> Vec<Finding> {
     let thick = job.stone.thickness.most;
-    let mut strips: Vec<(f64, String)> = Vec::new();
+    let mut strips: Vec<Strip> = Vec::new();
     let outline = job.top.shape.outline();
     for (i, a) in job.top.cutouts.iter().enumerate() {
         let own = a.shape.outline().segs();
-        let to_edge = narrowest(own, outline.segs());
-        strips.push((to_edge, format!("between cutout {} and the edge", i + 1)));
+        let first = (i + 1).to_string();
+        strips.push(Strip {
+            width_mm: narrowest(own, outline.segs()),
+            phrase: &STRIP,
+            place: vec![("cutout", first.clone())],
+        });
         for (j, b) in job.top.cutouts.iter().enumerate().skip(i + 1) {
-            let width = narrowest(own, b.shape.outline().segs());
-            strips.push((width, format!("between cutouts {} and {}", i + 1, j + 1)));
+            strips.push(Strip {
+                width_mm: narrowest(own, b.shape.outline().segs()),
+                phrase: &STRIP_BETWEEN,
+                place: vec![("first", first.clone()), ("second", (j + 1).to_string())],
+            });
         }
     }
     strips.extend(legs(job, outline));
-    strips.retain(|(width, _)| *width < thick);
-    let words = |(width, place): (f64, String)| Finding {
-        id: "hangs-on-a-strip",
-        title: format!("Only {width:.0} mm of stone are left {place}"),
-        detail: format!(
-            "The strip {place} is {width:.1} mm wide, narrower than the stone is thick ({thick:.1} mm). \
-             It breaks in the sawing or in the lifting. Move or change what leaves it, to at least \
-             {thick:.0} mm."
-        ),
-        source: "judgement: a strip as wide as the stone is thick".into(),
-        said: None,
-    };
-    strips.into_iter().map(words).collect()
+    strips.retain(|strip| strip.width_mm < thick);
+    strips.into_iter().map(|strip| strip.told(thick)).collect()
 }
 
 /// The narrowest way from each inside corner through the stone to a piece that does not end there.
-fn legs(job: &Job, outline: &Outline) -> Vec<(f64, String)> {
+fn legs(job: &Job, outline: &Outline) -> Vec<Strip> {
     let shape = &job.top.shape;
     let segs = outline.segs();
     let n = segs.len();
@@ -238,8 +293,11 @@ fn legs(job: &Job, outline: &Outline) -> Vec<(f64, String)> {
                 through.then(|| p.distance(q))
             })
         });
-        let width = widths.fold(f64::INFINITY, f64::min);
-        found.push((width, format!("behind the inside corner at {name}")));
+        found.push(Strip {
+            width_mm: widths.fold(f64::INFINITY, f64::min),
+            phrase: &STRIP_AT_CORNER,
+            place: vec![("edge", name)],
+        });
     }
     found
 }

@@ -1,6 +1,5 @@
 //! Cuts of a job that goes on after a repair: faces and core holes that are there already.
 
-use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Line, Point, Seg};
 use crate::job::{Drilled, Part};
 
@@ -60,32 +59,7 @@ impl Course<'_> {
             *stop = stop_at(seg, old).unwrap_or(end);
         }
     }
-
-    /// The caution for a new hole that runs into one that is there.
-    pub(super) fn runs_into_another(&mut self, hole: &Hole, name: &str) {
-        let overlaps =
-            |d: &&Drilled| d.at.distance(hole.at) < f64::midpoint(d.diameter, hole.diameter);
-        let Some(old) = self.job.slab.begun.drilled.iter().find(overlaps) else {
-            return;
-        };
-        let values = [
-            ("corner", name.to_owned()),
-            ("off", number(old.at.distance(hole.at), 1)),
-        ];
-        let source = "judgement: a bit that cuts on one side only is pushed aside";
-        let caution = Finding::of(&INTO_HOLE, &values, source);
-        self.findings.cautions.push(caution);
-    }
 }
-
-/// The words of a core hole that runs into one that is there.
-pub const INTO_HOLE: Phrase = Phrase {
-    id: "hole-into-hole",
-    title: "The core hole at {corner} runs into the one that is there",
-    detail: "Their middles at {corner} lie {off} mm apart: the bit cuts on one side only and is pushed aside. \
-             Start it through a board with a hole of its size, clamped to the stone, turning slowly, until \
-             it stands in its own groove all the way round.",
-};
 
 /// Where a hole beside a straight face ends the cut along it.
 fn stop_at(face: &Seg, hole: &Drilled) -> Option<Point> {

@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Line, Outline, Point, SAME_MM, Vector};
 use crate::job::{Disc, Finish, Job};
 
@@ -118,6 +118,7 @@ pub fn plan(
         face: wanted.face,
         middle: wanted.middle,
         sawn: sawn.map(|at| wanted.face.at(at)),
+        stops,
         far_end,
         room: room_beside(wanted, kept, stone, disc.kerf),
     };
@@ -253,6 +254,20 @@ fn stopped_strokes(
     }
 }
 
+pub(crate) const TOO_SHORT: Phrase = Phrase {
+    id: "stopped-cut-too-short",
+    title: "No disc of the kit finds room along {edge}",
+    detail: "There are {room} mm between two stops; \"{disc}\" cuts {length} mm long in the face when it is right \
+             through. With the same flange the smallest disc that gets through, {least} mm across, cuts \
+             {shortest} mm long; the largest that finds room is {most} mm across. {verdict} A core bit of about \
+             {bit} mm makes it with a row of holes.",
+};
+pub(crate) const TOO_SHORT_IN_OPENING: Phrase = Phrase {
+    id: "stopped-cut-too-short-opening",
+    title: "No disc of the kit finds room along {edge} of cutout {cutout}",
+    ..TOO_SHORT
+};
+
 /// The stop for a cut between two ends that is shorter than any disc of the kit cuts.
 pub(super) fn too_short(
     job: &Job,
@@ -260,20 +275,18 @@ pub(super) fn too_short(
     room_mm: f64,
     choice: &Choice<'_>,
 ) -> Finding {
-    let name = format!("{}{}", wanted.name, wanted.whose.of_words());
     let length = 2.0 * Sunk::of(job, choice.disc).face_mm;
     let bit = (room_mm / 2.0).floor().max(1.0);
-    Finding {
-        id: "stopped-cut-too-short",
-        title: format!("No disc of the kit finds room along {name}"),
-        detail: format!(
-            "Along {name} there are {room_mm:.0} mm between two stops; \"{}\" cuts {length:.0} mm long in \
-             the face when it is right through. {} A core bit of about {bit:.0} mm makes it with a row of \
-             holes.",
-            choice.disc.name,
-            that_would_fit(choice, room_mm)
-        ),
-        source: "geometry: 2·√(D·h − h²) against the length between the stops".into(),
-        said: None,
-    }
+    let mut values = vec![
+        ("edge", wanted.name.clone()),
+        wanted.whose.in_gap(),
+        ("room", number(room_mm, 0)),
+        ("disc", choice.disc.name.clone()),
+        ("length", number(length, 0)),
+        ("bit", number(bit, 0)),
+    ];
+    values.extend(that_would_fit(choice, room_mm));
+    let phrase = wanted.whose.says([&TOO_SHORT, &TOO_SHORT_IN_OPENING]);
+    let source = "geometry: 2·√(D·h − h²) against the length between the stops";
+    Finding::of(phrase, &values, source)
 }

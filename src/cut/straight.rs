@@ -2,12 +2,13 @@
 
 use serde::Serialize;
 
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
 use super::disc::full_depth;
+use super::kept::Whose;
 use super::set_out::{EdgeMark, Tie, check_tie, edge_mark};
 use super::stopped::Stop;
 use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
@@ -50,8 +51,12 @@ pub enum RunEnd {
     Start,
     /// From the mark where it leaves.
     End,
-    /// From the end of the stone on the entering side: both marks are on stone that has gone.
+    /// From the end of the stone on the entering side: the cut begins at no mark that is left.
     StoneAtStart,
+    /// From the end of the stone on the leaving side.
+    StoneAtEnd,
+    /// From where the cut stops on the entering side: it runs off the stone at neither end.
+    StopAtStart,
 }
 
 /// How a straight trim is set out.
@@ -122,6 +127,7 @@ pub fn plan(
         face: trim.face,
         middle: trim.middle,
         sawn: [face.start, face.end],
+        stops: [false; 2],
         far_end,
         room,
     };
@@ -168,20 +174,28 @@ pub(super) fn timed(
     }
 }
 
+pub(crate) const NO_ROOM: Phrase = Phrase {
+    id: "no-room-for-guide",
+    title: "The guide for trim {edge} has no place on the slab",
+    detail: "The guide's edge is {offset} mm from the cut; the slab is narrower than that on both sides of it, so \
+             the cut is not planned. Use a jig with a smaller offset (guide.offset).",
+};
+pub(crate) const NO_ROOM_IN_OPENING: Phrase = Phrase {
+    id: "no-room-for-guide-opening",
+    title: "The guide for trim {edge} of cutout {cutout} has no place on the slab",
+    ..NO_ROOM
+};
+
 /// The stop for a trim whose guide has no place on the slab.
-pub(super) fn no_room_for_guide(job: &Job, edge: &str) -> Finding {
-    Finding {
-        id: "no-room-for-guide",
-        title: format!("The guide for trim {edge} has no place on the slab"),
-        detail: format!(
-            "The guide's edge is {:.1} mm from the cut; the slab is narrower than that on both \
-             sides of trim {edge}, so the cut is not planned. Use a jig with a smaller offset \
-             (guide.offset).",
-            job.guide.offset_mm
-        ),
-        source: "geometry: guide.offset against the slab's outline".into(),
-        said: None,
-    }
+pub(super) fn no_room_for_guide(job: &Job, whose: Whose, edge: &str) -> Finding {
+    let values = [
+        ("edge", edge.to_owned()),
+        ("offset", number(job.guide.offset_mm, 1)),
+        whose.in_gap(),
+    ];
+    let phrase = whose.says([&NO_ROOM, &NO_ROOM_IN_OPENING]);
+    let source = "geometry: guide.offset against the slab's outline";
+    Finding::of(phrase, &values, source)
 }
 
 /// The finish of an edge, or at a corner that of its more demanding edge.
@@ -236,6 +250,8 @@ pub(super) struct Guided {
     pub(super) face: Line,
     pub(super) middle: Point,
     pub(super) sawn: [Point; 2],
+    /// Whether it stops inside the stone at its start and at its end.
+    pub(super) stops: [bool; 2],
     pub(super) far_end: f64,
     pub(super) room: Room,
 }
@@ -266,7 +282,7 @@ pub(super) fn set_out(
         })?;
     let face = marked(job, &guided.face, guided.middle, stone)?;
     Some(StraightSetOut {
-        set_ups_from: set_ups_from(&face),
+        set_ups_from: set_ups_from(&face, guided, disc.kerf),
         face,
         guide,
         guide_side,
@@ -278,14 +294,23 @@ pub(super) fn set_out(
     })
 }
 
-/// The end that can be taped from: one whose mark is still on the stone.
-fn set_ups_from(face: &MarkedLine) -> RunEnd {
-    if face.start.still_there {
+/// The end that can be taped from: one where the cut begins at a mark that is still on the stone, or
+/// else where it runs off the stone.
+fn set_ups_from(face: &MarkedLine, guided: &Guided, kerf: f64) -> RunEnd {
+    let [start, end] = guided.sawn;
+    // Across a slanted edge the sawn end lies up to the kerf beside the mark.
+    let at_mark = |mark: &EdgeMark, at: Point| mark.still_there && mark.at.distance(at) <= kerf;
+    let [stops_at_start, stops_at_end] = guided.stops;
+    if at_mark(&face.start, start) {
         RunEnd::Start
-    } else if face.end.still_there {
+    } else if at_mark(&face.end, end) {
         RunEnd::End
-    } else {
+    } else if !stops_at_start {
         RunEnd::StoneAtStart
+    } else if !stops_at_end {
+        RunEnd::StoneAtEnd
+    } else {
+        RunEnd::StopAtStart
     }
 }
 

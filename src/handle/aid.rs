@@ -10,7 +10,7 @@
 //! Makers' instructions and competent people come before all of these: the numbers only say what
 //! to ask for.
 
-mod finding;
+pub(crate) mod finding;
 pub mod sling;
 pub mod trolley;
 pub mod vacuum;

@@ -6,7 +6,7 @@ use super::Load;
 use super::axes::Axes;
 use super::lift::tilts;
 use super::words::Words;
-use crate::diag::Finding;
+use crate::diag::{Finding, Phrase, number};
 use crate::tables::{Source, Sure};
 use crate::units::{GRAVITY, Mass};
 
@@ -21,6 +21,18 @@ pub const FALL_ZONE: Source = Source {
     clause: "",
     year: 2010,
     sure: Sure::Read,
+};
+
+pub(crate) const FALLS: Phrase = Phrase {
+    id: "crush-and-falls",
+    title: "{stone}: it crushes what it falls on",
+    detail: "{mass} presses with {weight} kN. On edge it stands on {thickness} mm: {push} of push on its \
+             upper edge tips it, and leaning more than {tips}° it falls by itself, over a strip {shadow} \
+             wide on either side: nobody stands there, and nobody tries to catch it. Tie it to something \
+             that holds before anybody lets go, one stone at a time; what it leans on must keep it from \
+             falling forward and its foot from slipping out. Leaning {leans}°, its upper edge pulls on \
+             the tie with {pulls}, in this order; the tie and what it is fixed to must hold several times \
+             that. Set it down on two battens, never on the floor: fingers, toes and children out of the gap.",
 };
 
 /// A stone standing on its long side on a level floor.
@@ -94,32 +106,22 @@ impl Fall {
 
     /// What must be read before it is stood up.
     pub(super) fn finding(&self, words: Words) -> Finding {
-        let ties: Vec<String> = self
-            .ties
-            .iter()
-            .map(|t| format!("{} at {:.0}°", words.mass_at_least(t.pull), t.lean_deg))
-            .collect();
-        Finding {
-            id: "crush-and-falls",
-            title: format!("{}: it crushes what it falls on", self.name),
-            detail: format!(
-                "{} presses with {:.2} kN. On edge it stands on {:.1} mm: {} of push on its upper edge tips \
-                 it, and leaning more than {:.1}° it falls by itself, over a strip {} wide on either side: \
-                 nobody stands there, and nobody tries to catch it. Tie it to something that holds before \
-                 anybody lets go, one stone at a time; what it leans on must keep it from falling \
-                 forward and its foot from slipping out. Leaning, its upper edge pulls on the tie with {}; \
-                 the tie and what it is fixed to must hold several times that. Set it down on two \
-                 battens, never on the floor: fingers, toes and children out of the gap.",
-                words.mass(self.mass),
-                self.weight_kn,
-                self.thickness_mm,
-                words.mass_at_most(self.push_tips),
-                self.tips_at_deg,
-                words.at_least(self.shadow_mm),
-                ties.join(", "),
-            ),
-            source: format!("statics of a standing plate; {}", FALL_ZONE.cite()),
-            said: None,
-        }
+        let list = |each: &dyn Fn(&Tie) -> String| {
+            let all: Vec<String> = self.ties.iter().map(each).collect();
+            all.join(", ")
+        };
+        let values = [
+            ("stone", self.name.clone()),
+            ("mass", words.mass(self.mass)),
+            ("weight", number(self.weight_kn, 2)),
+            ("thickness", number(self.thickness_mm, 1)),
+            ("push", words.mass_at_most(self.push_tips)),
+            ("tips", number(self.tips_at_deg, 1)),
+            ("shadow", words.at_least(self.shadow_mm)),
+            ("leans", list(&|t| number(t.lean_deg, 0))),
+            ("pulls", list(&|t| words.mass_at_least(t.pull))),
+        ];
+        let source = format!("statics of a standing plate; {}", FALL_ZONE.cite());
+        Finding::of(&FALLS, &values, source)
     }
 }

@@ -32,7 +32,7 @@ pub mod bend;
 pub mod continuous;
 mod course;
 pub mod fall;
-mod finding;
+pub(crate) mod finding;
 pub mod guideline;
 pub mod judged;
 pub mod lean;

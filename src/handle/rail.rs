@@ -5,6 +5,10 @@
 //! have to take the whole moment alone: that is reckoned too, as the worse end of what can happen.
 //! On edge a cutout's two rails also pass the shear across it, bent like posts fixed at both ends.
 
+mod place;
+
+pub use place::{Opening, RailPlace};
+
 use serde::Serialize;
 
 use super::bend::{Beam, Prop, lowest};
@@ -76,6 +80,9 @@ impl RailVerdict {
 pub struct Rail {
     /// Name as printed: "front rail of wash bowl".
     pub name: String,
+    /// The same in parts, to be said in another language.
+    #[serde(skip)]
+    pub place: RailPlace,
     /// Narrowest width, mm.
     pub width_mm: f64,
     /// Length of the cutout along it, mm.
@@ -268,8 +275,10 @@ impl Gap<'_> {
             Beside::High => axes.direction().left(),
         };
         let side = side_of_top(direction, self.held.pose);
+        let place = RailPlace::of(hole, other, side, marks);
         Some(Rail {
-            name: name(hole, other, side, marks),
+            name: place.name(),
+            place,
             width_mm,
             length_mm: to - from,
             narrowest: [axes.point(narrow, low), axes.point(narrow, high)],
@@ -364,20 +373,6 @@ fn least(other: Option<&Outline>, side: TopSide) -> Option<f64> {
         (None, TopSide::Front | TopSide::Back) => Some(LEAST_RAIL_MM),
         (None, TopSide::Left | TopSide::Right) => None,
     }
-}
-
-fn name(hole: &Outline, other: Option<&Outline>, side: TopSide, marks: &Marks) -> String {
-    let cutout = marks.cutout(hole);
-    if let Some(other) = other {
-        return format!("bridge between {cutout} and {}", marks.cutout(other));
-    }
-    let side = match side {
-        TopSide::Front => "front",
-        TopSide::Right => "right",
-        TopSide::Back => "back",
-        TopSide::Left => "left",
-    };
-    format!("{side} rail of {cutout}")
 }
 
 impl Marks {

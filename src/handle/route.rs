@@ -13,7 +13,7 @@
 
 mod bearer;
 pub mod corner;
-mod finding;
+pub(crate) mod finding;
 pub mod remedy;
 
 pub use corner::{Corner, How, Longest, Turning};

@@ -40,12 +40,6 @@ impl Words {
         }
     }
 
-    /// Several lengths: "at 412 mm (16.2 in) and 1655 mm (65.2 in)".
-    pub(super) fn lengths(self, mm: &[f64]) -> String {
-        let all: Vec<String> = mm.iter().map(|l| self.length(*l)).collect();
-        all.join(" and ")
-    }
-
     /// A mass that must be held or marked: never rounded down.
     pub(super) fn mass_at_least(self, mass: Mass) -> String {
         self.mass_rounded(mass, f64::ceil)

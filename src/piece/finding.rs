@@ -3,7 +3,7 @@
 use super::{CRUMB_MM2, Piece, Stones, mass_of};
 use crate::cut::kept::Kept;
 use crate::cut::{Cut, CutKind, Remains};
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Phrase, number};
 use crate::geom::{Region, boolean};
 use crate::job::Job;
 use crate::place::Placement;
@@ -48,30 +48,48 @@ pub fn findings(job: &Job, cuts: &[Cut], stones: &Stones) -> Findings {
     findings
 }
 
+pub(crate) const NOT_FREED: Phrase = Phrase {
+    id: "waste-not-freed",
+    title: "The planned cuts do not free all the waste",
+    detail: "Parts of the waste that still hang on to the top after the last cut: {parts}, the largest of {area} cm² \
+             about {along} mm along AB and {up} mm up from corner A. The other stops say which cut is missing; \
+             without it the job cannot be finished from this sheet.",
+};
+pub(crate) const SAID_WEIGHT: Phrase = Phrase {
+    id: "said-weight",
+    title: "The seller's weight and the computed weight differ",
+    detail: "Said {said} kg, computed {computed} kg: {off} %, more than {tolerance} %. One of stone, size or \
+             thickness is wrong. Plan the lift with the heavier figure and weigh the slab if you can.",
+};
+pub(crate) const NEEDS_SUPPORT: Phrase = Phrase {
+    id: "waste-needs-support",
+    title: "Waste too heavy to be held by hand comes free",
+    detail: "Waste piece (cut that frees it) and its weight at most: {pieces}. Carry every piece over {limit} kg on \
+             its own supports, level with the kept stone on both sides of the cut, before the last pass. A \
+             sagging piece closes the kerf on the disc.",
+};
+pub(crate) const CURVE_WASTE: Phrase = Phrase {
+    id: "curve-waste-heavy",
+    title: "The waste of a curve drops in a piece too heavy to hold",
+    detail: "Waste piece (cut that frees it) and its weight at most: {pieces}. That is more than {limit} kg \
+             (passes.waste_piece), and no straight cuts clear of the kept stone part it further. Bear it from \
+             below over its whole length before the last ring; nobody holds it, no foot under it.",
+};
+
 /// The stop for waste that the planned cuts leave on the kept stone.
 fn not_freed(unfreed: &[Region]) -> Option<Finding> {
     let largest = unfreed
         .iter()
         .max_by(|a, b| a.area().total_cmp(&b.area()))?;
     let at = largest.centroid();
-    let (parts, hang) = match unfreed.len() {
-        1 => ("1 part".to_owned(), "hangs"),
-        n => (format!("{n} parts"), "hang"),
-    };
-    Some(Finding {
-        id: "waste-not-freed",
-        title: "The planned cuts do not free all the waste".into(),
-        detail: format!(
-            "{parts} of the waste still {hang} on to the top after the last cut, the largest of {:.0} cm² \
-             about {:.0} mm along AB and {:.0} mm up from corner A. The other stops say which cut is \
-             missing; without it the job cannot be finished from this sheet.",
-            largest.area() / 100.0,
-            at.x,
-            at.y
-        ),
-        source: "geometry: what is left of the slab after the last cut".into(),
-        said: None,
-    })
+    let values = [
+        ("parts", unfreed.len().to_string()),
+        ("area", number(largest.area() / 100.0, 0)),
+        ("along", number(at.x, 0)),
+        ("up", number(at.y, 0)),
+    ];
+    let source = "geometry: what is left of the slab after the last cut";
+    Some(Finding::of(&NOT_FREED, &values, source))
 }
 
 fn against_said(job: &Job) -> Option<Finding> {
@@ -80,44 +98,19 @@ fn against_said(job: &Job) -> Option<Finding> {
         .likely
         .kg();
     let off = said / computed - 1.0;
-    (off.abs() > SAID_TOLERANCE).then(|| Finding {
-        id: "said-weight",
-        title: "The seller's weight and the computed weight differ".into(),
-        detail: format!(
-            "Said {said:.0} kg, computed {computed:.0} kg: {:+.0} %, more than {:.0} %. One of \
-             stone, size or thickness is wrong. Plan the lift with the heavier figure and weigh \
-             the slab if you can.",
-            off * 100.0,
-            SAID_TOLERANCE * 100.0
-        ),
-        source: "judgement: 10 %".into(),
-        said: None,
-    })
+    let values = [
+        ("said", number(said, 0)),
+        ("computed", number(computed, 0)),
+        ("off", format!("{:+.0}", off * 100.0)),
+        ("tolerance", number(SAID_TOLERANCE * 100.0, 0)),
+    ];
+    (off.abs() > SAID_TOLERANCE).then(|| Finding::of(&SAID_WEIGHT, &values, "judgement: 10 %"))
 }
 
 fn heavy_waste(pieces: &[Piece]) -> Option<Finding> {
-    let heavy: Vec<String> = pieces
-        .iter()
-        .filter(|p| p.mass.high.kg() > HELD_BY_HAND_KG)
-        .map(|p| {
-            let kg = p.mass.high.kg();
-            format!("{} up to {kg:.0} kg after cut {}", p.name, p.after_cut)
-        })
-        .collect();
-    (!heavy.is_empty()).then(|| Finding {
-        id: "waste-needs-support",
-        title: "Waste too heavy to be held by hand comes free".into(),
-        detail: format!(
-            "{}. Carry every piece over {HELD_BY_HAND_KG:.0} kg on its own supports, level with \
-             the kept stone on both sides of the cut, before the last pass. A sagging piece \
-             closes the kerf on the disc.",
-            heavy.join("; ")
-        ),
-        source: "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, \
-                 IEC 62841-2-3"
-            .into(),
-        said: None,
-    })
+    let heavy = pieces.iter().filter(|p| p.mass.high.kg() > HELD_BY_HAND_KG);
+    let source = "judgement: 5 kg; support on both sides of the cut: standard grinder warnings, IEC 62841-2-3";
+    heavier(&NEEDS_SUPPORT, heavy, number(HELD_BY_HAND_KG, 0), source)
 }
 
 /// The caution for waste that a curve drops in a piece too heavy to hold, relief cuts or not.
@@ -127,28 +120,23 @@ fn dropped_by_curves(job: &Job, cuts: &[Cut], pieces: &[Piece]) -> Option<Findin
         let cut = cuts.iter().find(|c| c.number == p.after_cut);
         cut.is_some_and(|c| c.kind == CutKind::Curve) && p.mass.high.kg() > most
     };
-    let heavy: Vec<String> = pieces
-        .iter()
-        .filter(by_curve)
-        .map(|p| {
-            format!(
-                "{} up to {:.0} kg after cut {}",
-                p.name,
-                p.mass.high.kg(),
-                p.after_cut
-            )
-        })
-        .collect();
-    (!heavy.is_empty()).then(|| Finding {
-        id: "curve-waste-heavy",
-        title: "The waste of a curve drops in a piece too heavy to hold".into(),
-        detail: format!(
-            "{}: more than {most:.1} kg (passes.waste_piece), and no straight cuts clear of the kept stone \
-             part it further. Bear it from below over its whole length before the last ring; nobody holds \
-             it, no foot under it.",
-            heavy.join("; ")
-        ),
-        source: "judgement: 5 kg".into(),
-        said: None,
-    })
+    let heavy = pieces.iter().filter(by_curve);
+    heavier(&CURVE_WASTE, heavy, number(most, 1), "judgement: 5 kg")
+}
+
+/// A caution that names pieces, the cut that frees each, and what it weighs at most; nothing when there is
+/// none.
+fn heavier<'a>(
+    phrase: &'static Phrase,
+    pieces: impl Iterator<Item = &'a Piece>,
+    limit: String,
+    source: &str,
+) -> Option<Finding> {
+    let named = |p: &Piece| {
+        let kg = number(p.mass.high.kg(), 1);
+        format!("{} ({}) {kg} kg", p.name, p.after_cut)
+    };
+    let named: Vec<String> = pieces.map(named).collect();
+    let values = [("pieces", named.join(", ")), ("limit", limit)];
+    (!named.is_empty()).then(|| Finding::of(phrase, &values, source))
 }

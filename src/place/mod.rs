@@ -48,7 +48,7 @@ pub use opening::SawnCutout;
 pub use size::{Fitting, Less};
 pub use trim::{Trim, TrimEnd};
 
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Phrase, number};
 use crate::geom::{Outline, Pose, Region};
 use crate::job::{Job, Part, PlaceHow, Shape};
 
@@ -157,23 +157,27 @@ pub fn fixing_lines(placement: &Placement) -> [String; 2] {
     ]
 }
 
+pub(crate) const MEASURE_AGAIN: Phrase = Phrase {
+    id: "measure-again",
+    title: "Measure again: the fit is within the error of the tape",
+    detail: "The top fits with {spare} mm to spare; with a tape good to ±{tape} mm at least {least} mm is needed to \
+             be sure. Measure the slab again, or make the top smaller.",
+};
+
 /// A fit with less to spare than two tape errors is not yet a fit.
 fn measure_again(job: &Job, placement: &Placement) -> Findings {
     let (spare, least) = (placement.least_spare_mm, 2.0 * job.slab.tape_error_mm);
     let mut findings = Findings::default();
     let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
     if spare < least && !begun {
-        findings.stops.push(Finding {
-            id: "measure-again",
-            title: "Measure again: the fit is within the error of the tape".into(),
-            detail: format!(
-                "The top fits with {spare:.1} mm to spare; with a tape good to ±{:.1} mm at least \
-                 {least:.1} mm is needed to be sure. Measure the slab again, or make the top smaller.",
-                job.slab.tape_error_mm
-            ),
-            source: "judgement: twice the tape error (slab.tape)".into(),
-            said: None,
-        });
+        let values = [
+            ("spare", number(spare, 1)),
+            ("tape", number(job.slab.tape_error_mm, 1)),
+            ("least", number(least, 1)),
+        ];
+        let source = "judgement: twice the tape error (slab.tape)";
+        let stop = Finding::of(&MEASURE_AGAIN, &values, source);
+        findings.stops.push(stop);
     }
     findings
 }

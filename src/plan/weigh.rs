@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::fill::{job_note, stone_note};
 use super::note::{JobNote, StoneNote};
+use crate::cut::rail;
 use crate::diag::{Finding, Findings};
 use crate::geom::{Pose, Region, Vector};
 use crate::handle::{self, Handling, Load, Loads, Marks};
@@ -61,6 +62,13 @@ impl Weighing {
     /// fit.
     #[must_use]
     pub fn of(job: &Job) -> (Self, Option<NoFit>) {
+        let (mut weighing, miss) = Self::of_both(job);
+        // Narrow rails are measured where the cutouts are planned; whoever lifts must know of them.
+        weighing.cautions.extend(rail::findings(job).cautions);
+        (weighing, miss)
+    }
+
+    fn of_both(job: &Job) -> (Self, Option<NoFit>) {
         match place::place(job) {
             Ok((placement, _)) => {
                 let loads = super::loads(job, &placement, &[], &[]);

@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use crate::cut::{
     CentreMark, CurveSetOut, Cut, CutKind, LeftOver, MarkedLine, PivotPlace, Remains, Removal,
-    SetOut, StraightSetOut,
+    RunEnd, SetOut, StraightSetOut,
 };
 use crate::diag::Finding;
 use crate::plan::Plan;
@@ -250,9 +250,11 @@ impl Text {
                 .map(|s| format!("{} to {}", figures.tape(s.from), figures.tape(s.to)))
                 .collect();
             let from = match set_out.set_ups_from {
-                crate::cut::RunEnd::Start => "from the first mark",
-                crate::cut::RunEnd::End => "from the second mark",
-                crate::cut::RunEnd::StoneAtStart => "from the end of the stone at the first mark",
+                RunEnd::Start => "from the first mark",
+                RunEnd::End => "from the second mark",
+                RunEnd::StoneAtStart => "from the end of the stone towards the first mark",
+                RunEnd::StoneAtEnd => "from the end of the stone towards the second mark",
+                RunEnd::StopAtStart => "from where the cut stops towards the first mark",
             };
             self.row("guide set at", &format!("{} {from}", spans.join("; ")));
         }

@@ -26,6 +26,13 @@ pub struct On {
     pub part: Part,
 }
 
+/// Whose a part is, in words behind its name: nothing for the top's own.
+#[must_use]
+pub fn of_words(whose: Whose) -> String {
+    let number = whose.cutout_number();
+    number.map_or_else(String::new, |n| format!(" of cutout {n}"))
+}
+
 /// What is known of every face.
 #[derive(Clone, Debug)]
 pub struct Faces {

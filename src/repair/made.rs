@@ -11,7 +11,7 @@ use crate::geom::{Arc, Line, Outline, Seg, Vector};
 use crate::job::{AsCut, Drilled, Job, Part};
 use crate::place::Placement;
 
-use super::faces::{Faces, On};
+use super::faces::{Faces, On, of_words};
 
 /// A slot and a hollow that touch are joined over this length, mm: nothing depends on it.
 const JOINED_MM: f64 = 0.5;
@@ -121,7 +121,7 @@ impl Along<'_> {
                 let names = cut.filter_map(|p| {
                     let piece = &self.ring.pieces[*p];
                     let tail = self.cut_of(piece).is_some_and(|c| c.tail > 0.0);
-                    tail.then(|| format!("{}{}", piece.name, self.ring.whose.of_words()))
+                    tail.then(|| format!("{}{}", piece.name, of_words(self.ring.whose)))
                 });
                 made.tails.extend(names);
             }

@@ -13,6 +13,7 @@
 //! | [`mod@settle`] | what becomes of one edge |
 //! | [`made`] | what the cuts that have been made took out where they stop inside the stone |
 //! | [`opening`], `openings` | what becomes of an opening; the same as data |
+//! | `moved` | a figure with its edges moved |
 //! | [`smaller`] | the largest top of the same kind that the stone still holds |
 //! | [`overhang`] | how far the top stands over its base |
 //! | [`rim`] | what a larger opening gives cause to say |
@@ -22,6 +23,7 @@
 pub mod faces;
 pub mod lines;
 pub mod made;
+mod moved;
 pub mod note;
 pub mod opening;
 mod openings;
@@ -39,7 +41,7 @@ pub use settle::{Settled, settle};
 
 use crate::diag::Findings;
 use crate::geom::{Point, Pose, Seg, Side, Vector};
-use crate::job::{Cutout, Job, PlaceHow, PlaceWish, Shape, Support, SupportPlace, Top};
+use crate::job::{Assumption, Cutout, Job, PlaceHow, PlaceWish, Shape, Support, SupportPlace, Top};
 use crate::place::{self, NoFit, Placement, Stock};
 
 use faces::Faces;
@@ -160,6 +162,12 @@ impl Happened<'_> {
                 ..job.stone.clone()
             },
             as_cut: None,
+            assumed: job
+                .assumed
+                .iter()
+                .cloned()
+                .chain(holes_drilled(now))
+                .collect(),
             ..job.clone()
         })
     }
@@ -187,6 +195,16 @@ impl Happened<'_> {
         }
         Ok(clear)
     }
+}
+
+/// What is taken for done although the job file does not say so.
+fn holes_drilled(now: &Now) -> Option<Assumption> {
+    let count = now.begun.drilled.len();
+    (count > 0).then(|| Assumption {
+        key: "as_cut.done".into(),
+        value: format!("core holes drilled: {count}"),
+        why: "they come before the first cut of their boundary".into(),
+    })
 }
 
 /// Refuses an opening that breaks the edge of a top.

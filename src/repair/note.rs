@@ -9,7 +9,7 @@ use crate::piece::mass_of;
 use crate::place::Placement;
 use crate::units::MassRange;
 
-use super::faces::{Faces, On, notch};
+use super::faces::{Faces, On, notch, of_words};
 use super::overhang::{self, Overhang};
 use super::smaller::Smaller;
 use super::{Happened, lines, openings};
@@ -233,7 +233,7 @@ fn name_of(placement: &Placement, on: On) -> String {
         Whose::Top => placement.top.part_name(on.part),
         Whose::Cutout(i) => {
             let name = placement.cutouts.get(i).map(|c| c.shape.part_name(on.part));
-            format!("{}{}", name.unwrap_or_default(), on.whose.of_words())
+            format!("{}{}", name.unwrap_or_default(), of_words(on.whose))
         }
     }
 }

@@ -12,9 +12,9 @@ use crate::job::{CornerCut, Cutout, Job, Part, Shape};
 use crate::place::{NoFit, Placement};
 
 use super::faces::{Faces, On, notch};
+use super::moved::moved_in_exactly;
 use super::no_way;
 use super::settle::{Edge, Settled, settle};
-use super::smaller::moved_in_exactly;
 
 /// Halvings of a span of radii: 500 mm come down to below a millionth.
 const HALVINGS: u32 = 40;

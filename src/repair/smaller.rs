@@ -7,6 +7,7 @@ use crate::job::{AsCut, CornerCut, Finish, Job, Part, Shape};
 use crate::place::{EdgeUse, NoFit, Placement};
 
 use super::faces::{Faces, On, allowance_mm};
+use super::moved::{half_turn, moved_in, moved_in_exactly};
 use super::no_way;
 use super::settle::{Settled, settle};
 use super::stone::Now;
@@ -76,19 +77,21 @@ pub fn largest(
             area(a).total_cmp(&area(b))
         })
         .ok_or_else(|| {
-            let by = short_mm(placement, now);
+            let by = short_mm(placement, faces, now);
             let why = format!(
-                "the top as asked reaches {by:.1} mm over the stone that is left, and nothing of the wanted shape can be saved: even with its \
-                 edges moved in by {MOST_MM:.0} mm the top would lie on stone that is gone. Measure the \
-                 stone and plan another top for it"
+                "the top as asked, with its allowances, reaches {by:.1} mm over the unhurt stone that is left, \
+                 and nothing of the wanted shape can be saved: even with its edges moved in by {MOST_MM:.0} mm \
+                 it would lie on stone that is gone. Measure the stone and plan another top for it"
             );
             no_way(placement, why)
         })
 }
 
-/// How far the top as asked, with its allowances, reaches over the stone there is now, mm.
-fn short_mm(placement: &Placement, now: &Now) -> f64 {
-    now.outline.deepest_breach(&placement.sawn)
+/// How far the top as asked, with its allowances, reaches over the unhurt stone there is now, mm.
+fn short_mm(placement: &Placement, faces: &Faces, now: &Now) -> f64 {
+    let hurt = placement.top.parts().iter();
+    let hurt = hurt.map(|part| -faces.unhurt_mm(placement, *part));
+    hurt.fold(now.outline.deepest_breach(&placement.sawn), f64::max)
 }
 
 struct Search<'a> {
@@ -395,47 +398,6 @@ fn moved_on(settled: Settled, moved_mm: f64) -> Settled {
                 0.0
             },
     }
-}
-
-/// Half the change of direction at a corner, radians.
-fn half_turn(shape: &Shape, corner: usize) -> f64 {
-    let count = shape.count();
-    let (before, after) = (
-        shape.edge_line((corner + count - 1) % count).along,
-        shape.edge_line(corner).along,
-    );
-    before.cross(after).atan2(before.dot(after)) / 2.0
-}
-
-/// A shape with its edges moved in; roundings keep their radius where there is room for it, else they
-/// shrink with the edges.
-fn moved_in(shape: &Shape, by: &[f64], cuts: Vec<CornerCut>) -> Option<Shape> {
-    if let Some(kept) = moved_in_exactly(shape, by, cuts) {
-        return Some(kept);
-    }
-    let back: Vec<f64> = by.iter().map(|m| -m).collect();
-    shape.grown(&back).ok()
-}
-
-/// The same with the corners' treatments as they are given.
-pub(super) fn moved_in_exactly(shape: &Shape, by: &[f64], cuts: Vec<CornerCut>) -> Option<Shape> {
-    let sharp = vec![CornerCut::Sharp; shape.count()];
-    let base = Shape::bowed(
-        shape.naming(),
-        shape.corners().to_vec(),
-        sharp,
-        shape.bows().to_vec(),
-    )
-    .ok()?;
-    let back: Vec<f64> = by.iter().map(|m| -m).collect();
-    let moved = base.grown(&back).ok()?;
-    Shape::bowed(
-        shape.naming(),
-        moved.corners().to_vec(),
-        cuts,
-        moved.bows().to_vec(),
-    )
-    .ok()
 }
 
 /// The least value of a span at which something holds that holds at its upper end and from some value on.

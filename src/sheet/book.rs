@@ -6,7 +6,7 @@ use super::frame::Frame;
 use super::item::{Item, Page, Sheet};
 use super::table::{Placed, Table};
 use crate::plan::Plan;
-use crate::words::Catalogue;
+use crate::words::{Catalogue, Language};
 
 /// A sheet being written.
 #[derive(Debug)]
@@ -143,7 +143,15 @@ impl<'a> Book<'a> {
     /// The sheet, its pages numbered.
     #[must_use]
     pub fn bind(self) -> Sheet {
-        self.frame.bind(self.pages)
+        let own = ["safety.name", "helper.name"].map(|id| self.words.text(id));
+        let words_of = |name: &str| {
+            if own.contains(&name) {
+                self.words
+            } else {
+                Catalogue::of(Language::English)
+            }
+        };
+        self.frame.bind(self.pages, words_of)
     }
 }
 

@@ -8,7 +8,7 @@ use std::f64::consts::TAU;
 use super::dimension::{Dimension, Run};
 use super::hatch::hatch;
 use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke};
-use super::labels::{Labelled, Labels, Prefer};
+use super::labels::{Labelled, Labels, Prefer, leader};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use super::wrap::Style;
 use crate::geom::{Arc, Bounds, Outline, Point, Region, Seg, Side, Vector, boolean};
@@ -19,6 +19,8 @@ const HATCH_MM: f64 = 2.2;
 pub const NAME: Style = Style::new(Face::Bold, 10.0, 4.5);
 /// Figures in drawings.
 pub const FIGURE: Style = Style::new(Face::Regular, 9.0, 4.2);
+/// From a point to the middle of its name on paper, mm.
+pub const NAME_OFF_MM: f64 = 4.2;
 /// Radius of the ring round a cut's number, mm.
 const BADGE_MM: f64 = 2.6;
 
@@ -314,7 +316,7 @@ impl Drawing {
     /// A name a little way from a point in a direction of the slab's frame: a corner's name lies on
     /// the side the direction shows.
     pub fn name_towards(&mut self, at: Point, towards: Vector, text: &str) {
-        let spot = self.at(at) + towards * 4.2;
+        let spot = self.at(at) + towards * NAME_OFF_MM;
         self.label_at_paper(spot, text, &NAME, Prefer::Centred);
     }
 
@@ -341,11 +343,13 @@ impl Drawing {
             )
         });
         let spots: Vec<Point> = std::iter::once(at).chain(others).collect();
+        let inside = |p: &Point| outline.side(*p) == Side::Inside;
+        let spots: Vec<Point> = spots.into_iter().filter(inside).collect();
+        // A leader that ends under a cut's ring points at nothing.
+        let clear = |p: &Point| self.labels.is_clear_point(self.at(*p));
+        let seen: Vec<Point> = spots.iter().copied().filter(clear).collect();
         let mut beside = None;
-        for spot in spots
-            .into_iter()
-            .filter(|p| outline.side(*p) == Side::Inside)
-        {
+        for spot in if seen.is_empty() { spots } else { seen } {
             let mut labels = self.labels.clone();
             let paper = self.at(spot);
             let placed = labels.place(paper, text, &FIGURE, Prefer::Centred);
@@ -372,13 +376,13 @@ impl Drawing {
         })
     }
 
-    /// The name of a piece of waste at its balance point; with a leader when the text does not fit
-    /// into the piece, so that it cannot be read as belonging to its neighbour.
+    /// The name of a piece of waste with its mass, at its balance point. Where both do not fit into
+    /// the piece they stand beside it with a leader, so that they cannot be read as its neighbour's.
     pub fn piece(&mut self, outline: &Outline, at: Point, text: &str) {
         let Some((spot, items, area)) = self.room_for(outline, at, text) else {
             return;
         };
-        if items.len() == 1 && !self.inside(outline, area) {
+        if leader(spot, area).is_none() && !self.inside(outline, area) {
             let near = Point::new(
                 spot.x.clamp(area.min.x, area.max.x),
                 spot.y.clamp(area.min.y, area.max.y),

@@ -110,6 +110,8 @@ pub enum Block {
     Gap(f64),
     /// A boxed notice: grade, what it is, and its lines.
     Notice(Grade, String, Vec<String>),
+    /// A thing to tick: what it is, what is said about it, and a note.
+    Ticked(String, String, String),
 }
 
 impl Block {
@@ -234,6 +236,7 @@ impl Column {
             Block::Rule => self.rule(),
             Block::Gap(mm) => self.gap(*mm),
             Block::Notice(grade, title, lines) => self.notice(*grade, title, lines),
+            Block::Ticked(title, detail, note) => self.ticked(title, detail, note),
         }
     }
 
@@ -283,6 +286,15 @@ impl Column {
             self.lines(entry, &body, indent, after);
         }
         self.y -= self.half();
+    }
+
+    fn ticked(&mut self, title: &str, detail: &str, note: &str) {
+        let Scale { body, small, .. } = self.scale;
+        let indent = INDENT_EM * body.width_mm("m");
+        self.mark(Mark::Square, 0, indent);
+        self.lines(title, &body.bold(), indent, 0.0);
+        self.lines(detail, &body, indent, 0.0);
+        self.lines(note, &small, indent, self.half());
     }
 
     fn mark(&mut self, mark: Mark, entry: usize, indent: f64) {

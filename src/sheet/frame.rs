@@ -5,6 +5,7 @@ use super::item::{Anchor, Face, Ink, Item, Page, Paper, Path, Sheet, Stroke};
 use super::pen::NARROW_MM;
 use super::wrap::Style;
 use crate::geom::{Bounds, Point};
+use crate::words::Catalogue;
 
 /// White edge all around, mm.
 pub const MARGIN_MM: f64 = 15.0;
@@ -29,8 +30,6 @@ pub struct Frame {
     pub title: String,
     /// Date of the job as `YYYY-MM-DD`, or empty.
     pub date: String,
-    /// The foot's line.
-    pub foot: String,
     /// The paper.
     pub paper: Paper,
 }
@@ -76,14 +75,15 @@ impl Frame {
         pages
     }
 
-    /// Binds named pages into a sheet: adds head and foot and counts the pages.
+    /// Binds named pages into a sheet: adds head and foot and counts the pages. `words_of` tells by
+    /// a page's name the language of its foot.
     #[must_use]
-    pub fn bind(&self, pages: Vec<Page>) -> Sheet {
+    pub fn bind(&self, pages: Vec<Page>, words_of: impl Fn(&str) -> &'static Catalogue) -> Sheet {
         let count = pages.len();
         let framed = pages.into_iter().enumerate().map(|(i, mut page)| {
             let mut items = self.head(&page.name);
             items.append(&mut page.items);
-            items.extend(self.feet(i + 1, count));
+            items.extend(self.feet([i + 1, count], words_of(&page.name)));
             Page {
                 name: page.name,
                 items,
@@ -115,16 +115,17 @@ impl Frame {
         ]
     }
 
-    fn feet(&self, number: usize, count: usize) -> Vec<Item> {
+    fn feet(&self, numbers: [usize; 2], words: &Catalogue) -> Vec<Item> {
         let (width, _) = self.paper.size_mm();
         let right = Point::new(width - MARGIN_MM, MARGIN_MM);
         let space = width - 2.0 * MARGIN_MM;
-        let page = if self.date.is_empty() {
-            format!("Page {number} of {count}")
-        } else {
-            format!("{} · Page {number} of {count}", self.date)
-        };
-        let line = shortened(&self.foot, &FOOT, space - FOOT.width_mm(&page) - APART_MM);
+        let [number, count] = numbers.map(|n| n.to_string());
+        let mut page = words.say("foot.page", &[("number", number), ("count", count)]);
+        if !self.date.is_empty() {
+            page = format!("{} · {page}", words.value(&self.date));
+        }
+        let room = space - FOOT.width_mm(&page) - APART_MM;
+        let line = shortened(words.text("foot.line"), &FOOT, room);
         vec![
             self.rule(MARGIN_MM + OVER_FOOT_MM),
             FOOT.text(line, Point::new(MARGIN_MM, MARGIN_MM), Anchor::Start)

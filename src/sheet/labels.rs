@@ -91,6 +91,12 @@ impl Labels {
         holds(self.area, area) && self.taken.iter().all(|t| !overlap(*t, area))
     }
 
+    /// True when a point lies in no taken box, such as a cut's ring.
+    #[must_use]
+    pub fn is_clear_point(&self, point: Point) -> bool {
+        self.taken.iter().all(|t| !has(*t, point))
+    }
+
     /// True when a label for an anchor may lie here: inside the area and clear of all taken.
     fn is_free(&self, area: Bounds, anchor: Point) -> bool {
         let wide = grown(area, CLEAR_MM);
@@ -163,7 +169,7 @@ fn candidates(anchor: Point, width: f64, style: &Style, prefer: Prefer) -> Vec<P
 }
 
 /// The leader from an anchor to a label that is not beside it.
-fn leader(anchor: Point, area: Bounds) -> Option<Seg> {
+pub(super) fn leader(anchor: Point, area: Bounds) -> Option<Seg> {
     let near = Point::new(
         anchor.x.clamp(area.min.x, area.max.x),
         anchor.y.clamp(area.min.y, area.max.y),

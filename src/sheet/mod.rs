@@ -49,7 +49,6 @@ pub fn sheet(plan: &Plan, paper: Paper) -> Sheet {
     let frame = Frame {
         title: plan.job.title.clone(),
         date: plan.job.date.clone(),
-        foot: "Local rules, makers' instructions and competent people come first.".into(),
         paper,
     };
     let mut book = Book::new(plan, frame);

@@ -113,10 +113,10 @@ pub fn cut_numbers(drawing: &mut Drawing, plan: &Plan) {
     }
 }
 
-/// Names and masses of the waste pieces.
+/// Names of the waste pieces with the most they can weigh, as the cards say it.
 pub fn piece_names(drawing: &mut Drawing, plan: &Plan, figures: Figures) {
     for piece in &plan.pieces {
-        let text = format!("{}  {}", piece.name, figures.mass(piece.mass.likely));
+        let text = format!("{}  {}", piece.name, figures.mass(piece.mass.high));
         name_piece(drawing, piece, &text);
     }
 }

@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 
 use toml::{Table, Value};
 
+use super::notation::is_quantity;
 use super::{Language, Notation};
 use crate::diag::{Said, Values, fill};
 use crate::tables::region::Standing;
@@ -19,6 +20,20 @@ macro_rules! files {
             include_str!(concat!($code, "/findings.toml")),
         ]
     };
+}
+
+/// How the ids of terms begin.
+const TERMS: &str = "terms.";
+/// The gap of a term that has a number in it.
+const NUMBER: &str = "{n}";
+/// What stands between the parts of a list, the outer lists first.
+const LISTED_BY: [&str; 2] = ["; ", ", "];
+
+/// Whether a text may stand in the gap of a term: a quantity, or the number of a cut, a corner or an
+/// edge, such as `2-3` or `C-D`.
+fn is_number(text: &str) -> bool {
+    let mark = |c: char| c.is_ascii_digit() || c.is_ascii_uppercase() || c == '-';
+    is_quantity(text) || (!text.is_empty() && text.chars().all(mark))
 }
 
 /// The files of a language.
@@ -151,7 +166,14 @@ impl Catalogue {
             .collect()
     }
 
-    /// One value as this language says it.
+    /// One value as this language says it: by its term, by a term with one number in it, each part of a
+    /// list by itself, or as the number it is; a name that is none of these stays as it is.
+    ///
+    /// ```
+    /// use kerfwright::words::{Catalogue, Language};
+    /// let words = Catalogue::of(Language::German);
+    /// assert_eq!(words.value("1.5 m, 2 mm (0.1 in)"), "1,5 m, 2 mm (0,1 in)");
+    /// ```
     #[must_use]
     pub fn value(&self, english: &str) -> String {
         if let Some(term) = self.find_term(english) {
@@ -163,12 +185,31 @@ impl Catalogue {
         {
             return format!("{}{remark}", self.value(rule));
         }
+        if let Some(words) = self.numbered(english) {
+            return words;
+        }
         let document = self.source(english);
         if document != english {
             return document;
         }
+        if let Some(separator) = LISTED_BY.into_iter().find(|s| english.contains(s)) {
+            let each: Vec<String> = english.split(separator).map(|v| self.value(v)).collect();
+            return each.join(separator);
+        }
         let notation = self.notation();
         notation.number(&notation.date(english))
+    }
+
+    /// Words with one number in them, such as `after cut 2`, by the term that has the gap `{n}` in its
+    /// place.
+    fn numbered(&self, english: &str) -> Option<String> {
+        let terms = self.texts.range(TERMS.to_owned()..);
+        let terms = terms.map_while(|(id, text)| Some((id.strip_prefix(TERMS)?, text)));
+        let mut with_gap = terms.filter_map(|(term, text)| Some((term.split_once(NUMBER)?, text)));
+        with_gap.find_map(|((before, behind), text)| {
+            let number = english.strip_prefix(before)?.strip_suffix(behind)?;
+            is_number(number).then(|| fill(text, &[("n", self.notation().number(number))]))
+        })
     }
 
     /// A cited source with the words behind it, which tell how sure it is, in this language; the

@@ -90,10 +90,10 @@ impl Notation {
 }
 
 /// Whether a text is a number, a range or a list of numbers, with or without units.
-fn is_quantity(text: &str) -> bool {
-    const UNITS: [&str; 20] = [
-        "mm", "cm", "m", "m²", "cm²", "in", "kg", "kg/m²", "g", "lb", "l", "l/min", "h", "min",
-        "s", "m/s", "m/s²", "mg/m³", "kN", "MPa",
+pub(super) fn is_quantity(text: &str) -> bool {
+    const UNITS: [&str; 21] = [
+        "mm", "cm", "m", "m²", "cm²", "in", "ft", "kg", "kg/m²", "g", "lb", "l", "l/min", "h",
+        "min", "s", "m/s", "m/s²", "mg/m³", "kN", "MPa",
     ];
     let mut numbers = 0;
     for word in text.split([' ', '(', ')', ',', '–', SPACE]) {

@@ -64,16 +64,16 @@ fn the_corner_takes_the_smallest_bit_that_is_large_enough() {
     let plan = counter(BASIN, &[68.0, 20.0, 40.0, 35.0]);
     assert_eq!(number(&cores(&plan)[0]["bit"], "diameter"), 35.0);
     assert_eq!(cores(&plan)[0]["holes"].as_array().map(Vec::len), Some(4));
-    assert!(told(&plan, "inside-corner-radius").is_empty());
+    assert!(told(&plan, "inside-corner-radius-opening").is_empty());
 }
 
 #[test]
 fn a_corner_asked_for_sharper_is_told() {
     let sharp = counter("rectangle = [500, 340]", &[35.0]);
-    let said = told(&sharp, "inside-corner-radius").join("\n");
+    let said = told(&sharp, "inside-corner-radius-opening").join("\n");
     assert!(said.contains("a radius of 17.5 mm"), "{said}");
     let small = counter("rectangle = [500, 340]", &[12.0]);
-    let said = told(&small, "inside-corner-radius").join("\n");
+    let said = told(&small, "inside-corner-radius-opening").join("\n");
     assert!(
         said.contains("a radius of 6.0 mm") && said.contains("less than 10 mm"),
         "{said}"
@@ -118,11 +118,11 @@ fn ridge_between_two_holes() {
 #[test]
 fn what_no_tool_can_do_is_a_stop_with_numbers() {
     let none = counter("rectangle = [500, 340]", &[]);
-    let said = told(&none, "inside-corner-needs-core-bit").join("\n");
+    let said = told(&none, "inside-corner-needs-core-bit-opening").join("\n");
     assert!(said.contains("at least 20 mm across"), "{said}");
     // c(0) of a 125 disc 33 deep is 55.1: 110 mm long in the face.
     let tight = counter("circle = 90", &[]);
-    let said = told(&tight, "no-disc-for-hollow").join("\n");
+    let said = told(&tight, "no-disc-for-hollow-opening").join("\n");
     assert!(said.contains("110 mm long"), "{said}");
     assert!(said.contains("A core bit of 90 mm"), "{said}");
     // 2·(33 + 6) + 42 = 120 is the smallest that gets through; 2·√(120·33 − 33²) = 107.
@@ -141,7 +141,7 @@ fn a_side_too_short_for_the_disc_is_a_row_of_holes() {
             .all(|s| s["id"] != "waste-not-freed")
     );
     let bare = counter("rectangle = [500, 90]", &[]);
-    let said = told(&bare, "stopped-cut-too-short").join("\n");
+    let said = told(&bare, "stopped-cut-too-short-opening").join("\n");
     assert!(said.contains("90 mm between two stops"), "{said}");
 }
 
@@ -167,4 +167,84 @@ fn tails_are_what_the_round_disc_leaves() {
     assert_eq!(list(last, "tails_out").len(), 4);
     let piece = list(&plan, "pieces").last().expect("the drop-out");
     assert_eq!(piece["freed"], "hand");
+}
+
+/// The least distance between the middles of two core holes of a plan, mm.
+fn nearest_holes(plan: &Value) -> f64 {
+    let holes = list(plan, "core_holes").iter().map(|h| {
+        let at = |i: usize| h["at"][i].as_f64().expect("a place");
+        [at(0), at(1)]
+    });
+    let holes: Vec<[f64; 2]> = holes.collect();
+    let pairs = holes
+        .iter()
+        .enumerate()
+        .flat_map(|(i, a)| holes[..i].iter().map(move |b| (a, b)));
+    pairs
+        .map(|(a, b)| (a[0] - b[0]).hypot(a[1] - b[1]))
+        .fold(f64::INFINITY, f64::min)
+}
+
+/// A top with a notch between its corners 4 to 7.
+fn notch(corners: &str, more: &str) -> Value {
+    plan(&format!(
+        "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\nrectangle = [1800, 1000]\n[top]\n\
+         corners = {corners}\n{more}\n[place]\nat = [60, 60]\nturn = 0\n"
+    ))
+}
+
+#[test]
+fn a_round_corner_between_unlike_allowances_is_one_hole() {
+    // The edges beside corner 6 keep 1.0 and 0.5 mm, so the sawn arc meets them at a slight angle.
+    let corners = "[[0, 0], [1653, 0], [1653, 842], [1034, 842], [1034, 367], [625, 367], [625, 842], [0, 842]]";
+    let plan = notch(
+        corners,
+        "round = { 6 = 20 }\nfinish = { \"5-6\" = \"polish\", \"6-7\" = \"ease\" }\n\
+         allowance = { polish = 1, ease = 0.5, saw = 0 }\n[[core_bit]]\ndiameter = 35\n",
+    );
+    assert_eq!(list(&plan, "core_holes").len(), 2, "one at each corner");
+    assert!(told(&plan, "core-holes-close").is_empty());
+    let left = list(cores(&plan)[0], "left_to_remove");
+    assert!(left.iter().all(|l| number(l, "left") <= 1.0), "{left:?}");
+}
+
+#[test]
+fn two_corners_as_far_apart_as_a_bit_is_wide_are_one_hole() {
+    let slot = "rectangle = [218.7, 51.6]\nround = { 1 = 25, 2 = 25, 3 = 25, 4 = 25 }";
+    let plan = counter(slot, &[50.0]);
+    assert_eq!(list(&plan, "core_holes").len(), 2, "one at each end");
+    let left = list(cores(&plan)[0], "left_to_remove");
+    let most = left.iter().map(|l| number(l, "left")).fold(0.0, f64::max);
+    // Half of the 1.6 mm that the slot is wider.
+    assert!((0.8..=GROUND_MM).contains(&most), "{most}");
+}
+
+#[test]
+fn a_row_hardly_longer_than_nothing_is_one_hole() {
+    let corners = "[[0, 0], [1508, 0], [1508, 644], [1091.5, 644], [1091.5, 356], [896.6, 356], [896.6, 644], [0, 644]]";
+    let plan = notch(
+        corners,
+        "round = { 5 = 130, 6 = 63.5 }\n\
+         finish = { \"4-5\" = \"ease\", \"5-6\" = \"saw\", \"6-7\" = \"ease\" }\n\
+         allowance = { polish = 1, ease = 0.5, saw = 0 }\n[[core_bit]]\ndiameter = 20\n\
+         [[core_bit]]\ndiameter = 35\n",
+    );
+    // 1.4 mm of edge 5-6 lie between the two arcs.
+    let row = cores(&plan).into_iter().find(|c| c["edge"] == "5-6");
+    let holes = row.map(|c| list(c, "holes").len());
+    assert_eq!(holes, Some(1));
+}
+
+#[test]
+fn holes_that_overlap_are_told_with_what_to_do() {
+    let wide = "rectangle = [500, 340]\nround = { 1 = 50, 2 = 50, 3 = 50, 4 = 50 }";
+    let plan = counter(wide, &[35.0]);
+    let said = told(&plan, "core-holes-close").join("\n");
+    let least = nearest_holes(&plan);
+    assert!(
+        said.contains(&format!("{least:.1} mm from middle to middle")),
+        "{said}"
+    );
+    assert!(said.contains("template"), "{said}");
+    assert!(told(&counter(BASIN, &[35.0]), "core-holes-close").is_empty());
 }

@@ -77,7 +77,7 @@ fn a_rail_with_a_tap_hole_must_be_wider() {
 #[test]
 fn between_two_bowls() {
     let two = bowl([600.0, 300.0], [500.0, 380.0]) + &bowl([1152.0, 300.0], [500.0, 380.0]);
-    let said = told(&counter(&two), "rail-too-narrow").join("\n");
+    let said = told(&counter(&two), "rail-too-narrow-between").join("\n");
     let words =
         "cutouts 1 and 2 leave a rail of 52 mm between them, least 70 mm; move them 18 mm apart";
     assert!(said.contains(words), "{said}");
@@ -99,6 +99,6 @@ fn narrower_than_the_stone_is_thick_is_a_stop() {
          corners = [[0, 0], [1200, 0], [1200, 28], [500, 28], [500, 600], [0, 600]]\n\
          [place]\nat = [100, 100]\nturn = 0\n[[core_bit]]\ndiameter = 35\n",
     );
-    let said = told(&leg, "hangs-on-a-strip").join("\n");
+    let said = told(&leg, "hangs-on-a-strip-corner").join("\n");
     assert!(said.contains("28.0 mm wide"), "{said}");
 }

@@ -4,9 +4,10 @@
 use std::collections::BTreeSet;
 use std::process::Command;
 
-use kerfwright::diag::gaps;
+use kerfwright::diag::{Phrase, gaps};
+use kerfwright::hazard::registry;
 use kerfwright::plan::Plan;
-use kerfwright::sheet::item::Paper;
+use kerfwright::sheet::item::{Item, Paper};
 use kerfwright::sheet::sheet;
 use kerfwright::sheet::typeface::missing;
 use kerfwright::words::{Catalogue, Language};
@@ -70,6 +71,50 @@ fn gaps_and_numbers_are_those_of_the_english() {
                 "{:?} {id}: {own}",
                 catalogue.language
             );
+        }
+    }
+}
+
+/// Every phrase that a finding or a step of the order of controls is said in.
+fn phrases() -> impl Iterator<Item = &'static Phrase> {
+    registry::all().flat_map(|record| record.phrases)
+}
+
+#[test]
+fn every_finding_is_said_in_every_language_with_the_same_gaps_and_numbers() {
+    assert!(phrases().count() > 80, "{} phrases", phrases().count());
+    let mut faults = Vec::new();
+    for catalogue in others() {
+        for phrase in phrases() {
+            for (part, english) in [("title", phrase.title), ("detail", phrase.detail)] {
+                let place = format!("{} {} {part}", catalogue.language.code(), phrase.id);
+                let Some(own) = catalogue.find(&format!("findings.{}.{part}", phrase.id)) else {
+                    faults.push(format!("{place} is lacking"));
+                    continue;
+                };
+                let sets = [english, own].map(|t| gaps(t).into_iter().collect::<BTreeSet<_>>());
+                if sets[0] != sets[1] || literal_numbers(english) != literal_numbers(own) {
+                    faults.push(format!("{place}: {own}"));
+                }
+                if own_words(english) > 4 && own == english {
+                    faults.push(format!("{place} is the English"));
+                }
+            }
+        }
+    }
+    assert!(faults.is_empty(), "\n{}", faults.join("\n"));
+}
+
+#[test]
+fn no_catalogue_says_a_finding_that_there_is_not() {
+    let ids: BTreeSet<&str> = phrases().map(|p| p.id).collect();
+    for catalogue in others() {
+        for (id, _) in catalogue.templates() {
+            let Some(id) = id.strip_prefix("findings.") else {
+                continue;
+            };
+            let phrase = id.trim_end_matches(".title").trim_end_matches(".detail");
+            assert!(ids.contains(phrase), "{:?}: {phrase}", catalogue.language);
         }
     }
 }
@@ -165,6 +210,52 @@ fn both_pages_are_printed_in_every_language() {
         );
     }
 }
+
+/// Every word of every table heading, whole: none is broken over two lines for want of width.
+#[test]
+fn no_word_of_a_heading_is_broken() {
+    let text = include_str!("../../examples/tea-counter.toml");
+    let (job, _) = kerfwright::job::read(text).expect("the example is sound");
+    let plan = Plan::of(&job).expect("it fits");
+    let mut broken = Vec::new();
+    for language in Language::ALL {
+        let words = Catalogue::of(language);
+        let mut plan = plan.clone();
+        plan.job.language = language;
+        let sheet = sheet(&plan, Paper::A4);
+        let items = sheet.pages.iter().flat_map(|p| &p.items);
+        let texts = items.filter_map(|item| match item {
+            Item::Text(text) => Some(text.content.as_str()),
+            Item::Path(_) => None,
+        });
+        let printed: BTreeSet<&str> = texts.flat_map(str::split_whitespace).collect();
+        let tables = ["safety.disc.", "safety.order.", "safety.measured."];
+        let texts = words.templates();
+        for (id, heading) in texts.filter(|(id, _)| tables.iter().any(|t| id.starts_with(t))) {
+            let whole = |word: &&str| word.contains('{') || printed.contains(word);
+            let parts: Vec<&str> = heading.split_whitespace().filter(|w| !whole(w)).collect();
+            if !parts.is_empty() && IN_THIS_JOB.iter().any(|name| id.ends_with(name)) {
+                broken.push(format!("{} {id}: {parts:?}", language.code()));
+            }
+        }
+    }
+    assert!(broken.is_empty(), "\n{}", broken.join("\n"));
+}
+
+/// The headings that this job's pages have.
+const IN_THIS_JOB: [&str; 11] = [
+    ".disc",
+    ".diameter",
+    ".machine",
+    ".marked",
+    ".rim",
+    ".strongest",
+    ".how",
+    ".state",
+    ".work",
+    ".control",
+    ".study",
+];
 
 #[test]
 fn an_unknown_language_is_told_with_the_list() {

@@ -85,22 +85,34 @@ fn is_moved_with_care(handling: &serde_json::Value) -> bool {
         || !by_hand("top")
 }
 
+/// A page for each cut of the top, and one for all the cuts of an opening, in the order of the cuts.
+fn cut_pages(printed: &Printed) -> Vec<String> {
+    let mut pages = Vec::new();
+    for cut in printed.list("cuts") {
+        let kind = match (words(&cut["kind"]), cut["holes"].as_array().map(Vec::len)) {
+            ("core", Some(1)) => "core hole",
+            ("core", _) => "core holes",
+            ("relief", _) => "straight",
+            (kind, _) => kind,
+        };
+        let own = format!("Cut {}: {kind}", cut["number"]);
+        let shared = cut["cutout"].as_u64().map(|n| format!("Cutout {n}"));
+        let page = shared.unwrap_or(own);
+        if pages.last() != Some(&page) {
+            pages.push(page);
+        }
+    }
+    pages
+}
+
 #[test]
 fn the_pages_come_in_the_order_of_the_work() {
     for printed in PRINTED.iter() {
-        let cuts = |kind: &str| -> Vec<String> {
-            let cuts = printed.list("cuts").iter();
-            let of_kind = cuts.filter(|c| words(&c["kind"]) == kind);
-            of_kind
-                .map(|c| format!("Cut {}: {kind}", c["number"]))
-                .collect()
-        };
         let mut expected = vec!["At a glance".to_owned(), "Set-out".to_owned()];
         if !printed.list("cuts").is_empty() {
             expected.push("Practice".to_owned());
         }
-        expected.extend(cuts("straight"));
-        expected.extend(cuts("curve"));
+        expected.extend(cut_pages(printed));
         expected
             .extend(["Pieces and weights", "Lift and carry", "Lie and stand"].map(str::to_owned));
         let handling = &printed.json["handling"];

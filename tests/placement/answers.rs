@@ -375,6 +375,21 @@ fn the_commands_answer() {
         words.starts_with("Fits.") && words.lines().count() <= 10,
         "{words}"
     );
+    let light = stone("rectangle = [700, 400]", "rectangle = [600, 300]");
+    let (_, words) = run("fit", &light, &[]);
+    assert!(
+        words.contains("people or more; top: ") && !words.contains("gantry"),
+        "{words}"
+    );
+    let heavy = stone("rectangle = [3000, 1400]", "rectangle = [900, 600]");
+    let (_, words) = run("fit", &heavy, &[]);
+    // More than four do not lift as a team: no count of people, but what to use.
+    assert!(
+        words.contains("slab: no hand lift; top: ")
+            && words.contains("a vacuum lifter or a gantry")
+            && words.lines().count() <= 10,
+        "{words}"
+    );
     let (code, words) = run(
         "fit",
         &stone(

@@ -180,7 +180,8 @@ fn the_mark_on_the_aid_is_compared() {
 fn the_aid_that_is_used_is_told_with_its_conditions() {
     let told = |text: &str| -> Vec<(&'static str, String)> {
         let found = moved(&job(text)).1.cautions.into_iter();
-        found.map(|f| (f.id, f.detail)).collect()
+        let both = found.map(|f| (f.id, format!("{}. {}", f.title, f.detail)));
+        both.collect()
     };
     let of = |told: &[(&'static str, String)], id: &str| -> Option<String> {
         told.iter().find(|t| t.0 == id).map(|t| t.1.clone())
@@ -191,27 +192,34 @@ fn the_aid_that_is_used_is_told_with_its_conditions() {
             .iter()
             .all(|id| of(&none, id).is_none())
     );
-    let trolley = of(&told("[lift]\naid = \"trolley\"\n"), "on-a-trolley").unwrap();
+    let told_of = told("[lift]\naid = \"trolley\"\n");
+    let trolley = of(&told_of, "on-a-trolley").unwrap();
+    assert!(trolley.contains("held back from uphill"), "{trolley}");
+    let slab = of(&told_of, "on-a-trolley-numbers").unwrap();
     assert!(
-        trolley.contains("206.0 kg") && trolley.contains("4.1 kg"),
-        "{trolley}"
+        slab.contains("206.0 kg") && slab.contains("4.1 kg"),
+        "{slab}"
     );
     let wet = "[lift]\naid = \"vacuum lifter\"\n[machine]\nwet_rated = true\npower = \"battery\"\n[dust]\nmethod = \"water\"\n";
-    let vacuum = of(&told(wet), "under-a-vacuum-lifter").unwrap();
-    for words in [
-        "412.0 kg",
-        "220.0 kg",
-        "second securing",
-        "dry first",
-        "rough or split",
-    ] {
+    let wet = told(wet);
+    let vacuum = of(&wet, "under-a-vacuum-lifter").unwrap();
+    let numbers = wet
+        .iter()
+        .filter(|t| t.0 == "under-a-vacuum-lifter-numbers");
+    let numbers: Vec<&str> = numbers.map(|t| t.1.as_str()).collect();
+    // Slab 206 kg, top 110 kg.
+    assert!(
+        matches!(numbers[..], [slab, top] if slab.contains("412.0 kg") && top.contains("220.0 kg")),
+        "{numbers:?}"
+    );
+    for words in ["second securing", "dry first", "rough or split"] {
         assert!(vacuum.contains(words), "{words}: {vacuum}");
     }
-    let slings = of(&told("[lift]\naid = \"gantry\"\n"), "in-slings").unwrap();
-    assert!(
-        slings.contains("competent") && slings.contains("0.58 of the weight"),
-        "{slings}"
-    );
+    let gantry = told("[lift]\naid = \"gantry\"\n");
+    let slings = of(&gantry, "in-slings").unwrap();
+    assert!(slings.contains("competent"), "{slings}");
+    let numbers = of(&gantry, "in-slings-numbers").unwrap();
+    assert!(numbers.contains("0.58 of the weight"), "{numbers}");
 }
 
 #[test]

@@ -236,7 +236,7 @@ fn what_is_told_never_flatters() {
     assert!(short > 0.0, "{longest}");
     assert!(
         stop.detail
-            .contains(&format!("{:.0} mm too long", short.ceil())),
+            .contains(&format!("{:.0} mm are missing", short.ceil())),
         "{}",
         stop.detail
     );

@@ -10,11 +10,11 @@ use kerfwright::plan::Plan;
 /// The stages that emit findings.
 const STAGES: [&str; 6] = ["place", "cut", "piece", "handle", "hazard", "plan"];
 
-fn root() -> &'static Path {
+pub(crate) fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
 
-fn files(at: &Path) -> Vec<PathBuf> {
+pub(crate) fn files(at: &Path) -> Vec<PathBuf> {
     if at.is_file() {
         return vec![at.to_path_buf()];
     }

@@ -4,7 +4,9 @@
 //! After a change that is meant: `SNAPSHOTS=overwrite cargo test --test safety`, then read the
 //! difference.
 
+mod cutting_said;
 mod explained;
 mod ids;
 mod keys;
 mod pages;
+mod stages;

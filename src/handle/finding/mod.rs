@@ -1,14 +1,13 @@
 //! What must be read before anybody lifts.
 
-mod lift;
-mod setting;
-mod strength;
-mod words;
+pub(crate) mod lift;
+pub(crate) mod narrow;
+pub(crate) mod setting;
+pub(crate) mod strength;
 
-use words::{Words, finding};
-
+use super::words::Words;
 use super::{Handling, Load};
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Phrase};
 use crate::job::Job;
 use crate::tables::{Source, Sure};
 
@@ -27,6 +26,15 @@ pub(super) const AID_SOURCE: Source = Source {
 const LIFT_SOURCE: &str = "HSE L23, paragraphs 119 and 120, 2016";
 const BEND_SOURCE: &str = "beam theory, σ = 6M/(b·t²); handling factor 1.2, PCI Journal 2010";
 
+pub(crate) const NOT_A_LIMIT: Phrase = Phrase {
+    id: "guideline-is-not-a-limit",
+    title: "The lifting guideline is not a safe limit",
+    detail: "{each} a person is for fit adults lifting close, at waist height, straight and seldom; it is \
+             less for many people, for wet hands, steps and rough ground. It is no promise that a lift \
+             below it is safe. The lifting equation is for lifting, not for carrying. Check your current \
+             rules.",
+};
+
 /// All findings of the handling.
 pub(super) fn findings(job: &Job, top: &Load, handling: &Handling) -> Findings {
     let mut found = Findings::default();
@@ -35,9 +43,9 @@ pub(super) fn findings(job: &Job, top: &Load, handling: &Handling) -> Findings {
         lift::hand_lift(piece, job.lift.aid, words, &mut found);
         strength::bending(piece, words, &mut found);
     }
-    found.cautions.push(strength::on_edge(handling, words));
+    found.cautions.extend(strength::on_edge(handling, words));
     strength::between(handling, words, &mut found);
-    strength::narrow(handling, words, &mut found);
+    narrow::narrow(handling, words, &mut found);
     strength::trestles(&handling.bench, words, &mut found);
     let hands = &handling.top.lift;
     found.cautions.extend(lift::off_the_edge(top, hands, words));
@@ -53,16 +61,7 @@ pub(super) fn findings(job: &Job, top: &Load, handling: &Handling) -> Findings {
 
 fn not_a_limit(handling: &Handling, words: Words) -> Finding {
     let rule = &handling.guideline;
-    finding(
-        "guideline-is-not-a-limit",
-        "The lifting guideline is not a safe limit".to_owned(),
-        format!(
-            "{} a person is for fit adults lifting close, at waist height, straight and seldom; it \
-             is less for many people, for wet hands, steps and rough ground. It is no promise \
-             that a lift below it is safe. The lifting equation is for lifting, not for \
-             carrying. Check your current rules.",
-            words.mass(rule.each)
-        ),
-        &format!("{}, {}", rule.source.document, rule.source.clause),
-    )
+    let source = format!("{}, {}", rule.source.document, rule.source.clause);
+    let each = [("each", words.mass(rule.each))];
+    Finding::of(&NOT_A_LIMIT, &each, source)
 }

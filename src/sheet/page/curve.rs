@@ -2,10 +2,12 @@
 
 use super::stations;
 use super::straight::{Kerf, freed_steps, tool_words};
-use crate::cut::{ChordEnd, CurveSetOut, Cut, CutKind, OrdinateSetOut, PivotPlace, SetOut, Tie};
+use crate::cut::{
+    ChordEnd, CurveSetOut, Cut, CutKind, OrdinateSetOut, PivotPlace, SetOut, Station, Tie,
+};
 use crate::geom::{Bounds, Point, Vector};
 use crate::sheet::book::{Book, Part};
-use crate::sheet::drawing::{Drawing, FIGURE};
+use crate::sheet::drawing::{Drawing, FIGURE, NAME_OFF_MM};
 use crate::sheet::figure::{Figures, angle, time};
 use crate::sheet::flow::{Block, Grade, Mark, Scale};
 use crate::sheet::item::{Dash, Ink, Item, Stroke as Line};
@@ -142,35 +144,53 @@ fn draw(
     drawing.finish()
 }
 
-/// Numbers at the stations; every second or fifth only where they stand too close.
+/// Numbers at the stations, on the kept side; where they stand too close there, at the ends of their
+/// slots, which fan out; and where those are too close as well, at every second or fifth only.
 fn name_stations(drawing: &mut Drawing, curve: &CurveSetOut) {
-    let apart = curve
-        .stations
-        .windows(2)
-        .map(|w| drawing.at(w[0].touch).distance(drawing.at(w[1].touch)))
-        .fold(f64::INFINITY, f64::min);
-    let wanted = if curve.stations.len() > MANY {
+    let stations = &curve.stations;
+    let tip = |s: &Station| s.touch + Vector::at_angle(s.angle).left() * curve.slot_half;
+    let wanted = if stations.len() > MANY {
         MANY_APART_MM
     } else {
         NAMED_APART_MM
     };
-    let every = [1, 2, 5, 10, 20, 50]
-        .into_iter()
-        .find(|n| {
-            #[allow(clippy::cast_precision_loss)]
-            let n = *n as f64;
-            n * apart >= wanted
-        })
-        .unwrap_or(100);
-    for (i, station) in curve.stations.iter().enumerate() {
+    let side = if curve.inside.is_some() { 1.3 } else { -1.3 };
+    let apart = nearest(stations.iter().map(|s| drawing.at(s.touch)));
+    let named_apart = nearest(stations.iter().map(|s| {
+        let inwards = Vector::at_angle(s.angle) * side;
+        drawing.at(s.touch) + inwards * NAME_OFF_MM
+    }));
+    let tips_apart = nearest(stations.iter().map(|s| drawing.at(tip(s))));
+    let at_tips = named_apart < NAMED_APART_MM && tips_apart >= wanted;
+    let every = if at_tips { 1 } else { every(apart, wanted) };
+    for (i, station) in stations.iter().enumerate() {
         drawing.dot(station.touch);
-        if i % every == 0 || i + 1 == curve.stations.len() {
-            // On the kept side.
-            let out = Vector::at_angle(station.angle);
-            let side = if curve.inside.is_some() { 1.3 } else { -1.3 };
-            drawing.name_towards(station.touch, out * side, &station.number.to_string());
+        if i % every != 0 && i + 1 != stations.len() {
+            continue;
+        }
+        let out = Vector::at_angle(station.angle);
+        let number = station.number.to_string();
+        if at_tips && station.in_stone {
+            drawing.name_towards(tip(station), out.left(), &number);
+        } else {
+            drawing.name_towards(station.touch, out * side, &number);
         }
     }
+}
+
+/// The least distance between neighbours, mm.
+fn nearest(on_paper: impl Iterator<Item = Point>) -> f64 {
+    let on_paper: Vec<Point> = on_paper.collect();
+    let each = on_paper.windows(2).map(|w| w[0].distance(w[1]));
+    each.fold(f64::INFINITY, f64::min)
+}
+
+/// Which of a row of stations can be named when neighbours are `apart` and names want `wanted`, mm.
+fn every(apart: f64, wanted: f64) -> usize {
+    let steps = [1, 2, 5, 10, 20, 50].into_iter();
+    #[allow(clippy::cast_precision_loss)]
+    let mut fits = steps.filter(|n| *n as f64 * apart >= wanted);
+    fits.next().unwrap_or(100)
 }
 
 fn draw_arm(drawing: &mut Drawing, figures: Figures, cut: &Cut, curve: &CurveSetOut) {

@@ -1,7 +1,9 @@
 //! The pages of an opening, and the card of core holes drilled for the top's own corners.
 
 use super::set_out::{hole_name, line_rows, marks_table, point_row, points_table};
-use super::straight::{Kerf, bearing, freed_steps, listed, stop_steps, tool_words, why};
+use super::straight::{
+    Kerf, bearing, freed_steps, guide_set_at, listed, stop_steps, tool_words, why,
+};
 use crate::cut::{Cut, CutKind, GuideSide, Pass, SetOut, StraightSetOut};
 use crate::geom::{Bounds, Point, Vector};
 use crate::sheet::book::{Book, Part};
@@ -180,6 +182,10 @@ fn rows(book: &Book<'_>, own: &[&Cut], bounds: Bounds) -> Vec<(String, String)> 
         rows.push((format!("Cut {}: bit", cut.number), cut.tool.name()));
         rows.push((format!("Cut {}: drilling", cut.number), drilling(cut)));
     }
+    for (cut, set_out) in guided(own) {
+        let set_at = guide_set_at(cut, set_out, figures);
+        rows.extend(set_at.map(|words| (format!("Cut {}: guide", cut.number), words)));
+    }
     let tail = own.iter().map(|c| c.tail).fold(0.0, f64::max);
     if tail > 0.0 {
         rows.push(("Tails at the underside".into(), figures.small(tail)));
@@ -284,13 +290,18 @@ fn steps(book: &Book<'_>, own: &[&Cut]) -> Vec<String> {
     steps
 }
 
-/// Where the cuts stop; said once when all stop alike in core holes.
-fn stops(figures: Figures, own: &[&Cut]) -> Vec<String> {
-    let guided = own.iter().filter_map(|c| match &c.set_out {
-        SetOut::Guide(set_out) => Some((*c, set_out.as_ref())),
+/// The cuts that are sawn along a guide.
+fn guided<'p>(own: &[&'p Cut]) -> Vec<(&'p Cut, &'p StraightSetOut)> {
+    let each = own.iter().filter_map(|cut| match &cut.set_out {
+        SetOut::Guide(set_out) => Some((*cut, set_out.as_ref())),
         _ => None,
     });
-    let guided: Vec<(&Cut, &StraightSetOut)> = guided.collect();
+    each.collect()
+}
+
+/// Where the cuts stop; said once when all stop alike in core holes.
+fn stops(figures: Figures, own: &[&Cut]) -> Vec<String> {
+    let guided = guided(own);
     let mut all = guided.iter().flat_map(|(_, s)| &s.stops);
     let alike = guided
         .first()
@@ -317,11 +328,8 @@ fn straights(book: &Book<'_>, own: &[&Cut]) -> Vec<Part> {
     let figures = book.figures;
     let (mut marks, mut rows, mut bears) = (Vec::new(), Vec::new(), Vec::new());
     let mut straight = Vec::new();
-    for cut in own {
-        let SetOut::Guide(set_out) = &cut.set_out else {
-            continue;
-        };
-        straight.push(*cut);
+    for (cut, set_out) in guided(own) {
+        straight.push(cut);
         marks.extend(line_rows(
             figures,
             cut,

@@ -34,7 +34,7 @@ pub fn add(book: &mut Book<'_>) {
     column.items.extend(drawing(plan, repair, paper).finish());
     column.place(&Block::Note(
         "Wide line: the top as it can be had. Long dash and dot: the top as it was wanted. Dotted area: \
-         what a chip has taken. The other line is the stone as it is now."
+         what a chip or a cut has taken. The other line is the stone as it is now."
             .into(),
     ));
     let parts = parts(repair, figures);
@@ -148,9 +148,9 @@ pub fn letters(repair: &Repair) -> &'static str {
 }
 
 fn parts(repair: &Repair, figures: Figures) -> Vec<Part> {
-    let mut parts: Vec<Part> = vec![edge_table("Edge", &repair.edges, figures).into()];
+    let mut parts: Vec<Part> = vec![edge_table("Edge", &repair.edges, came, figures).into()];
     if !repair.corners.is_empty() {
-        parts.push(corner_table(&repair.corners, figures).into());
+        parts.push(corner_table(&repair.corners, came, figures).into());
     }
     repair_openings::add(&mut parts, repair, figures);
     parts.push(Block::Subheading("What to do".into()).into());
@@ -168,6 +168,9 @@ fn parts(repair: &Repair, figures: Figures) -> Vec<Part> {
     parts.extend(lines);
     parts
 }
+
+/// Words for where a face came to lie, mm out of its line.
+pub(super) type Came = fn(Option<f64>, Figures) -> String;
 
 /// Where a face came to lie, in words.
 #[must_use]
@@ -191,7 +194,7 @@ pub fn task(to_do: ToDo, figures: Figures) -> String {
     }
 }
 
-pub(super) fn edge_table(name: &str, edges: &[EdgeNow], figures: Figures) -> Table {
+pub(super) fn edge_table(name: &str, edges: &[EdgeNow], came: Came, figures: Figures) -> Table {
     let row = |e: &EdgeNow| {
         vec![
             e.name.clone(),
@@ -212,7 +215,7 @@ pub(super) fn edge_table(name: &str, edges: &[EdgeNow], figures: Figures) -> Tab
     }
 }
 
-pub(super) fn corner_table(corners: &[CornerNow], figures: Figures) -> Table {
+pub(super) fn corner_table(corners: &[CornerNow], came: Came, figures: Figures) -> Table {
     let row = |c: &CornerNow| {
         vec![
             c.name.clone(),

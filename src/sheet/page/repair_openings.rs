@@ -25,14 +25,24 @@ pub(super) fn add(parts: &mut Vec<Part>, repair: &Repair, figures: Figures) {
         );
         parts.push(Block::Subheading(heading).into());
         if !opening.sides.is_empty() {
-            parts.push(edge_table("Side", &opening.sides, figures).into());
+            parts.push(edge_table("Side", &opening.sides, came, figures).into());
         }
         if !opening.corners.is_empty() {
-            parts.push(corner_table(&opening.corners, figures).into());
+            parts.push(corner_table(&opening.corners, came, figures).into());
         }
         if !opening.rails.is_empty() {
             parts.push(rail_table(&opening.rails, figures).into());
         }
+    }
+}
+
+/// Where a face of an opening came to lie, in words: stone that is short there makes it too large.
+fn came(face_out: Option<f64>, figures: Figures) -> String {
+    match face_out {
+        None => "not cut".into(),
+        Some(out) if out.abs() < 0.05 => "on its line".into(),
+        Some(out) if out < 0.0 => format!("{} too large", figures.small(-out)),
+        Some(out) => format!("{} too small", figures.small(out)),
     }
 }
 
@@ -147,7 +157,7 @@ pub fn text(repair: &Repair, figures: Figures) -> Vec<(String, String)> {
         let sides = opening.sides.iter().map(|side: &EdgeNow| {
             let words = format!(
                 "{}; line moves {}; {}",
-                super::repair::came(side.face_out, figures),
+                came(side.face_out, figures),
                 figures.small(side.moved_in),
                 super::repair::task(side.to_do, figures)
             );
@@ -157,7 +167,7 @@ pub fn text(repair: &Repair, figures: Figures) -> Vec<(String, String)> {
         let corners = opening.corners.iter().map(|corner| {
             let words = format!(
                 "{}; {} {}, wanted {}; {}",
-                super::repair::came(corner.face_out, figures),
+                came(corner.face_out, figures),
                 corner.what,
                 figures.tape(corner.now),
                 figures.tape(corner.wanted),

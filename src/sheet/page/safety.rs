@@ -33,8 +33,8 @@ pub fn add(book: &mut Book<'_>) {
     if plan.cautions.iter().any(|c| said(c, words).is_none()) {
         parts.push(Block::Note(text("untranslated")).into());
     }
-    let caution = |c: &Finding| notice(Grade::Caution, c, words).into();
-    parts.extend(plan.cautions.iter().map(caution));
+    parts.push(Block::Subheading(text("tick")).into());
+    parts.extend(plan.cautions.iter().map(|c| caution(c, words)));
     let scale = Scale {
         notice_words: words.notice(),
         ..Scale::DESK
@@ -45,11 +45,7 @@ pub fn add(book: &mut Book<'_>) {
 /// The stops again, which stand in English on page 1.
 fn stops(plan: &Plan, words: &'static Catalogue) -> Vec<Part> {
     let heading = Block::Subheading(words.say("safety.stops", &[]));
-    let notices = plan
-        .stops
-        .iter()
-        .map(|s| notice(Grade::Stop, s, words).into());
-    let mut parts: Vec<Part> = notices.collect();
+    let mut parts: Vec<Part> = plan.stops.iter().map(|s| stop(s, words)).collect();
     if !parts.is_empty() {
         parts.insert(0, heading.into());
     }
@@ -64,12 +60,26 @@ fn said(finding: &Finding, words: &Catalogue) -> Option<[String; 2]> {
     words.said(finding.said.as_ref()?)
 }
 
-fn notice(grade: Grade, finding: &Finding, words: &Catalogue) -> Block {
+/// Title, detail and source of a finding, in the language of the page where it can say them.
+fn words_of(finding: &Finding, words: &Catalogue) -> [String; 3] {
     let [title, detail] =
         said(finding, words).unwrap_or_else(|| [finding.title.clone(), finding.detail.clone()]);
     let source = [("source", words.source(&finding.source))];
-    let lines = vec![detail, words.say("safety.source", &source)];
-    Block::Notice(grade, sentence(&title), lines)
+    [
+        sentence(&title),
+        detail,
+        words.say("safety.source", &source),
+    ]
+}
+
+fn stop(finding: &Finding, words: &Catalogue) -> Part {
+    let [title, detail, source] = words_of(finding, words);
+    Block::Notice(Grade::Stop, title, vec![detail, source]).into()
+}
+
+fn caution(finding: &Finding, words: &Catalogue) -> Part {
+    let [title, detail, source] = words_of(finding, words);
+    Block::Ticked(title, detail, source).into()
 }
 
 /// Everything but the findings.
@@ -219,10 +229,10 @@ fn disc_table(h: &Hazards, words: &Catalogue) -> Table {
     Table {
         headings: vec![
             Heading::words(title("disc"), Width::Part(1.0)),
-            Heading::numbers(title("diameter"), Width::Mm(24.0)),
-            Heading::numbers(title("machine"), Width::Mm(36.0)),
-            Heading::numbers(title("marked"), Width::Mm(36.0)),
-            Heading::numbers(title("rim"), Width::Mm(24.0)),
+            Heading::numbers(title("diameter"), Width::Mm(32.0)),
+            Heading::numbers(title("machine"), Width::Mm(34.0)),
+            Heading::numbers(title("marked"), Width::Mm(34.0)),
+            Heading::numbers(title("rim"), Width::Mm(32.0)),
         ],
         rows: rows.collect(),
         style: Scale::DESK.body,

@@ -1,6 +1,6 @@
 //! A card for each straight cut.
 
-use crate::cut::{Because, Cut, CutKind, GuideSide, Pass, Removal, RunEnd, StraightSetOut};
+use crate::cut::{Because, Cut, CutKind, GuideSide, Pass, Removal, RunEnd, SetUp, StraightSetOut};
 use crate::geom::Bounds;
 use crate::piece::Freed;
 use crate::plan::Plan;
@@ -112,23 +112,30 @@ fn rows(book: &Book<'_>, cut: &Cut, set_out: &StraightSetOut) -> Vec<(String, St
     if cut.tail > 0.0 {
         rows.push(row("Tail at the underside", tail_words(cut, figures)));
     }
-    if set_out.set_ups.len() > 1 {
-        let spans: Vec<String> = set_out
-            .set_ups
-            .iter()
-            .map(|s| format!("{} to {}", figures.tape_bare(s.from), figures.tape(s.to)))
-            .collect();
-        let from = match set_out.set_ups_from {
-            RunEnd::Start => format!("mark {}a", cut.number),
-            RunEnd::End => format!("mark {}b", cut.number),
-            RunEnd::StoneAtStart => format!("the end of the stone on the side of {}a", cut.number),
-        };
-        rows.push(row(
-            "Guide set at",
-            format!("{} from {from}", spans.join("; ")),
-        ));
-    }
+    rows.extend(guide_set_at(cut, set_out, figures).map(|words| row("Guide set at", words)));
     rows
+}
+
+/// The settings of a guide that is shorter than the cut, and where they are taped from.
+pub(super) fn guide_set_at(
+    cut: &Cut,
+    set_out: &StraightSetOut,
+    figures: Figures,
+) -> Option<String> {
+    if set_out.set_ups.len() < 2 {
+        return None;
+    }
+    let span = |s: &SetUp| format!("{} to {}", figures.tape_bare(s.from), figures.tape(s.to));
+    let spans: Vec<String> = set_out.set_ups.iter().map(span).collect();
+    let n = cut.number;
+    let from = match set_out.set_ups_from {
+        RunEnd::Start => format!("mark {n}a"),
+        RunEnd::End => format!("mark {n}b"),
+        RunEnd::StoneAtStart => format!("the end of the stone on the side of {n}a"),
+        RunEnd::StoneAtEnd => format!("the end of the stone on the side of {n}b"),
+        RunEnd::StopAtStart => format!("where the cut stops on the side of {n}a"),
+    };
+    Some(format!("{} from {from}", spans.join("; ")))
 }
 
 /// The depths side by side, each with a line to tick, at most eight to a table.

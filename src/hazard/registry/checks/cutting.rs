@@ -1,8 +1,10 @@
 //! The checks of placement, cuts and pieces.
 
 use super::{COMPUTED, JUDGED, check};
+use crate::cut::{core, curve, cutout, disc, inside, making, rail, stopped, straight};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::{piece, place};
 
 /// The checks of placement, cuts and pieces.
 pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
@@ -12,7 +14,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Two readings, each off by the tape's error the wrong way, and it does not fit.",
         "Measure the places named again, twice, with the better tape; a fit that holds then is one.",
         JUDGED,
-    ),
+    ).saying(&[place::MEASURE_AGAIN]),
     check(
         ["disc-too-small", "The disc does not get through the stone"],
         "Half of what the disc exceeds flange or gear head by, less everything between machine and stone, is \
@@ -20,14 +22,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "The stone hangs together below the cut and breaks where it likes.",
         "A bigger disc on a machine for it, a thinner plate, or cut the rest from below.",
         COMPUTED,
-    ),
+    ).saying(&[disc::TOO_SMALL]),
     check(
         ["no-room-for-guide", "The guide has no place on the slab"],
         "Neither kept stone nor waste is wide enough for the straight guide beside the cut.",
         "A guide that overhangs tips, and the cut runs off.",
         "Something of the same height beside the slab, clamped to the bench with it.",
         COMPUTED,
-    ),
+    ).saying(&[straight::NO_ROOM, straight::NO_ROOM_IN_OPENING]),
     check(
         [
             "arm-out-of-reach",
@@ -37,21 +39,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "A jig held by hand at its end wanders.",
         "Another arm, or another radius.",
         COMPUTED,
-    ),
+    ).saying(&[curve::NO_ARM]),
     check(
         ["corner-ground-by-hand", "A curve too small for plunges"],
         "The round corner is smaller than what plunges could make better than a grinder.",
         "Plunges would cut into kept stone.",
         "Saw it square or clipped, grind to the template.",
         COMPUTED,
-    ),
-    check(
-        ["cuts-not-planned", "Not every cut of this top is planned"],
-        "The top asks for a cut that this version does not set out.",
-        "A plan with a gap looks like a whole one.",
-        "Have that part cut by a shop, or change the shape.",
-        COMPUTED,
-    ),
+    ).saying(&[curve::GROUND, curve::GROUND_IN_OPENING]),
     check(
         [
             "said-weight",
@@ -61,28 +56,28 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "One of stone, size or thickness is wrong, and every lift is planned from them.",
         "Plan with the heavier figure and weigh the slab if you can.",
         JUDGED,
-    ),
+    ).saying(&[piece::SAID_WEIGHT]),
     check(
         ["waste-needs-support", "Waste too heavy to be held by hand"],
         "A piece of more than 5 kg comes free.",
         "It drops, closes the kerf on the disc, and breaks its corner out of the kept stone.",
         "Its own bearers, level with the kept stone, before the last pass.",
         &[&doc::OUR_JUDGEMENT, &doc::GRINDER_WARNINGS],
-    ),
+    ).saying(&[piece::NEEDS_SUPPORT]),
     check(
         ["hangs-on-a-strip", "The kept stone hangs on a narrow strip"],
         "Somewhere the kept stone is narrower than it is thick.",
         "It breaks there in the sawing or in the lifting.",
         "Move or change what leaves the strip.",
         JUDGED,
-    ),
+    ).saying(&[rail::STRIP, rail::STRIP_BETWEEN, rail::STRIP_AT_CORNER]),
     check(
         ["rail-too-narrow", "A cutout leaves too narrow a rail"],
         "The stone left beside a cutout is narrower than what is published as the least.",
         "The rail is the weakest place when the top is moved.",
         "Move the cutout or make it smaller.",
         &[&doc::MIA_RAILS],
-    ),
+    ).saying(&[rail::NARROW, rail::NARROW_BETWEEN]),
     check(
         ["opening-larger", "A cutout came out larger than was asked"],
         "A side of an opening was sawn too far into the stone that was to be kept, or a chip took it there.",
@@ -92,20 +87,20 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
     )
     .saying(&[crate::repair::rim::LARGER]),
     check(
-        ["hole-into-hole", "A core hole runs into one that is there"],
-        "An edge has moved after a slip, and the core hole at its new corner overlaps the old one.",
-        "A bit that cuts on one side only is pushed aside, into kept stone.",
-        "A board with a hole of the bit's size, clamped to the stone, to start it through.",
-        JUDGED,
-    )
-    .saying(&[crate::cut::resumed::INTO_HOLE]),
-    check(
         ["inside-corner-radius", "An inside corner gets a radius"],
         "An inside corner is left round by the core hole that begins it.",
         "A crack begins in a sharp inside corner.",
         "At least 10 mm; plan what stands in it with that radius.",
         &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
-    ),
+    ).saying(&[inside::RADIUS, inside::RADIUS_OF_OPENING, inside::NEAREST, inside::NEAREST_OF_OPENING]),
+    check(
+        ["core-holes-close", "Core holes overlap or nearly touch"],
+        "Two holes of a row, of a chain or of neighbouring corners leave less than 5 mm between them, or none.",
+        "A bit that begins beside a hole runs into it and off its mark; a thin web breaks out.",
+        "A template for the bit clamped over each middle, light pressure.",
+        JUDGED,
+    )
+    .saying(&[core::CLOSE]),
     check(
         [
             "inside-corner-needs-core-bit",
@@ -115,14 +110,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Cuts that stop in a corner without a hole start a crack there.",
         "A bit of at least 20 mm, named in the job file as [[core_bit]].",
         &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
-    ),
+    ).saying(&[inside::NO_BIT, inside::NO_BIT_IN_OPENING]),
     check(
         ["much-to-grind", "Much is left to grind inside a curve"],
         "A straight slot inside a hollow curve must keep off its ends and leaves stone at its middle.",
         "More than 10 mm is hours of grinding, dust and vibration.",
         "A smaller disc, or a core bit of the curve's own size.",
         COMPUTED,
-    ),
+    ).saying(&[inside::MUCH, inside::MUCH_IN_OPENING]),
     check(
         [
             "no-disc-for-hollow",
@@ -132,7 +127,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It would saw into kept stone on both sides.",
         "A core bit, or a chain of holes.",
         COMPUTED,
-    ),
+    ).saying(&[inside::NO_DISC, inside::NO_DISC_IN_OPENING]),
     check(
         [
             "stopped-cut-too-short",
@@ -142,14 +137,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It would saw past a corner into kept stone.",
         "A smaller disc, or a row of core holes.",
         COMPUTED,
-    ),
+    ).saying(&[stopped::TOO_SHORT, stopped::TOO_SHORT_IN_OPENING]),
     check(
         ["opening-not-made", "Nothing in the kit makes a cutout"],
         "Neither a disc nor a core bit of the kit makes the opening.",
         "A top without its opening is the wrong top.",
         "See the other stops: they say what would.",
         COMPUTED,
-    ),
+    ).saying(&[cutout::NOT_MADE]),
     check(
         [
             "waste-not-freed",
@@ -159,14 +154,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It would be broken off by hand, and take kept stone with it.",
         "See the other stops: they say which cut is missing.",
         COMPUTED,
-    ),
+    ).saying(&[piece::NOT_FREED]),
     check(
         ["curve-without-arm", "A curve set out from its chord"],
         "The circle jig's arm does not reach; the marks follow from the chord instead.",
         "Marks from a chord add up small errors.",
         "Check the last mark against the next corner before the first plunge.",
         COMPUTED,
-    ),
+    ).saying(&[curve::WITHOUT_ARM, curve::WITHOUT_ARM_IN_OPENING]),
     check(
         [
             "sawn-with-another",
@@ -176,7 +171,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "One of them gets more stone left on it than its finish needs.",
         "Grind off the difference, or give both the same finish.",
         COMPUTED,
-    ),
+    ).saying(&[making::WITH_ANOTHER]),
     check(
         [
             "curve-waste-heavy",
@@ -186,5 +181,5 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It drops when the last ring of plunges goes through.",
         "Borne from below over its whole length before the last ring; nobody holds it.",
         JUDGED,
-    ),
+    ).saying(&[piece::CURVE_WASTE]),
 ];
