@@ -6,6 +6,8 @@
 //! point of those two, so that areas stay exact and arcs stay arcs. Corners that cannot be
 //! recomputed (two carriers that never meet near the place) keep `geo`'s point.
 
+use std::f64::consts::PI;
+
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
 use super::arc::Arc;
@@ -97,20 +99,8 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     if runs.len() < 2 {
         return None;
     }
-    let n = runs.len();
-    let corners: Vec<Point> = (0..n)
-        .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
-        .collect();
-    let segs: Vec<Seg> = (0..n)
-        .map(|i| {
-            let (from, to) = (corners[i], corners[(i + 1) % n]);
-            match sources[runs[i].source] {
-                Seg::Line(..) => Seg::Line(from, to),
-                Seg::Arc(arc) => arc_run(&arc, &runs[i], from, to),
-            }
-        })
-        .filter(|s| s.length() > SAME_MM)
-        .collect();
+    let mut segs = exact(runs, sources);
+    segs.retain(|s| s.length() > SAME_MM);
     if segs.len() < 2 {
         return None;
     }
@@ -119,6 +109,55 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
         _ => touching(segs, &points),
     };
     (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// The exact lines and arcs of runs, from corner to corner.
+///
+/// A run that the flat ring has and the exact one has not (a corner that lies a hair inside an arc
+/// lies outside its chord) comes out turned round: it is left out, and its neighbours meet.
+fn exact(mut runs: Vec<Run>, sources: &[Seg]) -> Vec<Seg> {
+    loop {
+        let n = runs.len();
+        let corners: Vec<Point> = (0..n)
+            .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
+            .collect();
+        let segs: Vec<Seg> = (0..n)
+            .map(|i| {
+                let (from, to) = (corners[i], corners[(i + 1) % n]);
+                match sources[runs[i].source] {
+                    Seg::Line(..) => Seg::Line(from, to),
+                    Seg::Arc(arc) => arc_run(&arc, &runs[i], from, to),
+                }
+            })
+            .collect();
+        let turned = (0..n).find(|i| is_turned(&runs[*i], &segs[*i]));
+        match turned {
+            Some(at) if n > 2 => leave_out(&mut runs, at, sources),
+            _ => return segs,
+        }
+    }
+}
+
+/// Whether an exact line or arc runs against the run it was made for.
+fn is_turned(run: &Run, exact: &Seg) -> bool {
+    match exact {
+        Seg::Line(from, to) => (*to - *from).dot(run.to - run.from) < 0.0,
+        Seg::Arc(arc) => {
+            let rough = Arc::between(arc.centre, run.from, run.to, arc.sweep);
+            arc.sweep.abs() - rough.sweep.abs() > PI
+        }
+    }
+}
+
+/// Takes a run out; neighbours on the same carrier become one.
+fn leave_out(runs: &mut Vec<Run>, at: usize, sources: &[Seg]) {
+    runs.remove(at);
+    let n = runs.len();
+    let (before, after) = ((at + n - 1) % n, at % n);
+    if n > 2 && same_carrier(runs[before].source, runs[after].source, sources) {
+        runs[before].to = runs[after].to;
+        runs.remove(after);
+    }
 }
 
 /// The circle behind a ring that lies on one circle alone; nothing when the ring is only a sliver
