@@ -99,43 +99,45 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     if runs.len() < 2 {
         return None;
     }
-    let mut segs = exact(runs, sources);
-    segs.retain(|s| s.length() > SAME_MM);
-    if segs.len() < 2 {
-        return None;
-    }
-    let outline = match Outline::new(segs.clone()) {
-        Ok(outline) if encloses_the_same(&outline, &points) => outline,
-        _ => touching(segs, &points),
-    };
+    let outline = outline_of(runs, sources, &points)?;
     (outline.area() > SLIVER_MM2).then_some(outline)
 }
 
-/// The exact lines and arcs of runs, from corner to corner.
+/// The outline of runs, each from its exact corner to the next.
 ///
 /// A run that the flat ring has and the exact one has not (a corner that lies a hair inside an arc
-/// lies outside its chord) comes out turned round: it is left out, and its neighbours meet.
-fn exact(mut runs: Vec<Run>, sources: &[Seg]) -> Vec<Seg> {
+/// lies outside its chord) comes out turned round: where the corners make no outline, it is left
+/// out, and its neighbours meet.
+fn outline_of(mut runs: Vec<Run>, sources: &[Seg], points: &[Point]) -> Option<Outline> {
     loop {
-        let n = runs.len();
-        let corners: Vec<Point> = (0..n)
-            .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
-            .collect();
-        let segs: Vec<Seg> = (0..n)
-            .map(|i| {
-                let (from, to) = (corners[i], corners[(i + 1) % n]);
-                match sources[runs[i].source] {
-                    Seg::Line(..) => Seg::Line(from, to),
-                    Seg::Arc(arc) => arc_run(&arc, &runs[i], from, to),
-                }
-            })
-            .collect();
-        let turned = (0..n).find(|i| is_turned(&runs[*i], &segs[*i]));
-        match turned {
-            Some(at) if n > 2 => leave_out(&mut runs, at, sources),
-            _ => return segs,
+        let segs = exact(&runs, sources);
+        let turned = (0..segs.len()).find(|i| is_turned(&runs[*i], &segs[*i]));
+        let long: Vec<Seg> = segs.into_iter().filter(|s| s.length() > SAME_MM).collect();
+        if long.len() < 2 {
+            return None;
+        }
+        match (Outline::new(long.clone()), turned) {
+            (Ok(outline), _) if encloses_the_same(&outline, points) => return Some(outline),
+            (_, Some(at)) if runs.len() > 2 => leave_out(&mut runs, at, sources),
+            _ => return Some(touching(long, points)),
         }
     }
+}
+
+/// The exact lines and arcs of runs, from corner to corner.
+fn exact(runs: &[Run], sources: &[Seg]) -> Vec<Seg> {
+    let n = runs.len();
+    let corners: Vec<Point> = (0..n)
+        .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
+        .collect();
+    let each = runs.iter().enumerate().map(|(i, run)| {
+        let (from, to) = (corners[i], corners[(i + 1) % n]);
+        match sources[run.source] {
+            Seg::Line(..) => Seg::Line(from, to),
+            Seg::Arc(arc) => arc_run(&arc, run, from, to),
+        }
+    });
+    each.collect()
 }
 
 /// Whether an exact line or arc runs against the run it was made for.
