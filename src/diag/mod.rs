@@ -63,7 +63,7 @@ pub struct Finding {
     pub source: String,
     /// How it was said, to be said in another language.
     #[serde(skip)]
-    pub said: Option<Said>,
+    pub said: Said,
 }
 
 impl Finding {
@@ -80,7 +80,7 @@ impl Finding {
             title,
             detail,
             source: source.into(),
-            said: Some(said),
+            said,
         }
     }
 }

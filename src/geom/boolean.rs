@@ -6,6 +6,8 @@
 //! point of those two, so that areas stay exact and arcs stay arcs. Corners that cannot be
 //! recomputed (two carriers that never meet near the place) keep `geo`'s point.
 
+use std::f64::consts::PI;
+
 use geo::{BooleanOps, Coord, LineString, MultiPolygon, Polygon, unary_union};
 
 use super::arc::Arc;
@@ -97,28 +99,67 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
     if runs.len() < 2 {
         return None;
     }
+    let outline = outline_of(runs, sources, &points)?;
+    (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// The outline of runs, each from its exact corner to the next.
+///
+/// A run that the flat ring has and the exact one has not (a corner that lies a hair inside an arc
+/// lies outside its chord) comes out turned round: where the corners make no outline, it is left
+/// out, and its neighbours meet.
+fn outline_of(mut runs: Vec<Run>, sources: &[Seg], points: &[Point]) -> Option<Outline> {
+    loop {
+        let segs = exact(&runs, sources);
+        let turned = (0..segs.len()).find(|i| is_turned(&runs[*i], &segs[*i]));
+        let long: Vec<Seg> = segs.into_iter().filter(|s| s.length() > SAME_MM).collect();
+        if long.len() < 2 {
+            return None;
+        }
+        match (Outline::new(long.clone()), turned) {
+            (Ok(outline), _) if encloses_the_same(&outline, points) => return Some(outline),
+            (_, Some(at)) if runs.len() > 2 => leave_out(&mut runs, at, sources),
+            _ => return Some(touching(long, points)),
+        }
+    }
+}
+
+/// The exact lines and arcs of runs, from corner to corner.
+fn exact(runs: &[Run], sources: &[Seg]) -> Vec<Seg> {
     let n = runs.len();
     let corners: Vec<Point> = (0..n)
         .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
         .collect();
-    let segs: Vec<Seg> = (0..n)
-        .map(|i| {
-            let (from, to) = (corners[i], corners[(i + 1) % n]);
-            match sources[runs[i].source] {
-                Seg::Line(..) => Seg::Line(from, to),
-                Seg::Arc(arc) => arc_run(&arc, &runs[i], from, to),
-            }
-        })
-        .filter(|s| s.length() > SAME_MM)
-        .collect();
-    if segs.len() < 2 {
-        return None;
+    let each = runs.iter().enumerate().map(|(i, run)| {
+        let (from, to) = (corners[i], corners[(i + 1) % n]);
+        match sources[run.source] {
+            Seg::Line(..) => Seg::Line(from, to),
+            Seg::Arc(arc) => arc_run(&arc, run, from, to),
+        }
+    });
+    each.collect()
+}
+
+/// Whether an exact line or arc runs against the run it was made for.
+fn is_turned(run: &Run, exact: &Seg) -> bool {
+    match exact {
+        Seg::Line(from, to) => (*to - *from).dot(run.to - run.from) < 0.0,
+        Seg::Arc(arc) => {
+            let rough = Arc::between(arc.centre, run.from, run.to, arc.sweep);
+            arc.sweep.abs() - rough.sweep.abs() > PI
+        }
     }
-    let outline = match Outline::new(segs.clone()) {
-        Ok(outline) if encloses_the_same(&outline, &points) => outline,
-        _ => touching(segs, &points),
-    };
-    (outline.area() > SLIVER_MM2).then_some(outline)
+}
+
+/// Takes a run out; neighbours on the same carrier become one.
+fn leave_out(runs: &mut Vec<Run>, at: usize, sources: &[Seg]) {
+    runs.remove(at);
+    let n = runs.len();
+    let (before, after) = ((at + n - 1) % n, at % n);
+    if n > 2 && same_carrier(runs[before].source, runs[after].source, sources) {
+        runs[before].to = runs[after].to;
+        runs.remove(after);
+    }
 }
 
 /// The circle behind a ring that lies on one circle alone; nothing when the ring is only a sliver

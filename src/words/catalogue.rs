@@ -142,19 +142,15 @@ impl Catalogue {
             .map(String::as_str)
     }
 
-    /// Title and detail of a finding in this language; nothing when it has no translation.
+    /// Title and detail of a finding in this language; in English what the language lacks.
     #[must_use]
-    pub fn said(&self, said: &Said) -> Option<[String; 2]> {
-        let id = said.phrase.id;
-        if self.language == Language::English {
-            return Some([said.phrase.title, said.phrase.detail].map(|t| said.put_into(t)));
-        }
+    pub fn said(&self, said: &Said) -> [String; 2] {
+        let phrase = said.phrase;
         let values = self.own(&said.values);
-        let part = |name: &str| {
-            let template = self.find(&format!("findings.{id}.{name}"))?;
-            Some(fill(template, &values))
-        };
-        Some([part("title")?, part("detail")?])
+        [("title", phrase.title), ("detail", phrase.detail)].map(|(part, english)| {
+            let own = self.find(&format!("findings.{}.{part}", phrase.id));
+            own.map_or_else(|| said.put_into(english), |words| fill(words, &values))
+        })
     }
 
     /// Values as this language says them: numbers in its notation, dates in its order, words by

@@ -30,7 +30,7 @@ fn total(regions: &[Region]) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(ProptestConfig::with_cases(1000))]
 
     /// Against exact arcs: our answer is as exact, far inside the chords' tolerance.
     #[test]

@@ -150,14 +150,13 @@ fn every_finding_of_handling_can_be_said_in_another_language() {
     let phrases: Vec<_> = records().flat_map(|r| r.phrases).collect();
     assert!(phrases.len() > 40 && records().all(|r| !r.phrases.is_empty()));
     let mut raised = BTreeSet::new();
-    for (text, job) in jobs() {
+    for (_, job) in jobs() {
         let names = names(&job);
         for finding in found(&job) {
             let Some(record) = records().find(|r| r.answers_to(finding.id)) else {
                 continue;
             };
-            let said = finding.said.as_ref();
-            let said = said.unwrap_or_else(|| panic!("{text}: {} has no phrase", finding.id));
+            let said = &finding.said;
             assert!(record.phrases.contains(said.phrase), "{}", finding.id);
             assert_eq!(finding.id, said.phrase.id);
             assert_eq!(finding.title, said.put_into(said.phrase.title));
@@ -236,8 +235,7 @@ fn a_rail_is_named_once_by_what_the_trade_leaves_it() {
         });
         let large: Vec<&str> = large.map(|c| c.what.as_str()).collect();
         for finding in found.iter().filter(|f| f.id == "narrow-rail") {
-            let said = finding.said.as_ref().expect("it is a phrase");
-            let cutouts = value(&said.values, "cutouts").expect("it has cutouts");
+            let cutouts = value(&finding.said.values, "cutouts").expect("it has cutouts");
             let alone = cutouts.split(", ").all(|c| large.contains(&c));
             assert!(
                 !alone,

@@ -75,11 +75,11 @@ fn every_finding_can_be_said_again_in_other_words_of_the_same_gaps() {
         let found = findings_of(pair.raises);
         let mut all = found.stops.iter().chain(&found.cautions);
         let finding = all.find(|finding| finding.id == pair.id);
-        let both = finding.and_then(|f| Some((f, f.said.as_ref()?)));
-        let Some((finding, said)) = both else {
-            assert!(both.is_some(), "{} was not said", pair.id);
+        let Some(finding) = finding else {
+            assert!(finding.is_some(), "{} was not said", pair.id);
             continue;
         };
+        let said = &finding.said;
         let [title, detail] = [said.phrase.title, said.phrase.detail];
         assert_eq!(finding.title, said.put_into(title));
         assert_eq!(finding.detail, said.put_into(detail));

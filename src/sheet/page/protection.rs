@@ -32,9 +32,7 @@ pub(super) fn borrowed(words: &Catalogue, standing: Standing) -> String {
 /// The order of controls, the strongest first.
 pub(super) fn order_table(h: &Hazards, words: &Catalogue) -> Table {
     let rows = h.order.iter().enumerate().map(|(i, step)| {
-        let [what, how] = words
-            .said(&step.said)
-            .unwrap_or_else(|| [step.what.clone(), step.how.clone()]);
+        let [what, how] = words.said(&step.said);
         let state = match step.state {
             State::Done => "done",
             State::Open => "open",

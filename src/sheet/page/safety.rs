@@ -30,9 +30,6 @@ pub fn add(book: &mut Book<'_>) {
     }
     parts.extend(numbers(&plan.hazards, words));
     parts.push(Block::Heading(text("cautions")).into());
-    if plan.cautions.iter().any(|c| said(c, words).is_none()) {
-        parts.push(Block::Note(text("untranslated")).into());
-    }
     parts.push(Block::Subheading(text("tick")).into());
     parts.extend(plan.cautions.iter().map(|c| caution(c, words)));
     let scale = Scale {
@@ -52,18 +49,9 @@ fn stops(plan: &Plan, words: &'static Catalogue) -> Vec<Part> {
     parts
 }
 
-/// Title and detail of a finding in the language of the page, if it can say them.
-fn said(finding: &Finding, words: &Catalogue) -> Option<[String; 2]> {
-    if words.language == Language::English {
-        return Some([finding.title.clone(), finding.detail.clone()]);
-    }
-    words.said(finding.said.as_ref()?)
-}
-
 /// Title, detail and source of a finding, in the language of the page where it can say them.
 fn words_of(finding: &Finding, words: &Catalogue) -> [String; 3] {
-    let [title, detail] =
-        said(finding, words).unwrap_or_else(|| [finding.title.clone(), finding.detail.clone()]);
+    let [title, detail] = words.said(&finding.said);
     let source = [("source", words.source(&finding.source))];
     [
         sentence(&title),
