@@ -90,10 +90,13 @@ pub(super) fn hole_name(cut: &Cut, hole: usize) -> String {
 
 fn parts(book: &Book<'_>) -> Vec<Part> {
     let plan = book.plan;
-    let mut parts: Vec<Part> =
-        vec![Block::Subheading("Marks on the edges of the slab".into()).into()];
+    let mut parts: Vec<Part> = Vec::new();
     let own: Vec<&Cut> = plan.cuts.iter().filter(|c| c.cutout.is_none()).collect();
-    parts.push(edge_table(book.figures, &own).into());
+    let rows = edge_rows(book.figures, &own);
+    if !rows.is_empty() {
+        parts.push(Block::Subheading("Marks on the edges of the slab".into()).into());
+        parts.push(marks_table(book.figures, rows).into());
+    }
     let rows = point_rows(book.figures, &own);
     if !rows.is_empty() {
         let words = if own.iter().any(|c| is_bored_or_stopped(c)) {
@@ -143,7 +146,7 @@ fn is_bored_or_stopped(cut: &Cut) -> bool {
     }
 }
 
-fn edge_table(figures: Figures, cuts: &[&Cut]) -> Table {
+fn edge_rows(figures: Figures, cuts: &[&Cut]) -> Vec<Vec<String>> {
     let mut rows = Vec::new();
     for cut in cuts {
         if let SetOut::Guide(set_out) = &cut.set_out {
@@ -155,7 +158,7 @@ fn edge_table(figures: Figures, cuts: &[&Cut]) -> Table {
             }
         }
     }
-    marks_table(figures, rows)
+    rows
 }
 
 /// The table of marks on the edges of the slab.
