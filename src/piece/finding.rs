@@ -134,7 +134,7 @@ fn heavier<'a>(
 ) -> Option<Finding> {
     let named = |p: &Piece| {
         let kg = number(p.mass.high.kg(), 1);
-        format!("{} ({}) {kg} kg", p.name, p.after_cut)
+        format!("{} ({}): {kg} kg", p.name, p.after_cut)
     };
     let named: Vec<String> = pieces.map(named).collect();
     let values = [("pieces", named.join(", ")), ("limit", limit)];

@@ -163,12 +163,14 @@ impl Catalogue {
     }
 
     /// One value as this language says it: by its term, by a term with one number in it, each part of a
-    /// list by itself, or as the number it is; a name that is none of these stays as it is.
+    /// list and both sides of a colon by themselves, or as the number it is; a name that is none of
+    /// these stays as it is.
     ///
     /// ```
     /// use kerfwright::words::{Catalogue, Language};
     /// let words = Catalogue::of(Language::German);
     /// assert_eq!(words.value("1.5 m, 2 mm (0.1 in)"), "1,5 m, 2 mm (0,1 in)");
+    /// assert_eq!(words.value("W1 (2): 11.2 kg"), "W1 (2): 11,2 kg");
     /// ```
     #[must_use]
     pub fn value(&self, english: &str) -> String {
@@ -191,6 +193,9 @@ impl Catalogue {
         if let Some(separator) = LISTED_BY.into_iter().find(|s| english.contains(s)) {
             let each: Vec<String> = english.split(separator).map(|v| self.value(v)).collect();
             return each.join(separator);
+        }
+        if let Some((name, amount)) = english.rsplit_once(": ") {
+            return format!("{}: {}", self.value(name), self.value(amount));
         }
         let notation = self.notation();
         notation.number(&notation.date(english))

@@ -285,3 +285,83 @@ fn numbers_follow_the_language() {
         "W1: bis zu 1,7 kg, frei nach Schnitt 2"
     );
 }
+
+/// Every job of the examples and of the golden folders, and small jobs that raise the rest.
+fn jobs() -> Vec<String> {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+    let files = |folder: &str| {
+        let entries = std::fs::read_dir(root.join(folder)).expect("the folder is there");
+        entries.map(|entry| entry.expect("it can be read").path())
+    };
+    let golden = files("tests/golden").map(|folder| folder.join("job.toml"));
+    let all = files("examples").chain(files("tests/safety/handling"));
+    let all = all
+        .chain(golden)
+        .filter(|p| p.extension().is_some_and(|e| e == "toml"));
+    all.filter_map(|path| std::fs::read_to_string(path).ok())
+        .collect()
+}
+
+/// Whether a value has words in it, not only numbers, units and the letters of corners.
+fn has_words(value: &str) -> bool {
+    let words = value.split(|c: char| !c.is_alphabetic());
+    let mut long = words.filter(|w| w.chars().count() > 2);
+    long.any(|w| w != "MPa" && w != "min")
+}
+
+#[test]
+fn what_stands_in_the_gaps_is_said_in_the_language_or_is_a_name_of_the_job() {
+    let mut looked_at = 0;
+    let mut english = BTreeSet::new();
+    for text in jobs() {
+        let Ok((job, _)) = kerfwright::job::read(&text) else {
+            continue;
+        };
+        let Ok(plan) = Plan::of(&job) else { continue };
+        let discs: Vec<&str> = plan.hazards.discs.iter().map(|d| d.name.as_str()).collect();
+        let is_name = |part: &str| text.contains(part) || discs.contains(&part);
+        for finding in plan.stops.iter().chain(&plan.cautions) {
+            for (gap, value) in &finding.said.values {
+                if others().all(|c| c.find_term(value).is_some()) {
+                    continue;
+                }
+                for part in value.split("; ").filter(|p| has_words(p)) {
+                    looked_at += 1;
+                    let same = others().filter(|c| c.value(part) == part);
+                    let codes: Vec<&str> = same.map(|c| c.language.code()).collect();
+                    let named =
+                        |p: &str| !has_words(p) || is_name(p.trim().trim_matches(['(', ')']));
+                    if codes.len() > 2 && !part.split(", ").all(named) {
+                        english.insert(format!("{} {gap}: {part} in {codes:?}", finding.id));
+                    }
+                }
+            }
+        }
+    }
+    assert!(looked_at > 50, "only {looked_at} values");
+    let english: Vec<&String> = english.iter().collect();
+    assert!(english.is_empty(), "{english:#?}");
+}
+
+#[test]
+fn the_words_behind_every_finding_are_said_in_the_language() {
+    let mut english = BTreeSet::new();
+    for text in jobs() {
+        let Ok((job, _)) = kerfwright::job::read(&text) else {
+            continue;
+        };
+        let Ok(plan) = Plan::of(&job) else { continue };
+        for finding in plan.stops.iter().chain(&plan.cautions) {
+            let source = &finding.source;
+            for catalogue in others() {
+                let document =
+                    source.contains('(') || source.contains("IEC") || source.contains("ISO");
+                if catalogue.source(source) == *source && !document {
+                    english.insert(format!("{}: {source}", catalogue.language.code()));
+                }
+            }
+        }
+    }
+    let english: Vec<&String> = english.iter().collect();
+    assert!(english.is_empty(), "{english:#?}");
+}
