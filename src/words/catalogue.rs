@@ -171,6 +171,7 @@ impl Catalogue {
     /// let words = Catalogue::of(Language::German);
     /// assert_eq!(words.value("1.5 m, 2 mm (0.1 in)"), "1,5 m, 2 mm (0,1 in)");
     /// assert_eq!(words.value("W1 (2): 11.2 kg"), "W1 (2): 11,2 kg");
+    /// assert_eq!(words.value("2026-11-30"), "30.11.2026");
     /// ```
     #[must_use]
     pub fn value(&self, english: &str) -> String {
@@ -198,7 +199,12 @@ impl Catalogue {
             return format!("{}: {}", self.value(name), self.value(amount));
         }
         let notation = self.notation();
-        notation.number(&notation.date(english))
+        let date = notation.date(english);
+        if date == english {
+            notation.number(english)
+        } else {
+            date
+        }
     }
 
     /// Words with one number in them, such as `after cut 2`, by the term that has the gap `{n}` in its

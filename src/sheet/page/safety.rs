@@ -31,7 +31,7 @@ pub fn add(book: &mut Book<'_>) {
     parts.extend(numbers(&plan.hazards, words));
     parts.push(Block::Heading(text("cautions")).into());
     parts.push(Block::Subheading(text("tick")).into());
-    parts.extend(plan.cautions.iter().map(|c| caution(c, words)));
+    parts.extend(cautions(plan, words));
     let scale = Scale {
         notice_words: words.notice(),
         ..Scale::DESK
@@ -65,9 +65,20 @@ fn stop(finding: &Finding, words: &Catalogue) -> Part {
     Block::Notice(Grade::Stop, title, vec![detail, source]).into()
 }
 
-fn caution(finding: &Finding, words: &Catalogue) -> Part {
-    let [title, detail, source] = words_of(finding, words);
-    Block::Ticked(title, detail, source).into()
+/// The cautions to tick; neighbours that differ in their titles alone are one entry.
+fn cautions(plan: &Plan, words: &Catalogue) -> Vec<Part> {
+    let mut entries: Vec<[String; 3]> = Vec::new();
+    for [title, detail, source] in plan.cautions.iter().map(|c| words_of(c, words)) {
+        match entries.last_mut() {
+            Some([titles, same, from]) if *same == detail && *from == source => {
+                titles.push('\n');
+                titles.push_str(&title);
+            }
+            _ => entries.push([title, detail, source]),
+        }
+    }
+    let part = |[titles, detail, source]: [String; 3]| Block::Ticked(titles, detail, source).into();
+    entries.into_iter().map(part).collect()
 }
 
 /// Everything but the findings.
