@@ -197,7 +197,12 @@ pub fn plan(
         face_mm2,
         minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor,
         cusp,
-        strokes: strokes(&passes, sawn, &stations, disc.kerf),
+        strokes: strokes(
+            &passes,
+            &stations,
+            sawn.centre,
+            sawn.radius + disc.kerf / 2.0,
+        ),
         passes,
         left_to_remove: left(sawn, cusp, [low, high]),
         ..Cut::begun(
@@ -340,11 +345,17 @@ pub(super) fn meets_stone(stone: &Outline, slot: &Line, half: f64) -> bool {
     })
 }
 
-/// Ring by ring: every station to one depth, then every station to the next.
-fn strokes(passes: &[Pass], sawn: &Arc, stations: &[Station], kerf: f64) -> Vec<Stroke> {
+/// Ring by ring: every station to one depth, then every station to the next, the disc's centre
+/// `radius` mm from the pivot.
+pub(super) fn strokes(
+    passes: &[Pass],
+    stations: &[Station],
+    pivot: Point,
+    radius: f64,
+) -> Vec<Stroke> {
     let plunge = |pass: &Pass, station: &Station| {
         let out = Vector::at_angle(station.angle);
-        let centre = sawn.centre + out * (sawn.radius + kerf / 2.0);
+        let centre = pivot + out * radius;
         Stroke {
             pass: pass.number,
             kind: StrokeKind::Plunge,

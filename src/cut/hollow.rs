@@ -17,9 +17,7 @@ use super::kept::{Joint, Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
 use super::tangents::Tangents;
-use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
-};
+use super::{Because, Cut, CutKind, LeftOver, Remains, Removal, Tool, passes};
 
 /// What plunges leave inside a hollow arc.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -164,7 +162,12 @@ pub fn plan(
         minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor,
         run_off: tail == 0.0 && !span.whole,
         tail,
-        strokes: strokes(&passes, arc.centre, hollow.face_at, &stations, disc.kerf),
+        strokes: curve::strokes(
+            &passes,
+            &stations,
+            arc.centre,
+            hollow.face_at - disc.kerf / 2.0,
+        ),
         passes,
         left_to_remove,
         ..Cut::begun(
@@ -230,32 +233,6 @@ fn stations(
         });
     }
     stations
-}
-
-fn strokes(
-    passes: &[Pass],
-    pivot: Point,
-    face_at: f64,
-    stations: &[Station],
-    kerf: f64,
-) -> Vec<Stroke> {
-    let plunge = |pass: &Pass, station: &Station| {
-        let out = Vector::at_angle(station.angle);
-        let centre = pivot + out * (face_at - kerf / 2.0);
-        Stroke {
-            pass: pass.number,
-            kind: StrokeKind::Plunge,
-            from: centre,
-            to: centre,
-            heading: out.left().angle(),
-            depth: pass.depth,
-        }
-    };
-    let live: Vec<&Station> = stations.iter().filter(|s| s.in_stone).collect();
-    passes
-        .iter()
-        .flat_map(|pass| live.iter().map(move |s| plunge(pass, s)))
-        .collect()
 }
 
 fn left_beside(arc: &Arc, hollow: Hollow) -> Vec<LeftOver> {
