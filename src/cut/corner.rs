@@ -213,7 +213,7 @@ fn of_bit(bit: CoreBit, kept: &Kept, arc: &Arc) -> Option<Bored> {
 pub(super) const ONE_LEAVES_MM: f64 = 1.0;
 
 /// Two holes nearer than this from middle to middle are better one in the middle, which leaves at most
-/// [`ONE_LEAVES_MM`] more, mm.
+/// `ONE_LEAVES_MM` more, mm.
 pub(super) const NEAR_MM: f64 = 2.0 * ONE_LEAVES_MM;
 
 /// Stone that one hole touching the middle of an arc leaves at the arc's ends, mm; the whole radius where
@@ -262,7 +262,7 @@ fn holes_needed(arc: &Arc, bit: f64) -> usize {
 
 /// A row of holes that touch a straight face from the waste, where no disc finds room: from the middle
 /// of the first hole to the middle of the last, `from` and `to` mm along the line, ridges no
-/// higher than [`GROUND_MM`]; one hole in the middle where the two would lie nearer than [`NEAR_MM`]. The largest bit that stays clear of the kept stone.
+/// higher than [`GROUND_MM`]; one hole in the middle where the two would lie nearer than `NEAR_MM`. The largest bit that stays clear of the kept stone.
 #[must_use]
 pub fn row(bits: &[CoreBit], kept: &Kept, face: &Line, (from, to): (f64, f64)) -> Option<Bored> {
     let mut by_size: Vec<CoreBit> = bits.to_vec();
@@ -299,7 +299,7 @@ pub fn row(bits: &[CoreBit], kept: &Kept, face: &Line, (from, to): (f64, f64)) -
 }
 
 /// The holes of a row, those aside whose place another hole of the same bit has taken so nearly that it
-/// leaves at most [`ONE_LEAVES_MM`] more; and what is left to grind then, mm.
+/// leaves at most `ONE_LEAVES_MM` more; and what is left to grind then, mm.
 #[must_use]
 pub fn beside_those_there(row: &Bored, there: &[Hole]) -> (Vec<Hole>, f64) {
     let (mut holes, mut moved) = (Vec::new(), 0.0);
