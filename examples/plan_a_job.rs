@@ -3,6 +3,7 @@
 //! Run it with `cargo run --example plan_a_job`.
 
 use kerfwright::plan::Plan;
+use kerfwright::words::Writer;
 
 const JOB: &str = r#"
 [stone]
@@ -34,7 +35,7 @@ fn main() {
                 println!("cut {}: {:?} at {}", cut.number, cut.kind, cut.edge);
             }
             for stop in &plan.stops {
-                println!("STOP: {}", stop.title);
+                println!("STOP: {}", Writer::default().say(&stop.message));
             }
         }
         Err(no_fit) => println!("does not fit: {}", no_fit.reasons.join("; ")),

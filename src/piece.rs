@@ -102,6 +102,8 @@ pub struct Stones {
     pub remaining: Vec<Remaining>,
     /// The kept stone after the last cut, allowances and cusps still on it.
     pub kept: Region,
+    /// The kept stone at the underside, with what hangs on to it there.
+    pub under: Region,
     /// Waste that no cut frees: it hangs on to the kept stone at the face or lower down.
     pub unfreed: Vec<Region>,
     /// The kept stone after each cut, as in `remaining` but without waste that still hangs on to it
@@ -135,7 +137,7 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
 #[must_use]
 pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let slab = job.slab.region();
-    let inside = inner_point(placement);
+    let inside = inner_point(job, placement);
     let mut yard = Yard {
         job,
         inside,
@@ -171,11 +173,13 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         offcuts_mm2: yard.pieces.iter().map(|p| p.area_mm2).sum(),
     };
     let mut unfreed = yard.hanging;
-    unfreed.extend(finding::lumps(placement, &yard.kept, cuts));
+    unfreed.retain(|waste| finding::stands_out(job, placement, waste, cuts));
+    unfreed.extend(finding::lumps(job, placement, &yard.kept, cuts));
     Stones {
         pieces: yard.pieces,
         remaining,
         kept: yard.kept,
+        under: yard.under.kept,
         unfreed,
         states,
         balance_sheet,
@@ -207,7 +211,9 @@ impl Yard<'_> {
         let mut whole = std::mem::take(&mut self.hanging);
         whole.insert(0, self.kept.clone());
         let parts = boolean::difference(&whole, slots);
-        self.kerf_mm2 += self.lost(&whole, &parts, slots);
+        // The kerf is what the parts have lost, so that the balance closes whatever the slots' own areas
+        // have lost by rounding.
+        self.kerf_mm2 += total(&whole) - total(&parts);
         self.under.make(under, self.inside);
         let mut free = Vec::new();
         for part in parts {
@@ -229,16 +235,6 @@ impl Yard<'_> {
             self.pieces.push(piece);
         }
         names
-    }
-
-    /// What slots have taken of the stone, mm². In a stone that was begun they may run along faces that are
-    /// there, and cross them too gently for their meeting points to be sure of: there it is what the parts
-    /// have lost.
-    fn lost(&self, whole: &[Region], parts: &[Region], slots: &[Outline]) -> f64 {
-        if self.job.slab.begun.taken.is_empty() {
-            return total(&boolean::intersection(whole, slots));
-        }
-        total(whole) - total(parts)
     }
 }
 
@@ -313,13 +309,13 @@ fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remai
 
 /// A point well inside the kept stone: the top's centroid where there is stone, else just inside the
 /// boundary.
-fn inner_point(placement: &Placement) -> Point {
+fn inner_point(job: &Job, placement: &Placement) -> Point {
     let top = placement.finished();
     let centroid = top.centroid();
     if top.side(centroid) == Side::Inside {
         return centroid;
     }
-    let inner = Kept::of(placement).inner_point();
+    let inner = Kept::of(job, placement).inner_point();
     inner.unwrap_or_else(|| top.outer.segs()[0].at(0.5))
 }
 

@@ -1,5 +1,8 @@
 //! Lengths and masses as people write them, and the two unit systems a sheet can speak.
 
+use std::error::Error;
+use std::fmt;
+
 use serde::{Serialize, Serializer};
 
 /// Millimetres in an inch, by definition (international yard and pound agreement, 1959).
@@ -99,11 +102,27 @@ pub enum UnitFault {
     NotANumber,
     /// A number, but the unit behind it is unknown.
     UnknownUnit,
+    /// A number whose decimals stand behind a comma.
+    DecimalComma,
     /// A fraction over zero, or a number that is not finite.
     NotFinite,
 }
 
-/// Reads a length such as `640`, `640 mm`, `2.2 m`, `64 cm`, `25 1/4 in`, `25-1/4"`, `2 ft 1 1/4 in`.
+impl fmt::Display for UnitFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::NotANumber => "no number could be read",
+            Self::UnknownUnit => "the unit is not known",
+            Self::DecimalComma => "decimals stand behind a point, not a comma",
+            Self::NotFinite => "the number is not finite",
+        })
+    }
+}
+
+impl Error for UnitFault {}
+
+/// Reads a length such as `640`, `640 mm`, `2.2 m`, `64 cm`, `25 1/4 in`, `25-1/4"`, `2 ft 1 1/4 in`,
+/// `25¼″`; the unit in small letters or capitals.
 ///
 /// A text without a unit is in `bare`. The answer is in millimetres.
 ///
@@ -117,13 +136,14 @@ pub enum UnitFault {
 /// # Errors
 /// See [`UnitFault`].
 pub fn parse_length_mm(text: &str, bare: LengthUnit) -> Result<f64, UnitFault> {
+    let text = usual_signs(text);
     let mut total = 0.0;
     let mut rest = text.trim();
     let mut parts = 0;
     while !rest.is_empty() {
         let (number, after) = take_number(rest)?;
         let (unit, after) = take_unit(after);
-        let mm = match unit {
+        let mm = match unit.to_lowercase().as_str() {
             "" if parts == 0 && after.is_empty() => bare.in_mm(),
             "mm" => 1.0,
             "cm" => 10.0,
@@ -152,7 +172,7 @@ pub fn parse_mass(text: &str) -> Result<Mass, UnitFault> {
     if !after.is_empty() {
         return Err(UnitFault::UnknownUnit);
     }
-    let kg = match unit {
+    let kg = match unit.to_lowercase().as_str() {
         "" | "kg" => number,
         "g" => number / 1000.0,
         "t" => number * 1000.0,
@@ -160,6 +180,30 @@ pub fn parse_mass(text: &str) -> Result<Mass, UnitFault> {
         _ => return Err(UnitFault::UnknownUnit),
     };
     finite(kg).map(Mass::from_kg)
+}
+
+/// The text with the signs of a keyboard in place of those of print: curly quotes and primes, fractions
+/// in one sign, dashes.
+fn usual_signs(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        match c {
+            '″' | '”' | '“' | '„' => out.push('"'),
+            '′' | '’' | '‘' => out.push('\''),
+            '–' | '−' => out.push('-'),
+            '⁄' => out.push('/'),
+            '\u{a0}' | '\u{202f}' => out.push(' '),
+            '½' => out.push_str(" 1/2"),
+            '¼' => out.push_str(" 1/4"),
+            '¾' => out.push_str(" 3/4"),
+            '⅛' => out.push_str(" 1/8"),
+            '⅜' => out.push_str(" 3/8"),
+            '⅝' => out.push_str(" 5/8"),
+            '⅞' => out.push_str(" 7/8"),
+            c => out.push(c),
+        }
+    }
+    out
 }
 
 fn finite(value: f64) -> Result<f64, UnitFault> {
@@ -198,6 +242,10 @@ fn take_decimal(text: &str) -> Result<(f64, &str), UnitFault> {
         .find(|&pair| !numeric(pair))
         .map_or(text.len(), |(i, _)| i);
     let number = text[..end].parse().map_err(|_| UnitFault::NotANumber)?;
+    let mut after = text[end..].chars();
+    if after.next() == Some(',') && after.next().is_some_and(|c| c.is_ascii_digit()) {
+        return Err(UnitFault::DecimalComma);
+    }
     Ok((number, &text[end..]))
 }
 

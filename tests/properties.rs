@@ -17,9 +17,9 @@ use kerfwright::plan::Plan;
 use kerfwright::{cut, piece, place};
 use serde_json::Value;
 
-use replay::faults;
 use replay::plane::Place;
 use replay::random_job::RandomJob;
+use replay::{faults, rules};
 
 /// What became of a job.
 enum Outcome {
@@ -32,7 +32,7 @@ fn outcome(job: &RandomJob) -> Result<Outcome, String> {
     let planned = catch_unwind(AssertUnwindSafe(|| {
         let (job, _) = kerfwright::job::read(&text).map_err(|f| format!("not read: {f:#?}"))?;
         match Plan::of(&job) {
-            Ok(plan) => serde_json::to_value(&plan)
+            Ok(plan) => serde_json::from_str(&kerfwright::render::json::plan(&plan))
                 .map(|p| Outcome::Planned(Box::new(p)))
                 .map_err(|e| e.to_string()),
             Err(miss) if miss.reasons.is_empty() => Err("no fit, and no reason".into()),
@@ -42,8 +42,21 @@ fn outcome(job: &RandomJob) -> Result<Outcome, String> {
     planned.unwrap_or_else(|_| Err("panicked".into()))
 }
 
-/// Plans and replays the jobs of some seeds; gives how many were planned.
+/// So many times the usual count of jobs are tried, after the usual ones: `TIMES=3 cargo test --release --test
+/// properties` plans and replays some 3000 more than without.
+fn times() -> u64 {
+    let said = std::env::var("TIMES").ok().and_then(|n| n.parse().ok());
+    said.unwrap_or(1)
+}
+
+/// Plans and replays the jobs of some seeds, and of as many more as `times` says; gives how many were planned.
 fn replayed(seeds: std::ops::Range<u64>, of: fn(u64) -> RandomJob) -> usize {
+    let (first, count) = (seeds.start, seeds.end - seeds.start);
+    let more = (1..times()).flat_map(move |n| {
+        let from = FURTHER * n + first;
+        from..from + count
+    });
+    let seeds = seeds.chain(more);
     let mut planned = 0;
     let mut bad = Vec::new();
     for seed in seeds {
@@ -51,7 +64,8 @@ fn replayed(seeds: std::ops::Range<u64>, of: fn(u64) -> RandomJob) -> usize {
         match outcome(&job) {
             Ok(Outcome::Planned(plan)) => {
                 planned += 1;
-                let faults = faults(&plan, &job.wish);
+                let mut faults = faults(&plan, &job.wish);
+                faults.extend(rules::faults(&plan, &job));
                 if !faults.is_empty() {
                     bad.push(format!("seed {seed}: {}", faults.join("\n   ")));
                 }
@@ -63,6 +77,9 @@ fn replayed(seeds: std::ops::Range<u64>, of: fn(u64) -> RandomJob) -> usize {
     assert!(bad.is_empty(), "{} bad:\n{}", bad.len(), bad.join("\n"));
     planned
 }
+
+/// Seeds of a long run begin so far on for each time.
+const FURTHER: u64 = 10_000;
 
 #[test]
 fn random_jobs_replay_first_half() {
@@ -108,7 +125,7 @@ fn sums(job: &RandomJob) -> Option<Sums> {
     let (job, _) =
         kerfwright::job::read(&text).unwrap_or_else(|f| panic!("not read: {f:#?}\n{text}"));
     let (placement, _) = place::place(&job).ok()?;
-    let (mut cuts, _) = cut::plan(&job, &placement);
+    let (mut cuts, ..) = cut::plan(&job, &placement);
     let stones = piece::follow(&job, &placement, &mut cuts);
     let sheet = stones.balance_sheet;
     let shift = placement.pose.shift;

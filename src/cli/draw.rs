@@ -1,20 +1,36 @@
-//! `kerfwright draw JOB`: an SVG of the slab with the top, the cuts and the waste.
+//! `kerfwright draw JOB`: an SVG of the slab with the top, the cuts and the waste, to look at or at true
+//! size; or a DXF of the latter.
 
 use std::path::PathBuf;
 
-use super::{Ending, JobArgument, conclude, files, own_failure, planned, stops};
+use super::output::Output;
+use super::{Ending, JobArgument, conclude, files, planned, stops};
+use crate::plan::Plan;
 use crate::render;
-use crate::sheet;
+use crate::words::{Language, System, Writer};
+use crate::{document, layout, template};
 
 /// What `draw` can be told.
 #[derive(Debug, clap::Args)]
 pub struct Options {
     #[command(flatten)]
     job: JobArgument,
-    /// Where to write; left out: the job's name with .svg, in the current folder. "-" for standard
+    /// Where to write; left out: the job's name with .svg or .dxf, in the current folder. "-" for standard
     /// output
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
+    /// The whole job at true size on named layers, for a plotter or a shop; left out: a drawing to look
+    /// at
+    #[arg(long = "as", value_enum, value_name = "FORM")]
+    form: Option<Form>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, clap::ValueEnum)]
+enum Form {
+    /// SVG in mm, a group for each layer
+    Svg,
+    /// DXF in mm
+    Dxf,
 }
 
 /// Writes the drawing.
@@ -24,23 +40,41 @@ pub fn run(options: &Options) -> Ending {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
-    let (page, size) = sheet::drawing_page(&plan);
-    let svg = render::svg::svg_page(&page, size);
-    if options
-        .output
-        .as_ref()
-        .is_some_and(|o| o.as_os_str() == "-")
-    {
-        files::say(&stops(&plan));
-        return conclude(&svg, &plan);
+    let ending = match options.form {
+        Some(Form::Dxf) => "dxf",
+        Some(Form::Svg) | None => "svg",
+    };
+    let output = match Output::of(options.output.as_deref(), &text, ending) {
+        Ok(output) => output,
+        Err(ending) => return ending,
+    };
+    let drawn = match drawn(&plan, options.form) {
+        Ok(drawn) => drawn,
+        Err(fault) => {
+            files::say(&format!(
+                "kerfwright: the drawing cannot be made: {fault}\n"
+            ));
+            return Ending::OwnFailure;
+        }
+    };
+    match output.put(drawn.as_bytes(), "drawing") {
+        Err(ending) => ending,
+        Ok(line) if line.is_empty() => {
+            files::say(&stops(&plan));
+            Ending::of(&plan)
+        }
+        Ok(line) => conclude(&(line + &stops(&plan)), &plan),
     }
-    let path = options
-        .output
-        .clone()
-        .unwrap_or_else(|| PathBuf::from(format!("{}.svg", text.stem)));
-    if let Err(fault) = files::write_whole(&path, svg.as_bytes()) {
-        return own_failure(&fault);
+}
+
+fn drawn(plan: &Plan, form: Option<Form>) -> Result<String, render::RenderFault> {
+    match form {
+        Some(Form::Dxf) => render::dxf(&template::layers(plan)),
+        Some(Form::Svg) => Ok(render::svg_layers(&plan.job.title, &template::layers(plan))),
+        None => {
+            let writer = Writer::new(System::from(plan.job.units), Language::English);
+            let (page, size) = layout::drawing_page(&document::overview(plan), writer);
+            Ok(render::svg::svg_page(&page, size))
+        }
     }
-    let written = format!("{}: drawing written\n", path.display());
-    conclude(&(written + &stops(&plan)), &plan)
 }

@@ -2,18 +2,22 @@
 
 use std::fmt::Write;
 
-use super::{Ending, JobArgument, files, no_fit_words, own_failure, read_job};
+use super::no_fit::no_fit_words;
+use super::{Ending, JobArgument, files, own_failure, read_job};
+use crate::diag::Finding;
 use crate::geom::Outline;
 use crate::handle::guideline::{LARGEST_TEAM, guideline};
 use crate::handle::lift::{PeopleNeeded, people_needed, team_limit};
 use crate::job::Job;
 use crate::piece;
-use crate::place::{self, EdgeUse, Placement};
-use crate::sheet::figure::{Figures, angle};
+use crate::place::{self, EdgeUse, NoFit, Placement};
+use crate::plan::Plan;
+use crate::repair;
 use crate::units::{Mass, MassRange};
+use crate::words::{Language, Quantity, Unit, Value, Writer};
 
-/// As much as is read before buying.
-const MOST_LINES: usize = 10;
+/// The most stops that are named; the sheet has them all.
+const MOST_STOPS: usize = 3;
 
 /// What `fit` can be told.
 #[derive(Debug, clap::Args)]
@@ -22,38 +26,70 @@ pub struct Options {
     job: JobArgument,
 }
 
-/// Says in at most ten lines whether the top fits the slab; ends well only when it surely does.
+/// Says in a few lines whether the top fits the slab, and what stops the job; ends well only when it surely
+/// fits and nothing stops it.
 #[must_use]
 pub fn run(options: &Options) -> Ending {
     let (text, job) = match read_job(&options.job) {
         Ok(read) => read,
         Err(ending) => return ending,
     };
-    let (answer, ending) = match place::place(&job) {
-        Ok((placement, findings)) if findings.stops.is_empty() => {
-            (fits("Fits.", &job, &placement), Ending::Done)
+    let (answer, ending) = match planned(&job) {
+        Ok((now, placement, plan)) => {
+            let words = fits(&verdict(&plan), &now, &placement);
+            (words, Ending::of(&plan))
         }
-        Ok((placement, _)) => {
-            let again = "Measure again: it fits only within the error of the tape.";
-            (fits(again, &job, &placement), Ending::JobAtFault)
-        }
-        Err(no_fit) => (no_fit_words(&text.name, &no_fit), Ending::JobAtFault),
+        Err(no_fit) => (no_fit_words(&text.name, &job, &no_fit), Ending::JobAtFault),
     };
-    let lines: Vec<&str> = answer.lines().take(MOST_LINES).collect();
-    match files::print(&(lines.join("\n") + "\n")) {
+    match files::print(&answer) {
         Ok(()) => ending,
         Err(fault) => own_failure(&fault),
     }
 }
 
+/// The job as it stands (what is left of it, when the cutting has begun), its place, and the whole plan.
+pub(super) fn planned(job: &Job) -> Result<(Job, Placement, Plan), NoFit> {
+    let plan = Plan::of(job)?;
+    let now = repair::after(job)?.map_or_else(|| job.clone(), |rest| rest.job);
+    let (placement, _) = place::place(&now)?;
+    Ok((now, placement, plan))
+}
+
+/// Whether the job can be done: it fits, and no stop stands.
+fn verdict(plan: &Plan) -> String {
+    let again = |f: &Finding| f.id() == place::MEASURE_AGAIN.id;
+    let mut words = match (plan.stops.len(), plan.open.len()) {
+        _ if plan.stops.iter().any(again) => {
+            "Measure again: it fits only within the error of the tape.".to_owned()
+        }
+        (0, 0) => "Fits.".to_owned(),
+        (0, _) => "Fits; to be looked at before the start:".to_owned(),
+        (1, _) => "It fits, but one stop stands: do not start.".to_owned(),
+        (stops, _) => format!("It fits, but {stops} stops stand: do not start."),
+    };
+    let named = if plan.stops.is_empty() {
+        &plan.open
+    } else {
+        &plan.stops
+    };
+    let writer = plan.writer().english();
+    for finding in named.iter().take(MOST_STOPS) {
+        let _ = write!(words, "\n         {}", writer.say(&finding.message));
+    }
+    if named.len() > MOST_STOPS {
+        let _ = write!(words, "\n         and {} more", named.len() - MOST_STOPS);
+    }
+    words
+}
+
 fn fits(verdict: &str, job: &Job, placement: &Placement) -> String {
-    let figures = Figures { units: job.units };
+    let writer = Writer::new(job.units.into(), Language::English);
     let size = |outline: &Outline| {
         let bounds = outline.bounds();
         format!(
             "{} × {}",
-            figures.size(bounds.width()),
-            figures.size(bounds.height())
+            writer.write(&Value::size(bounds.width())),
+            writer.write(&Value::size(bounds.height()))
         )
     };
     let slab = job.slab.shape.outline();
@@ -66,21 +102,21 @@ fn fits(verdict: &str, job: &Job, placement: &Placement) -> String {
         words,
         "slab     {}, {}",
         size(slab),
-        figures.mass_range(&slab_mass)
+        writer.write(&masses(&slab_mass))
     );
     let top = job.top.shape.outline();
     let _ = writeln!(
         words,
         "top      {}, {}",
         size(top),
-        figures.mass_range(&top_mass)
+        writer.write(&masses(&top_mass))
     );
     let _ = writeln!(words, "lies     {}", lies(job, placement));
     let _ = writeln!(
         words,
         "spare    {} at least, tape good to ±{}",
-        figures.small(placement.least_spare_mm),
-        figures.small(job.slab.tape_error_mm)
+        writer.write(&Value::fine(placement.spare_mm())),
+        writer.write(&Value::fine(job.slab.tape_error_mm))
     );
     let left = placement.best_rectangle(slab).map_or_else(
         || "no rectangle in an offcut".to_owned(),
@@ -88,8 +124,8 @@ fn fits(verdict: &str, job: &Job, placement: &Placement) -> String {
             let (long, short) = r.sides();
             format!(
                 "{} × {} in one offcut, kerf not taken off",
-                figures.size(long),
-                figures.size(short)
+                writer.write(&Value::size(long)),
+                writer.write(&Value::size(short))
             )
         },
     );
@@ -106,8 +142,21 @@ fn fits(verdict: &str, job: &Job, placement: &Placement) -> String {
     words
 }
 
+/// The least and the most that a stone may weigh.
+fn masses(range: &MassRange) -> Value {
+    let mass = |m: Mass| Quantity::new(m.kg(), Unit::Mass);
+    Value::between(mass(range.low), mass(range.high))
+}
+
+/// How far the top is turned.
+pub(super) fn turn(placement: &Placement) -> Value {
+    let degrees = placement.pose.turn.to_degrees().rem_euclid(360.0);
+    Value::of(degrees, Unit::Degree)
+}
+
 fn lies(job: &Job, placement: &Placement) -> String {
-    let turned = format!("turned {}", angle(placement.pose.turn));
+    let writer = Writer::new(job.units.into(), Language::English);
+    let turned = format!("turned {}", writer.write(&turn(placement)));
     let names: Vec<String> = placement
         .uses
         .iter()
@@ -154,7 +203,9 @@ fn instead(job: &Job, masses: [&MassRange; 2]) -> Option<String> {
     let own = strengths(job);
     let too_heavy =
         |m: &MassRange| people_needed(m.high, own, guideline) == PeopleNeeded::MoreThanATeam;
-    let team = Figures { units: job.units }.mass(team_limit(own, guideline, LARGEST_TEAM));
+    let writer = Writer::new(job.units.into(), Language::English);
+    let team = Value::mass(team_limit(own, guideline, LARGEST_TEAM)).down();
+    let team = writer.write(&team);
     masses.into_iter().any(too_heavy).then(|| {
         format!(
             "a team of {LARGEST_TEAM} may count on {team}, and more do not lift as one: a trolley on \

@@ -3,12 +3,14 @@
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use super::{Ending, JobArgument, files, no_fit_words, own_failure, read_job};
+use super::fit::{planned, turn};
+use super::no_fit::no_fit_words;
+use super::{Ending, JobArgument, files, own_failure, read_job, write};
 use crate::job::{Job, PlaceHow};
-use crate::place::{self, EdgeUse, Placement, several};
+use crate::place::{self, EdgeUse, NoFit, Placement, several};
 use crate::plan::Plan;
-use crate::sheet::figure::{Figures, angle, face, time};
-use crate::{render, sheet};
+use crate::words::{Language, System, Unit, Value, Writer};
+use crate::{document, layout, render};
 
 /// What `places` can be told.
 #[derive(Debug, clap::Args)]
@@ -31,37 +33,71 @@ pub fn run(options: &Options) -> Ending {
         Ok(read) => read,
         Err(ending) => return ending,
     };
-    let places = match several::several(&job, usize::from(options.most)) {
-        Ok(places) => places,
+    let (now, places) = match places(&job, usize::from(options.most)) {
+        Ok(found) => found,
         Err(no_fit) => {
-            files::say(&no_fit_words(&text.name, &no_fit));
+            files::say(&no_fit_words(&text.name, &job, &no_fit));
             return Ending::JobAtFault;
         }
     };
-    let mut words = String::new();
+    let (mut words, mut ending) = (String::new(), Ending::JobAtFault);
     for (i, placement) in places.iter().enumerate() {
         let (number, fixed) = (i + 1, fixed(&job, placement));
-        words.push_str(&told(number, &job, placement));
+        words.push_str(&told(number, &now, placement));
+        words.push_str(&to_fix(placement));
+        let plan = match Plan::of(&fixed) {
+            Ok(plan) => plan,
+            Err(no_fit) => {
+                files::say(&no_fit_words("this place", &fixed, &no_fit));
+                return Ending::OwnFailure;
+            }
+        };
+        words.push_str(&stopped(&plan));
+        if plan.stops.is_empty() {
+            ending = Ending::Done;
+        }
         let Some(target) = &options.svg else {
             continue;
         };
         let path = drawing_path(target, &text.stem, number);
-        match draw(&fixed, &path) {
-            Ok(()) => {
-                let _ = writeln!(words, "  drawing    {}", path.display());
-            }
-            Err(ending) => return ending,
+        if let Err(ending) = draw(&plan, &path) {
+            return ending;
         }
+        let _ = writeln!(words, "  drawing    {}", path.display());
     }
     match files::print(&words) {
-        Ok(()) => Ending::Done,
+        Ok(()) => ending,
         Err(fault) => own_failure(&fault),
     }
 }
 
-/// The job with this place fixed.
-fn fixed(job: &Job, placement: &Placement) -> Job {
+/// The best few places; the one that the cutting has, with what is left of the job, when it has begun.
+pub(super) fn places(job: &Job, most: usize) -> Result<(Job, Vec<Placement>), NoFit> {
+    if job.as_cut.is_none() {
+        return Ok((job.clone(), several::several(job, most)?));
+    }
+    let (now, placement, _) = planned(job)?;
+    Ok((now, vec![placement]))
+}
+
+/// What stops the job at a place.
+pub(super) fn stopped(plan: &Plan) -> String {
+    let writer = plan.writer().english();
+    let titles = plan.stops.iter().map(|s| writer.say(&s.message));
+    let titles: Vec<String> = titles.collect();
+    if titles.is_empty() {
+        "  stops      none\n".to_owned()
+    } else {
+        format!("  stops      {}\n", titles.join("\n             "))
+    }
+}
+
+/// The job with this place fixed; as it is when its cutting has begun.
+pub(super) fn fixed(job: &Job, placement: &Placement) -> Job {
     let mut fixed = job.clone();
+    if job.as_cut.is_some() {
+        return fixed;
+    }
     fixed.place.how = PlaceHow::Fixed {
         at: crate::geom::Point::ORIGIN + placement.pose.shift,
         turn_deg: placement.pose.turn.to_degrees(),
@@ -69,14 +105,16 @@ fn fixed(job: &Job, placement: &Placement) -> Job {
     fixed
 }
 
-fn draw(job: &Job, path: &Path) -> Result<(), Ending> {
-    let plan = Plan::of(job).map_err(|no_fit| {
-        files::say(&no_fit_words("this place", &no_fit));
-        Ending::OwnFailure
-    })?;
-    let (page, size) = sheet::drawing_page(&plan);
+fn draw(plan: &Plan, path: &Path) -> Result<(), Ending> {
+    let writer = Writer::new(System::from(plan.job.units), Language::English);
+    let (page, size) = layout::drawing_page(&document::overview(plan), writer);
     let svg = render::svg::svg_page(&page, size);
-    files::write_whole(path, svg.as_bytes()).map_err(|fault| own_failure(&fault))
+    let folder = path
+        .parent()
+        .filter(|folder| !folder.as_os_str().is_empty());
+    let made = folder.map_or(Ok(()), write::folder);
+    made.and_then(|()| write::whole(path, svg.as_bytes()))
+        .map_err(|fault| own_failure(&fault))
 }
 
 /// A number in place of `#` in the name, or a file of its own in the folder.
@@ -89,29 +127,29 @@ fn drawing_path(target: &Path, stem: &str, number: usize) -> PathBuf {
     }
 }
 
-/// What a place costs and leaves, and the lines that fix it.
-fn told(number: usize, job: &Job, placement: &Placement) -> String {
-    let figures = Figures { units: job.units };
+/// What a place costs and leaves.
+pub(super) fn told(number: usize, job: &Job, placement: &Placement) -> String {
+    let writer = Writer::new(job.units.into(), Language::English);
     let minutes = placement.work_mm2 / 100.0 / job.passes.rate_cm2_per_min;
     let stopped = placement.trims.iter().filter(|t| !t.runs_off()).count();
     let mut words = format!("Place {number}\n");
     let _ = writeln!(
         words,
         "  sawing     {} counted with curves and stopped cuts by their factors, {}",
-        face(placement.work_mm2),
-        time(minutes)
+        writer.write(&Value::of(placement.work_mm2, Unit::Area)),
+        writer.write(&Value::of(minutes, Unit::Minute).up())
     );
     let _ = writeln!(
         words,
         "  trims      {} running off, {stopped} stopped",
         placement.trims.len() - stopped
     );
-    let _ = writeln!(words, "  turned     {}", angle(placement.pose.turn));
+    let _ = writeln!(words, "  turned     {}", writer.write(&turn(placement)));
     let _ = writeln!(words, "  reused     {}", reused(job, placement));
     let _ = writeln!(
         words,
         "  to spare   {} at least",
-        figures.small(placement.least_spare_mm)
+        writer.write(&Value::fine(placement.spare_mm()))
     );
     if placement.least_spare_mm < 2.0 * job.slab.tape_error_mm {
         words.push_str("             within the error of the tape: measure again\n");
@@ -123,13 +161,18 @@ fn told(number: usize, job: &Job, placement: &Placement) -> String {
             let (long, short) = r.sides();
             format!(
                 "{} × {} in one offcut, kerf not taken off",
-                figures.size(long),
-                figures.size(short)
+                writer.write(&Value::size(long)),
+                writer.write(&Value::size(short))
             )
         },
     );
     let _ = writeln!(words, "  left       {left}");
-    words.push_str("  to fix it  [place]\n");
+    words
+}
+
+/// The lines of a job file that fix a place.
+fn to_fix(placement: &Placement) -> String {
+    let mut words = "  to fix it  [place]\n".to_owned();
     for line in place::fixing_lines(placement) {
         let _ = writeln!(words, "             {line}");
     }

@@ -1,7 +1,10 @@
 //! `kerfwright plan JOB`: the plan as text, or as JSON.
 
 use super::{Ending, JobArgument, conclude, files, planned, stops};
+use crate::document::{self, Annex};
+use crate::plan::Plan;
 use crate::render;
+use crate::words::{Language, System, Writer};
 
 /// What `plan` can be told.
 #[derive(Debug, clap::Args)]
@@ -11,6 +14,9 @@ pub struct Options {
     /// Print the whole plan as JSON
     #[arg(long)]
     json: bool,
+    /// Print everything: the bench pages and the annex
+    #[arg(long, conflicts_with = "json")]
+    full: bool,
 }
 
 /// Prints the plan on standard output.
@@ -23,11 +29,32 @@ pub fn run(options: &Options) -> Ending {
     let text = if options.json {
         render::json::plan(&plan)
     } else {
-        render::text::plan(&plan)
+        words(&plan, options.full)
     };
     if options.json {
         // The answer is for a program; the person at the terminal is told of the stops as well.
         files::say(&stops(&plan));
     }
     conclude(&text, &plan)
+}
+
+/// The answer on one screen, then what else there is; all of it when asked for.
+fn words(plan: &Plan, full: bool) -> String {
+    let writer = Writer::new(System::from(plan.job.units), Language::English);
+    let mut text = render::text::blocks(&document::answer(plan), &writer);
+    let document = document::document(plan, Annex::With);
+    if full {
+        text.push('\n');
+        text.push_str(&render::text::document(&document));
+    } else {
+        text.push('\n');
+        text.push_str(&writer.text("answer-more"));
+        text.push('\n');
+        for section in &document.sections {
+            text.push_str("  ");
+            text.push_str(&writer.say(&section.name));
+            text.push('\n');
+        }
+    }
+    text
 }

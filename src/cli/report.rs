@@ -3,16 +3,9 @@
 use annotate_snippets::renderer::DecorStyle;
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 
+pub use super::colour::Colour;
+use super::files::{self, JobText};
 use crate::diag::{Diagnostic, Severity};
-
-/// Whether to draw in colour. Nothing is said by colour alone.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Colour {
-    /// Plain text.
-    Plain,
-    /// With terminal colours.
-    Ansi,
-}
 
 /// Draws every finding about a job text, one after the other, with a closing line of counts.
 ///
@@ -41,6 +34,11 @@ pub fn draw(path: &str, text: &str, findings: &[Diagnostic], colour: Colour) -> 
     let mut answer: String = drawn.map(|d| d + "\n\n").collect();
     answer.push_str(&counts(path, findings));
     answer
+}
+
+/// Draws the findings about a job file on standard error.
+pub(super) fn say(job: &JobText, findings: &[Diagnostic]) {
+    files::say(&draw(&job.name, &job.text, findings, files::colour()));
 }
 
 fn one(renderer: &Renderer, path: &str, text: &str, finding: &Diagnostic) -> String {

@@ -6,10 +6,11 @@ mod told;
 use std::path::PathBuf;
 
 use super::{Ending, JobArgument, files, own_failure, read_job};
+use crate::document::{self, Stones};
 use crate::job::Job;
 use crate::plan::Weighing;
 use crate::render;
-use crate::render::text_weigh::Stones;
+use crate::words::{Language, System, Writer};
 
 /// The two ways of telling it a stone.
 pub const USAGE: &str = "kerfwright weigh JOB [--json]
@@ -57,7 +58,7 @@ fn of_job(path: &std::path::Path, json: bool) -> Ending {
     let ending = conclude(&weighing, Stones::SlabAndTop, json);
     match miss {
         Some(miss) => {
-            files::say(&super::no_fit_words(&text.name, &miss));
+            files::say(&super::no_fit::no_fit_words(&text.name, &job, &miss));
             files::say("The slab and the top as wanted were weighed all the same.\n");
             if ending == Ending::Done {
                 Ending::JobAtFault
@@ -73,7 +74,8 @@ fn conclude(weighing: &Weighing, stones: Stones, json: bool) -> Ending {
     let text = if json {
         render::json::weighing(weighing)
     } else {
-        render::text_weigh::weighing(weighing, stones)
+        let writer = Writer::new(System::from(weighing.job.units), Language::English);
+        render::text::blocks(&document::weighing(weighing, stones), &writer)
     };
     match files::print(&text) {
         Err(fault) => own_failure(&fault),

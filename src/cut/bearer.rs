@@ -20,7 +20,7 @@ const OFF_LINE_MM: f64 = 60.0;
 /// every place.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Bearers {
-    /// Places along the cut, mm from the end at its first mark.
+    /// Places along the cut, mm from where it enters the stone; they lie evenly from either end.
     pub at: Vec<f64>,
     /// From the line to the middle of the bearers under the kept stone, mm.
     pub kept_off: f64,

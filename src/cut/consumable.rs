@@ -2,13 +2,11 @@
 
 use serde::Serialize;
 
-use crate::job::{DustMethod, Job};
+use crate::job::Job;
 use crate::units::Mass;
 
 use super::{Cut, CutKind};
 
-/// Water fed to the tool, litres a minute (judgement; no figure is published).
-const WATER_L_PER_MIN: f64 = 1.0;
 /// Lines covered with masking tape for each straight cut: the line to keep and the guide's edge.
 const TAPED_LINES: f64 = 2.0;
 
@@ -42,18 +40,13 @@ impl Consumables {
             own.map(|c| c.length).sum()
         };
         let (sawing_minutes, drilling_minutes) = (minutes(false), minutes(true));
-        let wet = job.dust.method == DustMethod::Water;
         let volume = kerf_mm2 * job.stone.thickness.mean;
         Self {
             sawing_minutes,
             drilling_minutes,
             slurry: Mass::from_kg(volume * job.stone.density.likely * 1e-9),
-            water_l: if wet {
-                (sawing_minutes + drilling_minutes) * WATER_L_PER_MIN
-            } else {
-                0.0
-            },
-            water_l_per_min: WATER_L_PER_MIN,
+            water_l: (sawing_minutes + drilling_minutes) * job.dust.water_l_min,
+            water_l_per_min: job.dust.water_l_min,
             tape_mm: TAPED_LINES * length(CutKind::Straight) + length(CutKind::Curve),
         }
     }

@@ -4,14 +4,16 @@ use std::f64::consts::PI;
 
 use serde::Serialize;
 
-use crate::diag::{Finding, Phrase, number};
+use crate::diag::{Finding, Phrase};
 use crate::geom::{Point, SAME_MM};
 use crate::job::{self, CoreBit, Finish, Job};
 
 use super::corner::Bored;
 use super::kept::Whose;
+use super::offsets::Offset;
 use super::set_out::{Tie, point_ties};
 use super::{Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool};
+use crate::words::Value;
 
 /// Where the middle of a core hole is marked.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -20,8 +22,10 @@ pub struct CentreMark {
     pub at: Point,
     /// Across the hole, mm.
     pub diameter: f64,
-    /// Ties from the slab's corners: two, and a third as a check.
+    /// Ties from the slab's corners: two, and one or two more as checks.
     pub ties: Vec<Tie>,
+    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
+    pub offsets: Vec<Offset>,
 }
 
 /// What holes of one bit make.
@@ -58,6 +62,7 @@ pub fn plan(job: &Job, drilled: Drilled) -> Cut {
             at: hole.at,
             diameter: hole.diameter,
             ties: point_ties(&job.slab.shape, hole.at),
+            offsets: Vec::new(),
         })
         .collect();
     Cut {
@@ -103,13 +108,7 @@ pub fn left(bored: &Bored) -> Option<LeftOver> {
 /// Less stone than this between two holes breaks out, mm (judgement).
 const LEAST_WEB_MM: f64 = 5.0;
 
-pub(crate) const CLOSE: Phrase = Phrase {
-    id: "core-holes-close",
-    title: "Core holes of cut {cut} overlap or leave a thin web",
-    detail: "The nearest two are {apart} mm from middle to middle, bit {bit} mm across: a bit that begins beside a \
-             hole runs into it, and less than {web} mm of stone between two holes breaks out. Hold the bit in a \
-             template clamped over each middle (a board with a hole of the bit's size), and press lightly.",
-};
+pub(crate) const CLOSE: Phrase = Phrase::of_job("core-holes-close");
 
 /// The cautions for cuts whose holes overlap, or nearly touch, each other, those of an earlier cut or those
 /// that were there before the first.
@@ -129,12 +128,12 @@ pub(super) fn close(cuts: &[Cut], before: &[job::Drilled]) -> Vec<Finding> {
         let close = pairs.filter(|(a, b)| web(a, b) < LEAST_WEB_MM);
         let nearest = close.map(|(a, b)| a.at.distance(b.at)).reduce(f64::min)?;
         let values = [
-            ("cut", cut.number.to_string()),
-            ("apart", number(nearest, 1)),
-            ("bit", number(cut.holes.first()?.diameter, 0)),
-            ("web", number(LEAST_WEB_MM, 0)),
+            ("cut", cut.number.to_string().into()),
+            ("apart", Value::fine(nearest)),
+            ("bit", Value::size(cut.holes.first()?.diameter)),
+            ("web", Value::size(LEAST_WEB_MM)),
         ];
-        Some(Finding::of(&CLOSE, &values, "judgement: 5 mm"))
+        Some(Finding::of(&CLOSE, values, "judgement: 5 mm"))
     });
     each.collect()
 }

@@ -14,8 +14,9 @@ use crate::place::{Placement, Trim};
 
 use super::disc::{self, Sunk, Task};
 use super::inside::Place;
-use super::kept::{Joint, Kept, Ring};
-use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, rail, relief, straight};
+use super::kept::{Joint, Kept, Ring, Whose};
+use super::missing::{Missing, Spot};
+use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, offsets, rail, relief, straight};
 
 /// A strip narrower than this is no stone to saw off, mm (judgement: no tape or disc can tell).
 const NO_STRIP_MM: f64 = 0.01;
@@ -28,22 +29,25 @@ pub(super) struct Course<'a> {
     /// What is left of the slab so far.
     pub(super) stone: Outline,
     pub(super) cuts: Vec<Cut>,
+    /// What nothing in the kit makes.
+    pub(super) missing: Vec<Missing>,
     pub(super) findings: Findings,
 }
 
 /// Plans every cut in its order.
 ///
-/// Pieces are not yet known: [`Cut::frees`] is filled by the next stage. The findings hold a stop
-/// for each cut that no tool of the kit can make.
+/// Pieces are not yet known: [`Cut::frees`] is filled by the next stage, which also tells what no tool of
+/// the kit can make, with the waste that stays on for it.
 #[must_use]
-pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
-    let (kept, bores) = cutout::bored(job, Kept::of(placement), placement);
+pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Vec<Missing>, Findings) {
+    let (kept, bores) = cutout::bored(job, Kept::of(job, placement), placement);
     let mut course = Course {
         job,
         placement,
         kept,
         stone: job.slab.shape.outline().clone(),
         cuts: Vec::new(),
+        missing: Vec::new(),
         findings: Findings::default(),
     };
     let ring = course.kept.rings[0].clone();
@@ -60,17 +64,21 @@ pub fn plan(job: &Job, placement: &Placement) -> (Vec<Cut>, Findings) {
     }
     cutout::all(&mut course, &bores);
     course.say_why();
+    offsets::measure(&mut course.cuts);
     course
         .findings
-        .cautions
+        .warnings
         .extend(core::close(&course.cuts, &job.slab.begun.drilled));
     course.findings.append(rail::findings(job));
     let Course {
-        cuts, mut findings, ..
+        cuts,
+        missing,
+        mut findings,
+        ..
     } = course;
     once(&mut findings.stops);
-    once(&mut findings.cautions);
-    (cuts, findings)
+    once(&mut findings.warnings);
+    (cuts, missing, findings)
 }
 
 /// Each finding once, in the order they came.
@@ -126,9 +134,13 @@ impl Course<'_> {
             let next = waiting.iter().position(|trim| self.runs_off(trim));
             let Some(next) = next else { break };
             let trim = waiting.remove(next);
-            self.run_off(ring, &trim);
+            self.run_off(&trim);
         }
-        let piece = |trim: &Trim| ring.pieces.iter().position(|p| p.part == trim.part);
+        let piece = |trim: &Trim| {
+            ring.pieces
+                .iter()
+                .position(|p| p.parts.contains(&trim.part))
+        };
         waiting
             .iter()
             .filter(|trim| self.stone.chord(&trim.face, trim.middle).is_some())
@@ -142,11 +154,11 @@ impl Course<'_> {
         let slab = self.job.slab.shape.outline();
         for piece in ring.pieces.iter().filter(|p| p.sawn) {
             let Seg::Line(a, b) = piece.seg else { continue };
-            if trims.iter().any(|t| t.part == piece.part) {
+            if trims.iter().any(|t| t.part == piece.part()) {
                 continue;
             }
             let trim = Trim {
-                part: piece.part,
+                part: piece.part(),
                 face: Line::through(a, b),
                 middle: a.midpoint(b),
                 allowance_mm: piece.allowance_mm,
@@ -173,7 +185,7 @@ impl Course<'_> {
         low <= ends[0] - half && high >= ends[1] + half
     }
 
-    fn run_off(&mut self, ring: &Ring, trim: &Trim) {
+    fn run_off(&mut self, trim: &Trim) {
         let choice = disc::choose(self.job, Task::RunOff);
         self.findings.stops.extend(disc::too_small(&choice));
         let planned = straight::plan(self.job, self.placement, trim, &self.stone, choice.disc);
@@ -181,11 +193,12 @@ impl Course<'_> {
             self.push(cut);
             self.stone = kept;
         } else {
-            let name = self.placement.top.part_name(trim.part);
-            let stop = straight::no_room_for_guide(self.job, ring.whose, &name);
-            self.findings.stops.push(stop);
             // What the trim would have left, so that the others are still planned.
             if let Some(chord) = self.stone.chord(&trim.face, trim.middle) {
+                let name = self.placement.top.part_name(trim.part);
+                let line = Seg::Line(chord.start, chord.end);
+                let place = Spot::straight(Whose::Top, name, line);
+                self.lacks(straight::no_room_for_guide(self.job), place);
                 self.stone = chord.left;
             }
         }
@@ -206,7 +219,7 @@ impl Course<'_> {
     fn curves(&mut self, ring: &Ring) {
         self.relief(ring);
         for piece in 0..ring.pieces.len() {
-            if matches!(ring.pieces[piece].seg, Seg::Arc(arc) if arc.sweep > 0.0) {
+            if ring.pieces[piece].bulging().is_some() {
                 self.outside(ring, piece, Because::AfterTrims);
             }
         }
@@ -214,9 +227,9 @@ impl Course<'_> {
         let arcs = top.outline().segs().iter().zip(top.parts());
         for (seg, part) in arcs {
             let outside = matches!(seg, Seg::Arc(arc) if arc.sweep > 0.0);
-            if outside && ring.pieces.iter().all(|p| p.part != *part) {
+            if outside && ring.pieces.iter().all(|p| !p.parts.contains(part)) {
                 let caution = curve::ground_only(ring.whose, &top.part_name(*part));
-                self.findings.cautions.push(caution);
+                self.findings.warnings.push(caution);
             }
         }
     }
@@ -224,14 +237,12 @@ impl Course<'_> {
     /// The relief cuts that the curves' waste needs.
     fn relief(&mut self, ring: &Ring) {
         let disc = disc::choose(self.job, Task::Outside).disc;
-        let arcs = ring.pieces.iter().filter_map(|piece| match &piece.seg {
-            Seg::Arc(arc) if arc.sweep > 0.0 && self.job.top.ready_mm(piece.part).is_none() => {
-                Some(relief::Beside {
-                    part: piece.part,
-                    wanted: self.wanted(ring.whose, piece, arc, Because::AfterTrims),
-                })
-            }
-            _ => None,
+        let arcs = ring.pieces.iter().filter(|p| !p.ready);
+        let arcs = arcs.filter_map(|piece| {
+            Some(relief::Beside {
+                part: piece.part(),
+                wanted: self.wanted(ring.whose, piece, piece.bulging()?, Because::AfterTrims),
+            })
         });
         let arcs: Vec<relief::Beside<'_>> = arcs.collect();
         relief::before(self, &arcs, disc);

@@ -5,8 +5,10 @@
 
 mod finding;
 
-pub(crate) use finding::{GROUND, GROUND_IN_OPENING, NO_ARM, WITHOUT_ARM, WITHOUT_ARM_IN_OPENING};
+pub(crate) use finding::{GROUND, NO_ARM, WITHOUT_ARM};
 pub use finding::{against_jig, ground_only};
+
+use std::f64::consts::TAU;
 
 use serde::Serialize;
 
@@ -18,28 +20,11 @@ use super::hollow::Hollow;
 use super::kept::{Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
+use super::station::{Station, StruckStation, struck, taped};
 use super::tangents::Tangents;
 use super::{
     Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
 };
-
-/// Where the disc is lowered.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Station {
-    /// From 1, counter-clockwise along the arc.
-    pub number: usize,
-    /// Angle about the pivot, counter-clockwise from AB.
-    #[serde(serialize_with = "super::in_degrees")]
-    pub angle: f64,
-    /// Where the disc's near face touches the sawn arc: the mark to make.
-    pub touch: Point,
-    /// Straight distance from the mark before, mm; 0 at the first.
-    pub chord: f64,
-    /// Straight distance from the first mark, mm: errors of stepping off do not add up in it.
-    pub from_first: f64,
-    /// Whether there is stone to plunge into: not where an earlier cut has already been.
-    pub in_stone: bool,
-}
 
 /// What the pivot of the circle jig stands on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -72,7 +57,7 @@ pub enum Reach {
 pub struct CurveSetOut {
     /// Centre of the arc.
     pub pivot: Point,
-    /// Ties to the pivot: two, and a third as a check.
+    /// Ties to the pivot: two, and one or two more as checks.
     pub pivot_ties: Vec<Tie>,
     /// What the pivot stands on.
     pub pivot_on: PivotPlace,
@@ -89,6 +74,8 @@ pub struct CurveSetOut {
     pub step: f64,
     /// The stations in order.
     pub stations: Vec<Station>,
+    /// The stations that are struck before the first cut: the others are taped from them.
+    pub struck: Vec<StruckStation>,
     /// Half the length of the slot in the face, mm.
     pub slot_half: f64,
     /// Half the length of the slot at the underside, mm.
@@ -148,6 +135,7 @@ pub fn plan(
     let sawn = wanted.arc;
     let full_depth = full_depth(job);
     let sunk = Sunk::of(job, disc);
+    let whole = sawn.sweep >= TAU - 1e-9;
     let is_clear = |angle: f64| kept.is_clear_of(slot(sawn, angle, sunk.face_mm, disc.kerf));
     let (low, high) = clear_span(sawn.start, sawn.start + sawn.sweep, is_clear)?;
     let widest = widest_step(sawn.radius, job.passes.cusp_mm, sunk.under_mm);
@@ -158,15 +146,17 @@ pub fn plan(
         sweep: high - low,
         ..*sawn
     };
+    // Round a whole circle the last station would be the first one again.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let stations = stations(
         &reached,
         step,
-        count as usize,
+        count as usize + usize::from(!whole),
         stone,
         sunk.face_mm,
         disc.kerf,
     );
+    let stations = taped(&stations, whole);
     let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth);
     let cusp = cusp_height(sawn.radius, step);
     let length = sawn.radius * sawn.sweep;
@@ -185,6 +175,7 @@ pub fn plan(
         slot_half_under: sunk.under_mm,
         tangents: Tangents::round(sawn, job.passes.cusp_mm),
         inside: None,
+        struck: struck(job, &stations),
         stations: stations.clone(),
     };
     Some(Cut {
@@ -302,12 +293,11 @@ fn stations(
     kerf: f64,
 ) -> Vec<Station> {
     let mut stations: Vec<Station> = Vec::new();
-    for i in 0..=count {
+    for i in 0..count {
         #[allow(clippy::cast_precision_loss)]
         let angle = sawn.start + step * i as f64;
         let touch = sawn.at_angle(angle);
-        let to = |s: Option<&Station>| s.map_or(0.0, |s| s.touch.distance(touch));
-        let (chord, from_first) = (to(stations.last()), to(stations.first()));
+        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
         let out = Vector::at_angle(angle);
         // Just off the near face: a strip of waste thinner than the kerf is worth a plunge too.
         let slot = Line {
@@ -319,7 +309,8 @@ fn stations(
             angle,
             touch,
             chord,
-            from_first,
+            taped_from: i + 1,
+            taped: 0.0,
             in_stone: meets_stone(stone, &slot, slot_half),
         });
     }

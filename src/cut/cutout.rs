@@ -2,15 +2,23 @@
 //! between them, plunges along arcs, and the tails that hold the drop-out to the last.
 
 use crate::diag::{Finding, Phrase};
-use crate::geom::{Outline, SAME_MM, Seg};
+use crate::geom::{Outline, Region, SAME_MM, Seg, boolean};
 use crate::job::{CoreBit, Job};
 use crate::place::Placement;
+use crate::words::Value;
 
 use super::corner::GROUND_MM;
 use super::course::Course;
 use super::inside::Way;
-use super::kept::{Kept, Whose};
-use super::{Because, Hole, LeftOver, Remains, Removal, core};
+use super::kept::{ALL_ROUND, Kept, Whose};
+use super::rail::called;
+use super::{Because, Cut, Hole, LeftOver, Remains, Removal, core};
+
+pub(crate) const NARROWER_THAN_KERF: Phrase =
+    Phrase::of_job("opening-narrower-than-kerf").key("top.cutout.rectangle");
+/// The saw may take so much beyond the finished opening, mm²: the rounding of corners met by a core bit
+/// (judgement).
+const BEYOND_MM2: f64 = 5.0;
 
 /// A round opening that one core hole makes.
 #[derive(Clone, Debug)]
@@ -82,7 +90,7 @@ fn drill(course: &mut Course<'_>, bore: &Bore) {
     });
     let drilled = core::Drilled {
         whose: Whose::Cutout(bore.cutout),
-        name: "all round".into(),
+        name: ALL_ROUND.into(),
         bit: bore.bit,
         holes: vec![bore.hole],
         allowance_mm: bore.left_mm,
@@ -111,18 +119,24 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     if let Some(cut) = course.cuts.get_mut(first) {
         cut.because = Because::OpeningLast;
     }
-    if course.cuts.len() == first && course.job.top.cutouts[cutout].ready.is_empty() {
-        course.findings.stops.push(not_made(cutout));
-    }
+    let beyond = beyond(course, cutout, &course.cuts[first..]);
+    course.findings.stops.extend(beyond);
 }
 
-pub(crate) const NOT_MADE: Phrase = Phrase {
-    id: "opening-not-made",
-    title: "Nothing in the kit makes cutout {cutout}",
-    detail: "Neither a disc nor a core bit of the kit makes cutout {cutout}. The other stops say what would.",
-};
-
-fn not_made(cutout: usize) -> Finding {
-    let values = [Whose::Cutout(cutout).in_gap()];
-    Finding::of(&NOT_MADE, &values, "geometry")
+/// The stop for an opening that has no room for the kerf: sawn along one side, it would go into the kept
+/// stone at the other. Boolean of the slots in the face with the finished opening, n log n in their edges.
+fn beyond(course: &Course<'_>, cutout: usize, cuts: &[Cut]) -> Option<Finding> {
+    let sawn = cuts.iter().filter(|c| c.tool.disc().is_some());
+    let kerf = sawn.clone().map(|c| c.tool.width_mm()).reduce(f64::max)?;
+    let slots: Vec<Region> = sawn.flat_map(Cut::slots).map(Region::solid).collect();
+    let finished = course.placement.cutouts[cutout].shape.outline().clone();
+    let beyond = boolean::difference(&slots, &[finished]);
+    let area: f64 = beyond.iter().map(Region::area).sum();
+    let values = [
+        ("cutout", Value::count(cutout + 1)),
+        ("called", called(course.job, cutout)),
+        ("kerf", Value::fine(kerf)),
+    ];
+    let source = "geometry: the slots in the face against the finished opening";
+    (area > BEYOND_MM2).then(|| Finding::of(&NARROWER_THAN_KERF, values, source))
 }

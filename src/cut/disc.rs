@@ -1,7 +1,8 @@
 //! What a disc reaches, the shape of its cut, and which disc is put on for a cut.
 
-use crate::diag::{Finding, Phrase, number};
+use crate::diag::{Finding, Phrase};
 use crate::job::{Disc, DiscUse, Job};
+use crate::words::{Arg, Value};
 
 /// Deepest cut of a disc, mm: half of what its diameter exceeds the obstruction by, less everything
 /// between machine and stone.
@@ -161,13 +162,7 @@ fn cost(job: &Job, task: Task, disc: &Disc) -> (bool, f64, f64) {
     }
 }
 
-pub(crate) const TOO_SMALL: Phrase = Phrase {
-    id: "disc-too-small",
-    title: "The disc does not get through the stone",
-    detail: "\"{disc}\" cuts {deepest} mm deep at most (diameter {diameter}, obstruction {obstruction}, plate \
-             {plate} mm); {needed} mm are needed: {short} mm short. With the same flange a disc of at least \
-             {least} mm is needed, on a machine made for that size.",
-};
+pub(crate) const TOO_SMALL: Phrase = Phrase::of_job("disc-too-small");
 
 /// The stop for a disc that does not get through.
 #[must_use]
@@ -177,23 +172,23 @@ pub fn too_small(choice: &Choice<'_>) -> Option<Finding> {
     };
     let disc = choice.disc;
     let values = [
-        ("disc", disc.name.clone()),
-        ("deepest", number(deepest_mm(disc, choice.plate_mm), 1)),
-        ("diameter", number(disc.diameter, 0)),
-        ("obstruction", number(disc.obstruction, 0)),
-        ("plate", number(choice.plate_mm, 1)),
-        ("needed", number(choice.needed_mm, 1)),
-        ("short", number(short, 1)),
-        ("least", number(choice.least_diameter_mm().ceil(), 0)),
+        ("disc", disc.name.clone().into()),
+        ("deepest", Value::fine(deepest_mm(disc, choice.plate_mm))),
+        ("diameter", Value::size(disc.diameter)),
+        ("obstruction", Value::size(disc.obstruction)),
+        ("plate", Value::fine(choice.plate_mm)),
+        ("needed", Value::fine(choice.needed_mm)),
+        ("short", Value::fine(short)),
+        ("least", Value::size(choice.least_diameter_mm().ceil())),
     ];
     let source = "geometry: (diameter − obstruction) ÷ 2 − plate";
-    Some(Finding::of(&TOO_SMALL, &values, source))
+    Some(Finding::of(&TOO_SMALL, values, source))
 }
 
 /// What a disc of this obstruction must be to get through and to find room between two stops, for the gaps
 /// `least`, `shortest` and `most`, all mm, and `verdict`.
 #[must_use]
-pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> [(&'static str, String); 4] {
+pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> [Arg; 4] {
     let (h, least) = (choice.needed_mm, choice.least_diameter_mm());
     // 2·√(D·h − h²) ≤ room.
     let most = (room_mm * room_mm / 4.0 + h * h) / h;
@@ -204,9 +199,9 @@ pub fn that_would_fit(choice: &Choice<'_>, room_mm: f64) -> [(&'static str, Stri
         "So no disc does."
     };
     [
-        ("least", number(least.ceil(), 0)),
-        ("shortest", number(shortest, 0)),
-        ("most", number(most.floor(), 0)),
-        ("verdict", verdict.into()),
+        ("least", Value::size(least).up()),
+        ("shortest", Value::size(shortest).up()),
+        ("most", Value::size(most).down()),
+        ("verdict", Value::term(verdict)),
     ]
 }

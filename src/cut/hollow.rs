@@ -11,11 +11,12 @@ use serde::Serialize;
 use crate::geom::{Arc, Line, Outline, Point, Vector};
 use crate::job::{Disc, Finish, Job};
 
-use super::curve::{self, CurveSetOut, Station};
+use super::curve::{self, CurveSetOut};
 use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
+use super::station::{Station, struck, taped};
 use super::tangents::Tangents;
 use super::{Because, Cut, CutKind, LeftOver, Remains, Removal, Tool, passes};
 
@@ -108,6 +109,7 @@ pub fn plan(
     #[allow(clippy::cast_precision_loss)]
     let angles: Vec<f64> = (0..count).map(|i| low + step * i as f64).collect();
     let stations = stations(arc.centre, hollow.face_at, &angles, stone, sunk.face_mm);
+    let stations = taped(&stations, span.whole);
     let passes = passes::depths(
         job.passes.score_mm,
         job.passes.plunge_step_mm,
@@ -130,6 +132,7 @@ pub fn plan(
         slot_half_under: sunk.under_mm,
         tangents: Tangents::round(arc, job.passes.cusp_mm),
         inside: Some(hollow),
+        struck: struck(job, &stations),
         stations: stations.clone(),
     };
     let mut left_to_remove = left_beside(arc, hollow);
@@ -217,8 +220,7 @@ fn stations(
     for (i, &angle) in angles.iter().enumerate() {
         let out = Vector::at_angle(angle);
         let touch = pivot + out * face_at;
-        let to = |s: Option<&Station>| s.map_or(0.0, |s| s.touch.distance(touch));
-        let (chord, from_first) = (to(stations.last()), to(stations.first()));
+        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
         let slot = Line {
             point: touch - out * curve::WORTH_A_PLUNGE_MM,
             along: out.left(),
@@ -228,7 +230,8 @@ fn stations(
             angle,
             touch,
             chord,
-            from_first,
+            taped_from: i + 1,
+            taped: 0.0,
             in_stone: curve::meets_stone(stone, &slot, half),
         });
     }

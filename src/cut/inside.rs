@@ -4,11 +4,8 @@
 mod finding;
 mod near;
 
-pub use finding::findings;
-pub(crate) use finding::{
-    MUCH, MUCH_IN_OPENING, NEAREST, NEAREST_OF_OPENING, NO_BIT, NO_BIT_IN_OPENING, NO_DISC,
-    NO_DISC_IN_OPENING, RADIUS, RADIUS_OF_OPENING,
-};
+pub(crate) use finding::{MUCH, NEAREST, NO_BIT, NO_DISC, RADIUS};
+pub(super) use finding::{no_bit, told};
 
 use std::f64::consts::TAU;
 

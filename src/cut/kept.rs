@@ -2,10 +2,10 @@
 
 use std::f64::consts::PI;
 
-use crate::diag::Phrase;
 use crate::geom::{Arc, Line, Outline, Point, Region, SAME_MM, Seg, Side, seg};
-use crate::job::Part;
+use crate::job::{Job, Part};
 use crate::place::{EdgeUse, Placement};
+use crate::words::{Arg, Value};
 
 /// A tool may lie on the boundary, and over it by the rounding of the numbers, mm.
 const TOUCH_MM: f64 = 1e-3;
@@ -31,18 +31,18 @@ impl Whose {
         }
     }
 
-    /// Of two phrases the one for the top's own boundary or the one that names the opening.
-    pub(super) const fn says(self, [top, opening]: [&'static Phrase; 2]) -> &'static Phrase {
-        match self {
-            Self::Top => top,
-            Self::Cutout(_) => opening,
-        }
-    }
-
-    /// The cutout's number for the gap of a phrase; nothing in it for the top's own boundary.
-    pub(super) fn in_gap(self) -> (&'static str, String) {
-        let number = self.cutout_number();
-        ("cutout", number.map_or_else(String::new, |n| n.to_string()))
+    /// A piece of the boundary by its name, as findings say it.
+    #[must_use]
+    pub fn part(self, name: &str) -> Value {
+        let id = match name {
+            ALL_ROUND => ["part-all-round", "part-all-round-opening"],
+            _ if name.contains('-') => ["part-edge", "part-edge-opening"],
+            _ if name.contains(',') => ["part-corners", "part-corners-opening"],
+            _ => ["part-corner", "part-corner-opening"],
+        };
+        let mut gaps: Vec<Arg> = vec![("name", Value::name(name))];
+        gaps.extend(self.cutout_number().map(|n| ("cutout", Value::count(n))));
+        Value::message(id[gaps.len() - 1], gaps)
     }
 }
 
@@ -51,12 +51,14 @@ impl Whose {
 pub struct Piece {
     /// Where it runs, kept stone to its left.
     pub seg: Seg,
-    /// The edge or corner it belongs to.
-    pub part: Part,
-    /// Its name: `1-2` or `2`.
+    /// The edges or corners it belongs to: more than one where they lie on one circle.
+    pub parts: Vec<Part>,
+    /// Its name: `1-2`, `2`, `2, 3` where several corners are one curve, `all round` for a circle.
     pub name: String,
     /// Stone left on it, mm.
     pub allowance_mm: f64,
+    /// Whether its face is on the stone already and is not made again.
+    pub ready: bool,
     /// Whether the saw makes it; not when it lies on an edge of the slab.
     pub sawn: bool,
 }
@@ -124,19 +126,35 @@ impl Piece {
     /// The arc of a piece whose kept stone lies outside the circle.
     #[must_use]
     pub fn hollow(&self) -> Option<&Arc> {
+        self.arc().filter(|arc| arc.sweep < 0.0)
+    }
+
+    /// The arc of a piece whose kept stone lies inside the circle.
+    #[must_use]
+    pub fn bulging(&self) -> Option<&Arc> {
+        self.arc().filter(|arc| arc.sweep > 0.0)
+    }
+
+    fn arc(&self) -> Option<&Arc> {
         match &self.seg {
-            Seg::Arc(arc) if arc.sweep < 0.0 => Some(arc),
-            _ => None,
+            Seg::Arc(arc) => Some(arc),
+            Seg::Line(..) => None,
         }
+    }
+
+    /// The first of the edges and corners it belongs to.
+    #[must_use]
+    pub fn part(&self) -> Part {
+        self.parts[0]
     }
 }
 
 impl Kept {
     /// The kept stone of a placement: the sawn outlines of the top and of its cutouts.
     #[must_use]
-    pub fn of(placement: &Placement) -> Self {
-        let mut rings = vec![top_ring(placement)];
-        rings.extend((0..placement.cutouts.len()).map(|i| cutout_ring(placement, i)));
+    pub fn of(job: &Job, placement: &Placement) -> Self {
+        let mut rings = vec![top_ring(job, placement)];
+        rings.extend((0..placement.cutouts.len()).map(|i| cutout_ring(job, placement, i)));
         let region = Region {
             outer: placement.sawn.clone(),
             holes: placement.cutouts.iter().map(|c| c.sawn.clone()).collect(),
@@ -257,7 +275,7 @@ fn extremes(seg: &Seg, line: &Line) -> Vec<Point> {
     found
 }
 
-fn top_ring(placement: &Placement) -> Ring {
+fn top_ring(job: &Job, placement: &Placement) -> Ring {
     let pieces = placement.sawn.segs().iter().zip(&placement.sawn_parts);
     let pieces = pieces.map(|(seg, part)| {
         let (allowance_mm, sawn) = match part {
@@ -270,9 +288,10 @@ fn top_ring(placement: &Placement) -> Ring {
         };
         Piece {
             seg: *seg,
-            part: *part,
+            parts: vec![*part],
             name: placement.top.part_name(*part),
             allowance_mm,
+            ready: job.top.ready_mm(*part).is_some(),
             sawn,
         }
     });
@@ -282,15 +301,16 @@ fn top_ring(placement: &Placement) -> Ring {
     }
 }
 
-fn cutout_ring(placement: &Placement, cutout: usize) -> Ring {
+fn cutout_ring(job: &Job, placement: &Placement, cutout: usize) -> Ring {
     let opening = &placement.cutouts[cutout];
     let parts = opening.shape.parts().iter().zip(&opening.left_mm).rev();
     let pieces = opening.sawn.clockwise().into_iter().zip(parts);
     let pieces = pieces.map(|(seg, (part, left_mm))| Piece {
         seg,
-        part: *part,
+        parts: vec![*part],
         name: opening.shape.part_name(*part),
         allowance_mm: *left_mm,
+        ready: job.top.cutouts[cutout].ready_mm(*part).is_some(),
         sawn: true,
     });
     Ring {
@@ -299,39 +319,50 @@ fn cutout_ring(placement: &Placement, cutout: usize) -> Ring {
     }
 }
 
-/// Neighbouring pieces of one hollow circle made one, which is sawn in one go.
+/// Neighbouring arcs of one circle made one curve: it has one pivot and is cut in one go.
 fn joined(pieces: Vec<Piece>) -> Vec<Piece> {
     let mut whole: Vec<Piece> = Vec::new();
     for piece in pieces {
         match whole.last_mut() {
-            Some(last) if one_circle(last, &piece) => last.seg = longer(&last.seg, &piece.seg),
+            Some(last) if last.is_one_curve_with(&piece) => last.runs_on(piece),
             _ => whole.push(piece),
         }
     }
-    if whole.len() > 1
-        && let (Some(first), Some(last)) = (whole.first(), whole.last())
-        && one_circle(last, first)
+    let wraps = whole.len() > 1 && whole[whole.len() - 1].is_one_curve_with(&whole[0]);
+    if wraps && let Some(mut last) = whole.pop() {
+        last.runs_on(whole.remove(0));
+        whole.insert(0, last);
+    }
+    if let [only] = &mut whole[..]
+        && only.parts.len() > 1
     {
-        let seg = longer(&last.seg, &first.seg);
-        whole[0].seg = seg;
-        whole.pop();
+        ALL_ROUND.clone_into(&mut only.name);
     }
     whole
 }
 
-fn one_circle(a: &Piece, b: &Piece) -> bool {
-    let hollows = a.hollow().zip(b.hollow());
-    hollows.is_some_and(|(a, b)| {
-        a.centre.distance(b.centre) <= SAME_MM && (a.radius - b.radius).abs() <= SAME_MM
-    })
-}
+/// The name of a boundary that is one circle.
+pub const ALL_ROUND: &str = "all round";
 
-fn longer(a: &Seg, b: &Seg) -> Seg {
-    match (a, b) {
-        (Seg::Arc(a), Seg::Arc(b)) => Seg::Arc(Arc {
-            sweep: a.sweep + b.sweep,
-            ..*a
-        }),
-        _ => *a,
+impl Piece {
+    /// Whether another piece lies on the circle of this one, bends the same way, and is still to be made
+    /// when this one is.
+    fn is_one_curve_with(&self, other: &Self) -> bool {
+        let arcs = self.arc().zip(other.arc());
+        let one = arcs.is_some_and(|(a, b)| {
+            a.centre.distance(b.centre) <= SAME_MM
+                && (a.radius - b.radius).abs() <= SAME_MM
+                && a.sweep.signum() == b.sweep.signum()
+        });
+        one && self.ready == other.ready
+    }
+
+    /// Adds the piece that follows on the same circle.
+    fn runs_on(&mut self, next: Self) {
+        if let (Seg::Arc(own), Seg::Arc(more)) = (&mut self.seg, &next.seg) {
+            own.sweep += more.sweep;
+        }
+        self.name = format!("{}, {}", self.name, next.name);
+        self.parts.extend(next.parts);
     }
 }

@@ -1,6 +1,6 @@
 //! One corner, edge or arc of a boundary after another made: by core holes, stopped cuts, plunges.
 
-use crate::diag::{Finding, Phrase, number};
+use crate::diag::{Finding, Phrase};
 use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Finish, Part};
 
@@ -8,17 +8,14 @@ use super::course::Course;
 use super::disc::{self, Task};
 use super::inside::{self, Place, Way};
 use super::kept::{Piece, Ring, Whose};
+use super::missing::Spot;
 use super::{
     Because, Cut, Hole, LeftOver, Remains, Removal, core, corner, curve, hollow, stopped, straight,
     tail,
 };
+use crate::words::Value;
 
-pub(crate) const WITH_ANOTHER: Phrase = Phrase {
-    id: "sawn-with-another",
-    title: "Edge {edge} is sawn with the edge in line with it",
-    detail: "The trim of the edge in line with it makes edge {edge} too, and leaves {left} mm on it in place of \
-             {allowance} mm. Grind off the difference, {over} mm, or give both edges the same finish.",
-};
+pub(crate) const WITH_ANOTHER: Phrase = Phrase::of_job("sawn-with-another");
 
 impl Course<'_> {
     /// The inside corners and hollow arcs of a boundary that lie in the stone, and what is to be told.
@@ -28,10 +25,10 @@ impl Course<'_> {
         places.retain(|place| {
             let sides = [place.sides.before, place.sides.after];
             let sawn = match place.arc {
-                Some(arc) => !self.is_ready(ring.whose, ring.pieces[arc].part),
+                Some(arc) => !ring.pieces[arc].ready,
                 None => sides.iter().any(|p| {
                     let piece = &ring.pieces[*p];
-                    piece.sawn && !self.is_ready(ring.whose, piece.part)
+                    piece.sawn && !piece.ready
                 }),
             };
             let at = place.arc.map_or_else(
@@ -44,8 +41,11 @@ impl Course<'_> {
             self.drilled_before(ring, place);
         }
         for place in &places {
-            self.findings
-                .append(inside::findings(self.job, ring, place));
+            let told = inside::told(self.job, ring, place);
+            self.findings.warnings.extend(told.caution);
+            if let Some((cause, spot)) = told.missing {
+                self.lacks(cause, spot);
+            }
         }
         places
     }
@@ -80,7 +80,7 @@ impl Course<'_> {
                     bit: bored.bit,
                     holes: new,
                     allowance_mm: piece.allowance_mm,
-                    finish: self.finish(ring.whose, piece.part),
+                    finish: self.finish(ring.whose, piece.part()),
                     because: because.clone(),
                     left_to_remove: left.into_iter().collect(),
                 }),
@@ -111,7 +111,7 @@ impl Course<'_> {
             name: piece.name.clone(),
             arc,
             allowance_mm: piece.allowance_mm,
-            finish: self.finish(whose, piece.part),
+            finish: self.finish(whose, piece.part()),
             because,
         }
     }
@@ -120,7 +120,7 @@ impl Course<'_> {
     pub(super) fn outside(&mut self, ring: &Ring, piece: usize, because: Because) {
         let wanted = &ring.pieces[piece];
         let Seg::Arc(arc) = &wanted.seg else { return };
-        if self.is_ready(ring.whose, wanted.part) {
+        if wanted.ready {
             return;
         }
         let choice = disc::choose(self.job, Task::Outside);
@@ -135,7 +135,7 @@ impl Course<'_> {
             }
             _ => self
                 .findings
-                .cautions
+                .warnings
                 .push(curve::ground_only(ring.whose, &wanted.name)),
         }
     }
@@ -159,7 +159,7 @@ impl Course<'_> {
             let (a, b) = (rank(a), rank(b));
             a.0.cmp(&b.0).then(a.1.total_cmp(&b.1))
         });
-        order.retain(|p| !self.is_ready(ring.whose, ring.pieces[*p].part));
+        order.retain(|p| !ring.pieces[*p].ready);
         for piece in order {
             match ring.pieces[piece].seg {
                 Seg::Line(..) => self.stopped(ring, places, piece, because.clone()),
@@ -213,7 +213,7 @@ impl Course<'_> {
             face: Line::through(a, b),
             middle: a.midpoint(b),
             allowance_mm: wanted.allowance_mm,
-            finish: self.finish(ring.whose, wanted.part),
+            finish: self.finish(ring.whose, wanted.part()),
             stops: stops_of(ring, places, piece),
             holes: &holes,
             because,
@@ -232,8 +232,8 @@ impl Course<'_> {
             Ok(cut) => self.push(cut),
             Err(stopped::NotCut::NoStone) => self.sawn_with_another(&asked),
             Err(stopped::NotCut::NoGuide) => {
-                let stop = straight::no_room_for_guide(self.job, ring.whose, &wanted.name);
-                self.findings.stops.push(stop);
+                let place = Spot::of(ring, wanted, &wanted.name);
+                self.lacks(straight::no_room_for_guide(self.job), place);
             }
             Err(stopped::NotCut::NoRoom(room)) => self.row(&asked, (low, high), room, &choice),
         }
@@ -266,14 +266,14 @@ impl Course<'_> {
             by: Removal::Ground,
         });
         let values = [
-            ("edge", asked.name.clone()),
-            ("left", number(asked.allowance_mm + over, 1)),
-            ("allowance", number(asked.allowance_mm, 1)),
-            ("over", number(over, 1)),
+            ("edge", asked.name.clone().into()),
+            ("left", Value::fine(asked.allowance_mm + over)),
+            ("allowance", Value::fine(asked.allowance_mm)),
+            ("over", Value::fine(over)),
         ];
         let source = "geometry: the allowances of the two finishes";
-        let caution = Finding::of(&WITH_ANOTHER, &values, source);
-        self.findings.cautions.push(caution);
+        let caution = Finding::of(&WITH_ANOTHER, values, source);
+        self.findings.warnings.push(caution);
     }
 
     /// Core holes in a row where no disc finds room; a stop when no bit fits either.
@@ -286,8 +286,16 @@ impl Course<'_> {
     ) {
         let bored = corner::row(&self.job.core_bits, &self.kept, &asked.face, between);
         let Some(mut bored) = bored else {
-            let stop = stopped::too_short(self.job, asked, room_mm, choice);
-            self.findings.stops.push(stop);
+            let [from, to] = [between.0, between.1].map(|at| asked.face.at(at));
+            let place = Spot::straight(asked.whose, asked.name.clone(), Seg::Line(from, to));
+            // Where a bit is wanted already, it makes this cut as well.
+            let no_bit = inside::no_bit(self.job);
+            let cause = if self.is_missing(&no_bit) {
+                no_bit
+            } else {
+                stopped::too_short(self.job, room_mm, choice)
+            };
+            self.lacks(cause, place);
             return;
         };
         let (holes, ground_mm) = corner::beside_those_there(&bored, asked.holes);
@@ -323,7 +331,7 @@ impl Course<'_> {
             arc,
             joints: [ring.before(piece), piece].map(|p| ring.joint_after(p)),
             allowance_mm: wanted.allowance_mm,
-            finish: self.finish(ring.whose, wanted.part),
+            finish: self.finish(ring.whose, wanted.part()),
             because,
         };
         let cut = hollow::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);

@@ -9,6 +9,7 @@
 //! | [`passes`] | the depths, one after another |
 //! | [`set_out`] | marks and ties from named corners |
 //! | [`kept`] | the boundary of the kept stone, and what is clear of it |
+//! | [`station`] | stations of a curve, and which are struck before the first cut |
 //! | [`straight`] | straight cuts along a guide, and the trims that run off |
 //! | [`stopped`] | straight cuts that stop inside the stone |
 //! | [`resumed`] | what is there already when a job goes on after a repair |
@@ -24,6 +25,7 @@
 //! | [`core`] | core holes as a cut |
 //! | [`cutout`] | an opening: holes, cuts between them, the drop-out |
 //! | [`rail`] | stone left beside openings and inside corners |
+//! | [`missing`] | what nothing in the kit makes, one stop for each cause |
 //! | [`bearer`] | where the stone is borne along a cut |
 //! | [`consumable`] | time, water, tape |
 
@@ -40,6 +42,8 @@ pub mod hollow;
 pub mod inside;
 pub mod kept;
 pub(crate) mod making;
+pub mod missing;
+mod offsets;
 pub mod ordinates;
 pub mod passes;
 pub mod practice;
@@ -47,6 +51,7 @@ pub mod rail;
 pub mod relief;
 pub mod resumed;
 pub mod set_out;
+pub mod station;
 pub mod stopped;
 pub mod straight;
 mod tail;
@@ -61,13 +66,15 @@ pub use bearer::Bearers;
 pub use consumable::Consumables;
 pub use core::CentreMark;
 pub use course::plan;
-pub use curve::{CurveSetOut, PivotPlace, Reach, Station};
+pub use curve::{CurveSetOut, PivotPlace, Reach};
 pub use hollow::Hollow;
+pub use offsets::Offset;
 pub use ordinates::{ChordEnd, Ordinate, OrdinateSetOut, StationMarks};
 pub use practice::{Clearance, MarkedEnd, Practice, PracticeMark};
 pub use set_out::{EdgeMark, Tie};
+pub use station::{Station, StruckStation};
 pub use stopped::Stop;
-pub use straight::{GuideSide, MarkedLine, RunEnd, SetUp, StraightSetOut};
+pub use straight::{FromCorner, GuideSide, MarkedLine, RunEnd, SetUp, StraightSetOut};
 
 /// What kind of cut it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -129,7 +136,8 @@ pub struct Cut {
     pub number: usize,
     /// Straight, curve or core holes.
     pub kind: CutKind,
-    /// The edge (`1-2`) or corner (`2`) that it makes, of the top or of the cutout.
+    /// The edge (`1-2`), the corner (`2`), the corners (`2, 3`) or the whole circle (`all round`) that it makes,
+    /// of the top or of the cutout.
     pub edge: String,
     /// The cutout it belongs to, counted from 1; nothing for the top's own outline.
     pub cutout: Option<usize>,
@@ -172,6 +180,19 @@ pub struct Cut {
     pub left_to_remove: Vec<LeftOver>,
     /// Where the stone is borne along it.
     pub bearers: Option<Bearers>,
+}
+
+/// What part of a boundary a cut makes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Makes {
+    /// One edge.
+    Edge,
+    /// One corner.
+    Corner,
+    /// Several corners or edges: the arcs of one circle, or the holes of one bit.
+    Several,
+    /// A circle.
+    Circle,
 }
 
 /// How a cut is set out.
@@ -287,7 +308,8 @@ pub enum Removal {
     Ground,
     /// With a diamond wire or rod from the core hole beside it.
     FromCoreHole,
-    /// Cut from below, the stone turned over, the rest by hand.
+    /// Low down at the underside, with no hole beside it: taken out last, with a core bit in the waste, the rest
+    /// ground off.
     FromBelow,
 }
 
@@ -369,6 +391,20 @@ impl Cut {
             frees: Vec::new(),
             left_to_remove: Vec::new(),
             bearers: None,
+        }
+    }
+
+    /// What part of the boundary it makes.
+    #[must_use]
+    pub fn makes(&self) -> Makes {
+        if self.edge == kept::ALL_ROUND {
+            Makes::Circle
+        } else if self.edge.contains(", ") {
+            Makes::Several
+        } else if self.edge.contains('-') {
+            Makes::Edge
+        } else {
+            Makes::Corner
         }
     }
 

@@ -13,6 +13,7 @@ use crate::job::Job;
 use super::SetOut;
 use super::curve::{CurveSetOut, Reach};
 use super::kept::Kept;
+use super::offsets::Offset;
 use super::set_out::{Tie, point_ties};
 
 /// From a station to each of the two marks of the guide's edge, mm (judgement: far enough apart to lay a
@@ -44,8 +45,10 @@ pub struct OrdinateSetOut {
 pub struct ChordEnd {
     /// Where it is.
     pub at: Point,
-    /// Ties to it: two, and a third as a check.
+    /// Ties to it: two, and one or two more as checks.
     pub ties: Vec<Tie>,
+    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
+    pub offsets: Vec<Offset>,
 }
 
 /// The marks of one station.
@@ -131,6 +134,7 @@ pub fn arm_or_chord(job: &Job, kept: &Kept, arc: &Arc, curve: CurveSetOut) -> Se
     let end = |at: Point| ChordEnd {
         at,
         ties: point_ties(&job.slab.shape, at),
+        offsets: Vec::new(),
     };
     // Kept stone lies towards the centre of an outside arc and away from that of a hollow one.
     let inwards = -arc.sweep.signum() * job.guide.offset_mm;

@@ -1,7 +1,8 @@
-//! A practice cut and three practice plunges in waste, before the first real cut.
+//! A practice cut and, in a job with curves, three practice plunges in waste, before the first real cut.
 //!
-//! They give the jigs' offsets and the cutting rate. They lie inside one offcut, clear of the top, and in
-//! the offcut that is worth least; only where that has no room in a better one.
+//! They give the jigs' offsets and the cutting rate. They lie inside one offcut, the largest that falls
+//! early, never in an opening: at least the least strip from the edges of the slab and from every flaw, as
+//! far from the kept stone as there is room, where the guide has stone to lie on and the clamps reach it.
 
 use serde::Serialize;
 
@@ -9,16 +10,14 @@ use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
-use super::field::Field;
+use super::field::{Field, Ground, Room};
 use super::set_out::{Tie, point_ties};
-use super::{Pass, Stroke, StrokeKind, passes};
+use super::{Cut, CutKind, Pass, Stroke, StrokeKind, passes};
 
 /// Wanted between practice strokes and the top with its allowances, mm (judgement).
 pub const CLEAR_MM: f64 = 50.0;
 /// Least that is accepted where there is no more room, mm (judgement: a slip of the hand).
 const LEAST_CLEAR_MM: f64 = 10.0;
-/// From a practice slot to the offcut's own boundary, mm (judgement: it stays one piece).
-pub(super) const IN_OFFCUT_MM: f64 = 5.0;
 /// Between practice slots, mm (judgement).
 pub(super) const BETWEEN_MM: f64 = 12.0;
 /// Length of the practice cut in the face, mm (judgement: long enough to time).
@@ -37,7 +36,7 @@ const PLUNGES: u32 = 3;
 pub struct Practice {
     /// The cut; nothing when no offcut has room for it: another piece of the same stone is used.
     pub cut: Option<PracticeMark>,
-    /// The plunges; nothing when no offcut has room for them.
+    /// The plunges; nothing when the job has no curves, or no offcut has room for them.
     pub plunges: Option<PracticeMark>,
 }
 
@@ -93,7 +92,7 @@ impl Clearance {
 pub struct MarkedEnd {
     /// Where it is.
     pub at: Point,
-    /// Ties to it: two, and a third as a check.
+    /// Ties to it: two, and one or two more as checks.
     pub ties: Vec<Tie>,
 }
 
@@ -104,26 +103,42 @@ pub struct Offcut<'a> {
     pub name: &'a str,
     /// Its boundaries: outer ones counter-clockwise, holes clockwise.
     pub rings: &'a [Vec<Seg>],
-    /// What it is worth, mm²: the best rectangle in it.
-    pub worth_mm2: f64,
+    /// Its area, mm².
+    pub area_mm2: f64,
+    /// The cut that frees it.
+    pub after_cut: usize,
 }
 
 /// Finds the places; `sawn` are the boundaries of the top with its allowances: its own and its openings'.
 #[must_use]
-pub fn plan(job: &Job, sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
-    let mut order: Vec<&Offcut<'_>> = offcuts.iter().collect();
-    order.sort_by(|a, b| a.worth_mm2.total_cmp(&b.worth_mm2));
-    let run_disc = disc::choose(job, Task::RunOff).disc;
-    let plunge_disc = disc::choose(job, Task::Outside).disc;
-    let cut = Wanted::cut(job, run_disc);
-    let cut_at = cut.place(sawn, &order, None);
-    let plunges = Wanted::plunges(job, plunge_disc);
+pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
+    let order = early_first(cuts, offcuts);
+    let ground = Ground { job, sawn };
+    let cut = Wanted::cut(job, disc::choose(job, Task::RunOff).disc);
+    let cut_at = cut.place(&ground, &order, None);
     let taken = cut_at.as_ref().map(|p| p.field.clone());
-    let plunges_at = plunges.place(sawn, &order, taken.as_ref());
+    let has_curves = cuts.iter().any(|c| c.kind == CutKind::Curve);
+    let plunges = Wanted::plunges(job, disc::choose(job, Task::Outside).disc);
+    let plunges_at = has_curves
+        .then(|| plunges.place(&ground, &order, taken.as_ref()))
+        .flatten();
     Practice {
         cut: cut_at.map(|place| cut.marked(job, &place)),
         plunges: plunges_at.map(|place| plunges.marked(job, &place)),
     }
+}
+
+/// Offcuts that no opening drops, those of straight cuts before those of curves, the largest first.
+fn early_first<'p, 'o>(cuts: &[Cut], offcuts: &'p [Offcut<'o>]) -> Vec<&'p Offcut<'o>> {
+    let freed_by = |o: &Offcut<'_>| cuts.iter().find(|c| c.number == o.after_cut);
+    let outside = |o: &&Offcut<'_>| freed_by(o).is_some_and(|c| c.cutout.is_none());
+    let late = |o: &Offcut<'_>| freed_by(o).is_some_and(|c| c.kind == CutKind::Curve);
+    let mut order: Vec<&Offcut<'o>> = offcuts.iter().filter(outside).collect();
+    order.sort_by(|a, b| {
+        let larger = b.area_mm2.total_cmp(&a.area_mm2);
+        late(a).cmp(&late(b)).then(larger)
+    });
+    order
 }
 
 /// What is wanted: a field of a length along the disc and a width across it.
@@ -184,16 +199,16 @@ impl<'a> Wanted<'a> {
         self.disc.kerf + f64::from(self.count - 1) * self.apart()
     }
 
-    /// The place in the offcut worth least that is clear enough; else the one with the largest clearance.
+    /// The place in the first offcut that is clear enough; else the one with the largest clearance.
     fn place<'o>(
         &self,
-        sawn: &[Outline],
+        ground: &Ground<'_>,
         order: &[&Offcut<'o>],
         taken: Option<&Field>,
     ) -> Option<Place<'o>> {
         let mut widest: Option<Place<'o>> = None;
         for offcut in order {
-            let Some((clearance, field)) = self.best_in(sawn, offcut, taken) else {
+            let Some((clearance, field)) = self.best_in(ground, offcut, taken) else {
                 continue;
             };
             let better = widest.as_ref().is_none_or(|w| clearance > w.clearance);
@@ -214,26 +229,29 @@ impl<'a> Wanted<'a> {
     /// The place in one offcut farthest from the top.
     fn best_in(
         &self,
-        sawn: &[Outline],
+        ground: &Ground<'_>,
         offcut: &Offcut<'_>,
         taken: Option<&Field>,
     ) -> Option<(f64, Field)> {
         let (outer, holes) = sorted(offcut.rings);
+        let least_mm = ground.job.place.least_strip_mm;
         let mut best: Option<(f64, Field)> = None;
         for ring in &outer {
+            let room = Room {
+                ring,
+                holes: &holes,
+                least_mm,
+            };
             for along in directions(ring) {
-                for field in self.fields(ring, along) {
-                    let free = field.lies_in(ring)
-                        && holes.iter().all(|h| field.is_clear_of(h))
-                        && taken.is_none_or(|t| field.is_apart_from(t));
-                    if !free {
-                        continue;
-                    }
-                    let clearance = sawn
-                        .iter()
-                        .map(|s| field.distance(s))
-                        .fold(f64::INFINITY, f64::min);
-                    if best.as_ref().is_none_or(|b| clearance > b.0 + SAME_MM) {
+                for field in self.fields(ring, along, least_mm) {
+                    let clearance = ground.clearance(&field);
+                    let better = best.as_ref().is_none_or(|b| clearance > b.0 + SAME_MM);
+                    let free = better
+                        && room.holds(&field)
+                        && taken.is_none_or(|t| field.is_apart_from(t))
+                        && ground.is_sound(&field)
+                        && (self.run == 0.0 || ground.has_guide(&field));
+                    if free {
                         best = Some((clearance, field));
                     }
                 }
@@ -243,7 +261,7 @@ impl<'a> Wanted<'a> {
     }
 
     /// Fields laid over the box round an offcut in a direction.
-    fn fields(&self, ring: &Outline, along: Vector) -> Vec<Field> {
+    fn fields(&self, ring: &Outline, along: Vector, least_mm: f64) -> Vec<Field> {
         let right = along.right();
         let span = |by: Vector| {
             let feet = ring.flattened().into_iter().map(|p| p.to_vector().dot(by));
@@ -253,7 +271,7 @@ impl<'a> Wanted<'a> {
         };
         let (long, wide) = (self.length(), self.width());
         let steps = |(low, high): (f64, f64), size: f64| -> Vec<f64> {
-            let (low, high) = (low + IN_OFFCUT_MM, high - IN_OFFCUT_MM - size);
+            let (low, high) = (low + least_mm, high - least_mm - size);
             if high < low {
                 return Vec::new();
             }

@@ -2,9 +2,10 @@
 
 use std::f64::consts::FRAC_PI_4;
 
-use crate::diag::{Finding, Findings, Phrase, number};
+use crate::diag::{Finding, Findings, Phrase};
 use crate::geom::{Outline, Point, Seg, Side};
 use crate::job::{Cutout, Job};
+use crate::words::{Arg, Value};
 
 /// Least rail between an opening and an edge, mm. Published for the front and the back; taken for the
 /// sides as well.
@@ -20,35 +21,12 @@ const SOURCE: &str = "a single trade page restating a design manual for stone wo
                       and behind, 125 mm with a tap hole, 70 mm between bowls; the sides by judgement \
                       as the front";
 
-pub(crate) const NARROW: Phrase = Phrase {
-    id: "rail-too-narrow",
-    title: "Cutout {cutout}{called} leaves too narrow a rail at {edge}",
-    detail: "cutout {cutout} leaves a {rail} of {width} mm{tap}, least {least} mm; move it {by} mm {away}. That rail \
-             lies along {edge} of the top.",
-};
-pub(crate) const NARROW_BETWEEN: Phrase = Phrase {
-    id: "rail-too-narrow-between",
-    title: "Cutouts {first}{called_first} and {second}{called_second} leave too narrow a rail between them",
-    detail: "cutouts {first} and {second} leave a rail of {width} mm between them, least {least} mm; move them \
-             {by} mm apart.",
-};
-pub(crate) const STRIP: Phrase = Phrase {
-    id: "hangs-on-a-strip",
-    title: "Only {about} mm of stone are left between cutout {cutout} and the edge",
-    detail: STRIP_WORDS,
-};
-pub(crate) const STRIP_BETWEEN: Phrase = Phrase {
-    id: "hangs-on-a-strip-between",
-    title: "Only {about} mm of stone are left between cutouts {first} and {second}",
-    detail: STRIP_WORDS,
-};
-pub(crate) const STRIP_AT_CORNER: Phrase = Phrase {
-    id: "hangs-on-a-strip-corner",
-    title: "Only {about} mm of stone are left behind the inside corner at {edge}",
-    detail: STRIP_WORDS,
-};
-const STRIP_WORDS: &str = "That strip is {width} mm wide, narrower than the stone is thick ({thick} mm). It breaks in \
-                           the sawing or in the lifting. Move or change what leaves it, to at least {least} mm.";
+pub(crate) const NARROW: Phrase = Phrase::of_job("rail-too-narrow");
+pub(crate) const NARROW_BOTH: Phrase = Phrase::of_job("rails-add-up");
+pub(crate) const NARROW_BETWEEN: Phrase = Phrase::of_job("rail-too-narrow-between");
+pub(crate) const STRIP: Phrase = Phrase::of_job("hangs-on-a-strip");
+pub(crate) const STRIP_BETWEEN: Phrase = Phrase::of_job("hangs-on-a-strip-between");
+pub(crate) const STRIP_AT_CORNER: Phrase = Phrase::of_job("hangs-on-a-strip-corner");
 
 /// Where an edge of the top lies as one stands before it, corner 1 at the near left.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -80,6 +58,15 @@ impl Way {
         }
     }
 
+    const fn opposite(self) -> Self {
+        match self {
+            Self::Front => Self::Back,
+            Self::Right => Self::Left,
+            Self::Back => Self::Front,
+            Self::Left => Self::Right,
+        }
+    }
+
     const fn away(self) -> &'static str {
         match self {
             Self::Front => "back",
@@ -97,9 +84,9 @@ pub fn findings(job: &Job) -> Findings {
     let mut findings = Findings::default();
     for i in 0..job.top.cutouts.len() {
         let told: Vec<Finding> = to_edges(job, i);
-        findings.cautions.extend(told);
+        findings.warnings.extend(told);
         for j in i + 1..job.top.cutouts.len() {
-            findings.cautions.extend(between(job, i, j));
+            findings.warnings.extend(between(job, i, j));
         }
     }
     findings.stops.extend(hangs(job));
@@ -128,60 +115,125 @@ pub fn narrowest(a: &[Seg], b: &[Seg]) -> f64 {
 /// point lies within a thousandth of its length of one of these.
 const SHARES: u32 = 256;
 
+/// The stone between an opening and the nearest edge on one side of it.
+#[derive(Clone, Debug)]
+struct Beside {
+    way: Way,
+    width_mm: f64,
+    least_mm: f64,
+    edge: String,
+}
+
+impl Beside {
+    fn missing_mm(&self) -> f64 {
+        self.least_mm - self.width_mm
+    }
+
+    fn is_narrow(&self) -> bool {
+        self.missing_mm() > TOLD_MM
+    }
+
+    /// What its words say of it, the gaps named for the one rail or for the one opposite.
+    fn values(&self, gaps: [&'static str; 4]) -> [Arg; 4] {
+        let tap = if self.least_mm > EDGE_MM {
+            Value::term(" with its tap hole")
+        } else {
+            Value::Nothing
+        };
+        let [rail, width, tap_gap, least] = gaps;
+        [
+            (rail, Value::term(self.way.rail())),
+            (width, Value::size(self.width_mm)),
+            (tap_gap, tap),
+            (least, Value::size(self.least_mm)),
+        ]
+    }
+}
+
+/// A rail too narrow by less than this is not told, mm: no tape shows it.
+const TOLD_MM: f64 = 0.05;
+
+/// The cautions for an opening: to move it where the rail opposite has that much to give, and what the two
+/// add up to where it has not.
 fn to_edges(job: &Job, cutout: usize) -> Vec<Finding> {
-    let opening = &job.top.cutouts[cutout];
-    if is_tap(opening) {
+    if is_tap(&job.top.cutouts[cutout]) {
         return Vec::new();
     }
-    let shape = &job.top.shape;
-    let pieces = shape.outline().segs().iter().zip(shape.parts());
-    let mut worst: Vec<(Way, f64, f64, String)> = Vec::new();
-    for (edge, part) in pieces {
-        let own = opening.shape.outline().segs();
-        let width = narrowest(own, std::slice::from_ref(edge));
-        let way = Way::of(edge);
-        let least = if tap_in_rail(job, opening, edge, width) {
-            TAP_MM
-        } else {
-            EDGE_MM
+    let rails = beside(job, cutout);
+    let mut told: Vec<Finding> = Vec::new();
+    for rail in rails.iter().filter(|r| r.is_narrow()) {
+        let opposite = rails.iter().find(|r| r.way == rail.way.opposite());
+        let short = opposite.map_or(0.0, |o| o.missing_mm() + rail.missing_mm());
+        let finding = match opposite {
+            Some(other) if short > TOLD_MM => add_up(job, cutout, rail, other, short),
+            _ => narrow(job, cutout, rail),
         };
-        let name = shape.part_name(*part);
-        match worst.iter_mut().find(|w| w.0 == way) {
-            Some(w) if least - width > w.2 - w.1 => *w = (way, width, least, name),
-            Some(_) => {}
-            None => worst.push((way, width, least, name)),
+        let second = opposite.is_some_and(|o| o.is_narrow() && short > TOLD_MM);
+        // Of two that are both too narrow the first tells both.
+        if !(second && matches!(rail.way, Way::Back | Way::Left)) {
+            told.push(finding);
         }
     }
-    let narrow = worst.into_iter().filter(|w| w.2 - w.1 > 0.05);
-    let told = |(way, width, least, edge): (Way, f64, f64, String)| {
-        let tap = if least > EDGE_MM {
-            " with its tap hole"
-        } else {
-            ""
+    told
+}
+
+/// The narrowest place on each side of an opening, against what is asked for there.
+fn beside(job: &Job, cutout: usize) -> Vec<Beside> {
+    let opening = &job.top.cutouts[cutout];
+    let shape = &job.top.shape;
+    let mut worst: Vec<Beside> = Vec::new();
+    for (edge, part) in shape.outline().segs().iter().zip(shape.parts()) {
+        let own = opening.shape.outline().segs();
+        let width_mm = narrowest(own, std::slice::from_ref(edge));
+        let tap = tap_in_rail(job, opening, edge, width_mm);
+        let found = Beside {
+            way: Way::of(edge),
+            width_mm,
+            least_mm: if tap { TAP_MM } else { EDGE_MM },
+            edge: shape.part_name(*part),
         };
-        let values = [
-            ("cutout", (cutout + 1).to_string()),
-            ("called", called(job, cutout)),
-            ("edge", edge),
-            ("rail", way.rail().to_owned()),
-            ("width", number(width, 0)),
-            ("tap", tap.to_owned()),
-            ("least", number(least, 0)),
-            ("by", number((least - width).ceil(), 0)),
-            ("away", way.away().to_owned()),
-        ];
-        Finding::of(&NARROW, &values, SOURCE)
-    };
-    narrow.map(told).collect()
+        match worst.iter_mut().find(|w| w.way == found.way) {
+            Some(w) if found.missing_mm() > w.missing_mm() => *w = found,
+            Some(_) => {}
+            None => worst.push(found),
+        }
+    }
+    worst
+}
+
+fn narrow(job: &Job, cutout: usize, rail: &Beside) -> Finding {
+    let mut values = vec![
+        ("cutout", Value::count(cutout + 1)),
+        ("called", called(job, cutout)),
+        ("edge", Value::name(rail.edge.clone())),
+        ("by", Value::size(rail.missing_mm()).up()),
+        ("away", Value::term(rail.way.away())),
+    ];
+    values.extend(rail.values(["rail", "width", "tap", "least"]));
+    Finding::of(&NARROW, values, SOURCE)
+}
+
+/// Two rails on opposite sides that are too narrow together: moving the opening helps neither.
+fn add_up(job: &Job, cutout: usize, rail: &Beside, other: &Beside, short: f64) -> Finding {
+    let mut values = vec![
+        ("cutout", Value::count(cutout + 1)),
+        ("called", called(job, cutout)),
+        ("sum", Value::size(rail.width_mm + other.width_mm)),
+        ("needed", Value::size(rail.least_mm + other.least_mm)),
+        ("short", Value::size(short).up()),
+    ];
+    values.extend(rail.values(["rail", "width", "tap", "least"]));
+    values.extend(other.values(["other", "other_width", "other_tap", "other_least"]));
+    Finding::of(&NARROW_BOTH, values, SOURCE)
 }
 
 /// What the job calls a cutout, in brackets behind its number; nothing when it has no name of its own.
-fn called(job: &Job, cutout: usize) -> String {
+pub(super) fn called(job: &Job, cutout: usize) -> Value {
     let what = &job.top.cutouts[cutout].what;
     if *what == format!("cutout {}", cutout + 1) {
-        String::new()
+        Value::Nothing
     } else {
-        format!(" ({what})")
+        Value::message("cutout-called", [("name", Value::name(what.clone()))])
     }
 }
 
@@ -205,35 +257,35 @@ fn between(job: &Job, i: usize, j: usize) -> Option<Finding> {
     }
     let width = narrowest(a.shape.outline().segs(), b.shape.outline().segs());
     let values = [
-        ("first", (i + 1).to_string()),
+        ("first", Value::count(i + 1)),
         ("called_first", called(job, i)),
-        ("second", (j + 1).to_string()),
+        ("second", Value::count(j + 1)),
         ("called_second", called(job, j)),
-        ("width", number(width, 0)),
-        ("least", number(BETWEEN_MM, 0)),
-        ("by", number((BETWEEN_MM - width).ceil(), 0)),
+        ("width", Value::size(width)),
+        ("least", Value::size(BETWEEN_MM)),
+        ("by", Value::size(BETWEEN_MM - width).up()),
     ];
-    (BETWEEN_MM - width > 0.05).then(|| Finding::of(&NARROW_BETWEEN, &values, SOURCE))
+    (BETWEEN_MM - width > TOLD_MM).then(|| Finding::of(&NARROW_BETWEEN, values, SOURCE))
 }
 
 /// A strip of kept stone: its width, mm, and how its finding names the place.
 struct Strip {
     width_mm: f64,
     phrase: &'static Phrase,
-    place: Vec<(&'static str, String)>,
+    place: Vec<Arg>,
 }
 
 impl Strip {
     /// The stop for it in stone of a thickness, mm.
     fn told(mut self, thick: f64) -> Finding {
         self.place.extend([
-            ("about", number(self.width_mm, 0)),
-            ("width", number(self.width_mm, 1)),
-            ("thick", number(thick, 1)),
-            ("least", number(thick.ceil(), 0)),
+            ("about", Value::size(self.width_mm)),
+            ("width", Value::fine(self.width_mm)),
+            ("thick", Value::fine(thick)),
+            ("least", Value::size(thick.ceil())),
         ]);
         let source = "judgement: a strip as wide as the stone is thick";
-        Finding::of(self.phrase, &self.place, source)
+        Finding::of(self.phrase, self.place, source)
     }
 }
 
@@ -247,17 +299,19 @@ fn hangs(job: &Job) -> Vec<Finding> {
     let outline = job.top.shape.outline();
     for (i, a) in job.top.cutouts.iter().enumerate() {
         let own = a.shape.outline().segs();
-        let first = (i + 1).to_string();
         strips.push(Strip {
             width_mm: narrowest(own, outline.segs()),
             phrase: &STRIP,
-            place: vec![("cutout", first.clone())],
+            place: vec![("cutout", Value::count(i + 1))],
         });
         for (j, b) in job.top.cutouts.iter().enumerate().skip(i + 1) {
             strips.push(Strip {
                 width_mm: narrowest(own, b.shape.outline().segs()),
                 phrase: &STRIP_BETWEEN,
-                place: vec![("first", first.clone()), ("second", (j + 1).to_string())],
+                place: vec![
+                    ("first", Value::count(i + 1)),
+                    ("second", Value::count(j + 1)),
+                ],
             });
         }
     }
@@ -296,7 +350,7 @@ fn legs(job: &Job, outline: &Outline) -> Vec<Strip> {
         found.push(Strip {
             width_mm: widths.fold(f64::INFINITY, f64::min),
             phrase: &STRIP_AT_CORNER,
-            place: vec![("edge", name)],
+            place: vec![("edge", Value::name(name))],
         });
     }
     found

@@ -6,24 +6,26 @@
 //! the last ring frees. What such a cut frees lies on bearers like the waste of any trim; while it is
 //! little too heavy to be held, it is parted again by parallel cuts.
 
+use std::f64::consts::FRAC_PI_2;
+
 use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, Vector, boolean};
 use crate::job::{Disc, Finish, Job, Part};
 use crate::place::{Trim, TrimEnd};
 
 use super::course::Course;
-use super::curve::Station;
 use super::disc::{self, Task};
+use super::station::Station;
 use super::{Because, Cut, CutKind, curve, straight};
 
 /// From the sawn arc to the near face of a relief cut, mm (judgement: the guide's error and a little
 /// more).
 pub const CLEAR_MM: f64 = 5.0;
-/// Most relief cuts for each curve (judgement: more sawing than it saves lifting).
+/// Most relief cuts for each quarter circle of a curve (judgement: more sawing than it saves lifting).
 const MOST_CUTS: usize = 8;
 /// What one tangent cut frees is parted by parallel cuts into at most so many pieces (judgement: what is
 /// heavier lies on bearers anyway).
 const MOST_STRIPS: f64 = 3.0;
-/// Places tried along an arc for a tangent cut.
+/// Places tried along each quarter circle of an arc for a tangent cut.
 const TRIED: u32 = 24;
 /// A relief cut that takes off less than this share of the heaviest piece is not worth making (judgement).
 const LEAST_SHARE: f64 = 0.1;
@@ -40,7 +42,8 @@ pub(super) struct Beside<'a> {
 /// curves' own.
 pub(super) fn before(course: &mut Course<'_>, curves: &[Beside<'_>], disc: &Disc) {
     let most = most_mm2(course.job);
-    let enough = MOST_CUTS * curves.len();
+    let quarters: u32 = curves.iter().map(|c| quarters(c.wanted.arc)).sum();
+    let enough = MOST_CUTS * quarters as usize;
     let first = course.cuts.len();
     loop {
         let heaviest = heaviest(course, curves, disc);
@@ -55,6 +58,14 @@ pub(super) fn before(course: &mut Course<'_>, curves: &[Beside<'_>], disc: &Disc
             return;
         }
     }
+}
+
+/// Quarter circles that an arc goes through, begun ones included.
+fn quarters(arc: &Arc) -> u32 {
+    let quarters = (arc.sweep / FRAC_PI_2 - 1e-9).ceil().clamp(1.0, 4.0);
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let quarters = quarters as u32;
+    quarters
 }
 
 /// Area of the heaviest piece a person can hold, mm²: of the densest stone of the kind at the thickest
@@ -116,19 +127,22 @@ fn rings(curve: &Cut, disc: &Disc) -> Vec<Outline> {
         ..near
     };
     let (near, far) = (Seg::Arc(near), Seg::Arc(far));
-    let ring = Outline::new(vec![
-        Seg::Line(near.start(), far.start()),
-        far,
-        Seg::Line(far.end(), near.end()),
-        near.reversed(),
-    ]);
+    let half = |from: f64, to: f64| {
+        let (near, far) = (near.part(from, to), far.part(from, to));
+        Outline::new(vec![
+            Seg::Line(near.start(), far.start()),
+            far,
+            Seg::Line(far.end(), near.end()),
+            near.reversed(),
+        ])
+    };
     let slot = |station: &Station| {
         let out = Vector::at_angle(station.angle);
         let half = out.left() * set_out.slot_half_under;
         let (a, b) = (station.touch - half, station.touch + half);
         Outline::polygon(&[a, a + out * disc.kerf, b + out * disc.kerf, b])
     };
-    let all = [ring, slot(first), slot(last)];
+    let all = [half(0.0, 0.5), half(0.5, 1.0), slot(first), slot(last)];
     all.into_iter().filter_map(Result::ok).collect()
 }
 
@@ -141,9 +155,10 @@ fn lines<'c>(
     most: f64,
 ) -> Vec<(&'c Beside<'c>, Line)> {
     let tangents = curves.iter().flat_map(|beside| {
-        (0..=TRIED).map(move |i| {
-            let arc = beside.wanted.arc;
-            let share = f64::from(i) / f64::from(TRIED);
+        let arc = beside.wanted.arc;
+        let tried = TRIED * quarters(arc);
+        (0..=tried).map(move |i| {
+            let share = f64::from(i) / f64::from(tried);
             (beside, tangent(arc, arc.start + arc.sweep * share))
         })
     });

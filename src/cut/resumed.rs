@@ -1,12 +1,12 @@
 //! Cuts of a job that goes on after a repair: faces and core holes that are there already.
 
 use crate::geom::{Line, Point, Seg};
-use crate::job::{Drilled, Part};
+use crate::job::Drilled;
 
 use super::Hole;
 use super::course::Course;
 use super::inside::{Place, Way};
-use super::kept::{Ring, Whose};
+use super::kept::Ring;
 
 /// A hole lies where another was drilled when their middles are no farther apart than this, mm
 /// (judgement: a tape cannot tell).
@@ -19,14 +19,6 @@ pub const SERVES_MM: f64 = 5.0;
 const TOUCHES_MM: f64 = 0.5;
 
 impl Course<'_> {
-    /// Whether a face is on the stone already and is not sawn again.
-    pub(super) fn is_ready(&self, whose: Whose, part: Part) -> bool {
-        match whose {
-            Whose::Top => self.job.top.ready_mm(part).is_some(),
-            Whose::Cutout(i) => self.job.top.cutouts[i].ready_mm(part).is_some(),
-        }
-    }
-
     /// Whether a hole has been drilled already.
     pub(super) fn is_drilled(&self, hole: &Hole) -> bool {
         let mut drilled = self.job.slab.begun.drilled.iter();

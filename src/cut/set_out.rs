@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::geom::{Point, SAME_MM};
+use crate::geom::{Point, SAME_MM, Vector};
 use crate::job::{CornerCut, Part, Shape};
 
 /// A taped distance from a named corner.
@@ -23,14 +23,23 @@ pub struct EdgeMark {
     pub on: String,
     /// From the nearest sharp corner.
     pub tie: Tie,
+    /// From another corner, as a check: where there is one, it changes by at least half as much as the mark
+    /// is off along its edge.
+    pub check: Tie,
+    /// Whether the kept stone begins at the mark as seen from the corner of its tie: the distance is then
+    /// never rounded up, else never down.
+    pub kept_beyond: bool,
     /// Whether that stone is still there when the cut is made: if not, the line struck before the
     /// first cut shows the place on the stone that is left.
     pub still_there: bool,
 }
 
+/// A corner with its name.
+type Named = (String, Point);
+
 /// The slab's corners that a tape can be held to: the sharp ones; all of them when none is sharp
 /// (then as if squared off).
-fn corners(slab: &Shape) -> Vec<(String, Point)> {
+fn corners(slab: &Shape) -> Vec<Named> {
     let sharp: Vec<usize> = (0..slab.count())
         .filter(|c| slab.corner_cuts()[*c] == CornerCut::Sharp)
         .collect();
@@ -45,16 +54,17 @@ fn corners(slab: &Shape) -> Vec<(String, Point)> {
         .collect()
 }
 
-fn tie(corner: &(String, Point), to: Point) -> Tie {
+fn tie(corner: &Named, to: Point) -> Tie {
     Tie {
         corner: corner.0.clone(),
         distance: corner.1.distance(to),
     }
 }
 
-/// The mark at a point of the slab's boundary, tied to the nearest corner on the same edge.
+/// The mark at a point of the slab's boundary, tied to the nearest corner on the same edge; stone is kept on
+/// the side of the line through it that `kept` points to.
 #[must_use]
-pub fn edge_mark(slab: &Shape, at: Point) -> EdgeMark {
+pub fn edge_mark(slab: &Shape, at: Point, kept: Vector) -> EdgeMark {
     let pieces = slab.outline().segs().iter().zip(slab.parts());
     let on = pieces
         .min_by(|a, b| a.0.distance(at).total_cmp(&b.0.distance(at)))
@@ -67,67 +77,121 @@ pub fn edge_mark(slab: &Shape, at: Point) -> EdgeMark {
         Part::Corner(_) => Vec::new(),
     };
     let all = corners(slab);
-    let nearest = |some: &mut dyn Iterator<Item = &(String, Point)>| {
+    let nearest = |some: &mut dyn Iterator<Item = &Named>| {
         some.min_by(|a, b| a.1.distance(at).total_cmp(&b.1.distance(at)))
-            .map(|c| tie(c, at))
+            .cloned()
     };
-    let tie = nearest(&mut all.iter().filter(|c| ends.contains(&c.0)))
-        .or_else(|| nearest(&mut all.iter()));
+    let nearest = nearest(&mut all.iter().filter(|c| ends.contains(&c.0)))
+        .or_else(|| nearest(&mut all.iter()))
+        .unwrap_or((slab.corner_name(0), slab.corners()[0]));
+    let along = along_edge(slab, on, nearest.1, at);
     EdgeMark {
         at,
         on: slab.part_name(on),
         still_there: true,
-        tie: tie.unwrap_or(Tie {
-            corner: slab.corner_name(0),
-            distance: slab.corners()[0].distance(at),
-        }),
+        check: check(&all, &nearest, &ends, at, along),
+        kept_beyond: along.dot(kept) > 0.0,
+        tie: tie(&nearest, at),
     }
 }
 
-/// Ties from two corners to a point inside, chosen so that the tapes cross as squarely as they
-/// can, and a third as a check when the slab has one.
+/// From a corner along the edge to a mark on it.
+fn along_edge(slab: &Shape, on: Part, corner: Point, at: Point) -> Vector {
+    let to = at - corner;
+    match on {
+        Part::Edge(e) if to.length() <= SAME_MM => {
+            let ends = [e, (e + 1) % slab.count()].map(|c| slab.corners()[c]);
+            let far = ends.into_iter().find(|p| p.distance(corner) > SAME_MM);
+            far.map_or(to, |p| (p - corner).unit())
+        }
+        _ if to.length() <= SAME_MM => to,
+        _ => to.unit(),
+    }
+}
+
+/// A check of a mark: from the other end of its edge, else from the corner that shows it best when the mark
+/// is off along the edge.
+fn check(all: &[Named], tied: &Named, ends: &[String], at: Point, along: Vector) -> Tie {
+    let others = || all.iter().filter(|c| c.0 != tied.0);
+    let shows = |c: &Named| (at - c.1).length().max(SAME_MM).recip() * (at - c.1).dot(along).abs();
+    let best = others().max_by(|a, b| shows(a).total_cmp(&shows(b)));
+    let found = others().find(|c| ends.contains(&c.0)).or(best);
+    tie(found.unwrap_or(tied), at)
+}
+
+/// The tie to a point of a struck line from the corner that shows best where along the line it is; of those
+/// that show about as much the nearest.
+#[must_use]
+pub fn tie_along(slab: &Shape, at: Point, along: Vector) -> Tie {
+    let all = corners(slab);
+    let shown = |c: &Named| way(c.1, at).dot(along).abs();
+    let most = all.iter().map(shown).fold(0.0, f64::max);
+    let near = all.iter().filter(|c| shown(c) >= SQUARE * most);
+    let nearest = near.min_by(|a, b| a.1.distance(at).total_cmp(&b.1.distance(at)));
+    tie(nearest.unwrap_or(&all[0]), at)
+}
+
+/// Ties from two corners to a point inside whose tapes cross squarely, and as checks a third or also a fourth:
+/// a misreading of either tape changes one of them by at least half of what it moves the point, where the slab
+/// has such corners.
 #[must_use]
 pub fn point_ties(slab: &Shape, at: Point) -> Vec<Tie> {
     let all = corners(slab);
-    let crossing = |a: &(String, Point), b: &(String, Point)| {
-        let (u, v) = (at - a.1, at - b.1);
-        if u.length() <= SAME_MM || v.length() <= SAME_MM {
-            0.0
-        } else {
-            u.unit().cross(v.unit()).abs()
-        }
+    let ways: Vec<Vector> = all.iter().map(|c| way(c.1, at)).collect();
+    let pairs: Vec<[usize; 2]> = (0..all.len())
+        .flat_map(|i| (i + 1..all.len()).map(move |j| [i, j]))
+        .collect();
+    let square = |pair: &[usize; 2]| ways[pair[0]].cross(ways[pair[1]]).abs();
+    let most = pairs.iter().map(square).fold(0.0, f64::max);
+    let reach = |pair: [usize; 2]| pair.map(|x| at.distance(all[x].1)).iter().sum::<f64>();
+    let checked = |pair: [usize; 2]| {
+        let (checks, shown) = checks(&ways, pair);
+        (pair, checks, (shown.min(SHOWN) * 20.0).round())
     };
-    let mut best = (0, 0, -1.0);
-    for i in 0..all.len() {
-        for j in i + 1..all.len() {
-            let square = crossing(&all[i], &all[j]);
-            let shorter = |x: usize| at.distance(all[x].1);
-            let better = square > best.2 + 0.02
-                || (square > best.2 - 0.02
-                    && shorter(i) + shorter(j) < shorter(best.0) + shorter(best.1));
-            if better {
-                best = (i, j, square);
-            }
-        }
-    }
-    let third = (0..all.len())
-        .filter(|k| *k != best.0 && *k != best.1)
-        .min_by(|a, b| at.distance(all[*a].1).total_cmp(&at.distance(all[*b].1)));
-    let mut chosen = vec![best.0, best.1];
-    chosen.extend(third);
-    chosen.dedup();
-    chosen.into_iter().map(|i| tie(&all[i], at)).collect()
+    let squarest = pairs.iter().filter(|p| square(p) >= SQUARE * most);
+    let best = squarest.map(|pair| checked(*pair)).max_by(|a, b| {
+        let nearer = reach(b.0).total_cmp(&reach(a.0));
+        a.2.total_cmp(&b.2).then(nearer)
+    });
+    let Some((pair, checks, _)) = best else {
+        return all.first().map(|c| tie(c, at)).into_iter().collect();
+    };
+    let chosen = pair.into_iter().chain(checks);
+    chosen.map(|i| tie(&all[i], at)).collect()
 }
 
-/// One diagonal tie to a mark on the slab's edge as a check: from the nearest corner that does not
-/// end the mark's own edge, or is not its tie.
-#[must_use]
-pub fn check_tie(slab: &Shape, mark: &EdgeMark) -> Tie {
-    let all = corners(slab);
-    let on_edge = |name: &String| mark.on.contains(name.as_str());
-    let off = all.iter().filter(|c| !on_edge(&c.0));
-    off.min_by(|a, b| a.1.distance(mark.at).total_cmp(&b.1.distance(mark.at)))
-        .or_else(|| all.iter().find(|c| c.0 != mark.tie.corner))
-        .or(all.first())
-        .map_or_else(|| mark.tie.clone(), |c| tie(c, mark.at))
+/// The corners that check the tapes from two others: the one that shows a misreading of either best, and a
+/// second where that one alone shows too little; and how much of it they show.
+fn checks(ways: &[Vector], pair: [usize; 2]) -> (Vec<usize>, f64) {
+    // A misread tape moves the point along the other one's circle.
+    let moved = [ways[pair[1]].left(), ways[pair[0]].left()];
+    let shown = |k: usize| moved.map(|m| m.dot(ways[k]).abs());
+    let rest = || (0..ways.len()).filter(|k| !pair.contains(k));
+    let least = |s: [f64; 2]| s[0].min(s[1]);
+    let one = |k: &usize| least(shown(*k));
+    let Some(first) = rest().max_by(|a, b| one(a).total_cmp(&one(b))) else {
+        return (Vec::new(), 0.0);
+    };
+    let both = |k: &usize| least([0, 1].map(|i| shown(first)[i].max(shown(*k)[i])));
+    let second = rest()
+        .filter(|k| one(&first) < SHOWN && both(k) > one(&first))
+        .max_by(|a, b| both(a).total_cmp(&both(b)));
+    let shown = second.map_or(one(&first), |k| both(&k));
+    (std::iter::once(first).chain(second).collect(), shown)
+}
+
+/// Two tapes cross at least so squarely against those that cross most squarely (judgement).
+const SQUARE: f64 = 0.8;
+/// A check changes by at least this share of what a mark is off (judgement: a tolerance of a millimetre then
+/// lets two pass).
+const SHOWN: f64 = 0.5;
+
+/// From a corner to a point; nothing where they are one.
+fn way(corner: Point, at: Point) -> Vector {
+    let to = at - corner;
+    if to.length() <= SAME_MM {
+        Vector::new(0.0, 0.0)
+    } else {
+        to.unit()
+    }
 }

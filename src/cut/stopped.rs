@@ -5,25 +5,29 @@
 
 use serde::Serialize;
 
-use crate::diag::{Finding, Phrase, number};
+use crate::diag::{Finding, Phrase};
 use crate::geom::{Line, Outline, Point, SAME_MM, Vector};
 use crate::job::{Disc, Finish, Job};
 
 use super::disc::{Choice, Sunk, full_depth, that_would_fit};
 use super::kept::{Kept, Whose};
+use super::offsets::Offset;
 use super::set_out::{Tie, point_ties};
 use super::straight::{Guided, Room, far_end, set_out, strokes, timed};
 use super::{
     Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, bearer, passes,
 };
+use crate::words::Value;
 
 /// Where a cut stops inside the stone.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Stop {
     /// Where the cut in the face ends, on the line to keep.
     pub at: Point,
-    /// Ties to it from the slab's corners: two, and a third as a check.
+    /// Ties to it from the slab's corners: two, and one or two more as checks.
     pub ties: Vec<Tie>,
+    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
+    pub offsets: Vec<Offset>,
     /// The disc's centre stays this far short of it, mm: half the length of its cut in the face.
     pub centre_short: f64,
     /// Whether a core hole takes up the end of the cut.
@@ -197,6 +201,7 @@ fn stop_of(job: &Job, wanted: &Wanted<'_>, tail: &LeftOver, sunk: &Sunk) -> Stop
     Stop {
         at,
         ties: point_ties(&job.slab.shape, at),
+        offsets: Vec::new(),
         centre_short: sunk.face_mm,
         into_hole: tail.by == Removal::FromCoreHole,
     }
@@ -254,39 +259,19 @@ fn stopped_strokes(
     }
 }
 
-pub(crate) const TOO_SHORT: Phrase = Phrase {
-    id: "stopped-cut-too-short",
-    title: "No disc of the kit finds room along {edge}",
-    detail: "There are {room} mm between two stops; \"{disc}\" cuts {length} mm long in the face when it is right \
-             through. With the same flange the smallest disc that gets through, {least} mm across, cuts \
-             {shortest} mm long; the largest that finds room is {most} mm across. {verdict} A core bit of about \
-             {bit} mm makes it with a row of holes.",
-};
-pub(crate) const TOO_SHORT_IN_OPENING: Phrase = Phrase {
-    id: "stopped-cut-too-short-opening",
-    title: "No disc of the kit finds room along {edge} of cutout {cutout}",
-    ..TOO_SHORT
-};
+pub(crate) const TOO_SHORT: Phrase = Phrase::of_job("stopped-cut-too-short");
 
-/// The stop for a cut between two ends that is shorter than any disc of the kit cuts.
-pub(super) fn too_short(
-    job: &Job,
-    wanted: &Wanted<'_>,
-    room_mm: f64,
-    choice: &Choice<'_>,
-) -> Finding {
+/// Why a cut between two ends is missing that is shorter than any disc of the kit cuts.
+pub(super) fn too_short(job: &Job, room_mm: f64, choice: &Choice<'_>) -> Finding {
     let length = 2.0 * Sunk::of(job, choice.disc).face_mm;
     let bit = (room_mm / 2.0).floor().max(1.0);
     let mut values = vec![
-        ("edge", wanted.name.clone()),
-        wanted.whose.in_gap(),
-        ("room", number(room_mm, 0)),
-        ("disc", choice.disc.name.clone()),
-        ("length", number(length, 0)),
-        ("bit", number(bit, 0)),
+        ("room", Value::size(room_mm)),
+        ("disc", choice.disc.name.clone().into()),
+        ("length", Value::size(length)),
+        ("bit", Value::size(bit)),
     ];
     values.extend(that_would_fit(choice, room_mm));
-    let phrase = wanted.whose.says([&TOO_SHORT, &TOO_SHORT_IN_OPENING]);
     let source = "geometry: 2·√(D·h − h²) against the length between the stops";
-    Finding::of(phrase, &values, source)
+    Finding::of(&TOO_SHORT, values, source)
 }

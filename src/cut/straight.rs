@@ -2,16 +2,16 @@
 
 use serde::Serialize;
 
-use crate::diag::{Finding, Phrase, number};
+use crate::diag::{Finding, Phrase};
 use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
 use super::disc::full_depth;
-use super::kept::Whose;
-use super::set_out::{EdgeMark, Tie, check_tie, edge_mark};
+use super::set_out::{EdgeMark, edge_mark};
 use super::stopped::Stop;
 use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
+use crate::words::Value;
 
 /// A line marked on the slab by a mark on its edge at each end.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -20,8 +20,6 @@ pub struct MarkedLine {
     pub start: EdgeMark,
     /// The mark where it leaves.
     pub end: EdgeMark,
-    /// A diagonal tie to the start mark, as a check.
-    pub check: Tie,
 }
 
 /// On which stone the guide lies.
@@ -43,7 +41,7 @@ pub struct SetUp {
     pub to: f64,
 }
 
-/// Where the settings of a short guide are taped from.
+/// Where the settings of a short guide and the bearers are taped from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum RunEnd {
@@ -70,7 +68,7 @@ pub struct StraightSetOut {
     pub guide_side: GuideSide,
     /// From the guide's edge to the near face, mm.
     pub guide_to_face: f64,
-    /// Where the settings are taped from.
+    /// Where the settings, and the bearers, are taped from.
     pub set_ups_from: RunEnd,
     /// Settings of the guide.
     pub set_ups: Vec<SetUp>,
@@ -81,6 +79,18 @@ pub struct StraightSetOut {
     pub sawn: [Point; 2],
     /// Where the cut stops inside the stone.
     pub stops: Vec<Stop>,
+    /// At a clipped corner: how far along the lines to keep beside it this one meets them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub from_corner: Option<FromCorner>,
+}
+
+/// A line across a corner, measured as a person would: from the corner along both edges.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct FromCorner {
+    /// The corner of the top where the lines to keep beside it meet.
+    pub corner: String,
+    /// From it along the line before and along the line after, mm.
+    pub along: [f64; 2],
 }
 
 /// Stone beside a line for the jig to lie on.
@@ -131,7 +141,10 @@ pub fn plan(
         far_end,
         room,
     };
-    let set_out = set_out(job, &guided, stone, disc)?;
+    let set_out = StraightSetOut {
+        from_corner: from_corner(placement, trim),
+        ..set_out(job, &guided, stone, disc)?
+    };
     let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth(job));
     let cut = Cut {
         allowance: trim.allowance_mm,
@@ -174,28 +187,16 @@ pub(super) fn timed(
     }
 }
 
-pub(crate) const NO_ROOM: Phrase = Phrase {
-    id: "no-room-for-guide",
-    title: "The guide for trim {edge} has no place on the slab",
-    detail: "The guide's edge is {offset} mm from the cut; the slab is narrower than that on both sides of it, so \
-             the cut is not planned. Use a jig with a smaller offset (guide.offset).",
-};
-pub(crate) const NO_ROOM_IN_OPENING: Phrase = Phrase {
-    id: "no-room-for-guide-opening",
-    title: "The guide for trim {edge} of cutout {cutout} has no place on the slab",
-    ..NO_ROOM
-};
+pub(crate) const NO_ROOM: Phrase = Phrase::of_job("no-room-for-guide");
 
-/// The stop for a trim whose guide has no place on the slab.
-pub(super) fn no_room_for_guide(job: &Job, whose: Whose, edge: &str) -> Finding {
+/// Why a trim is missing whose guide has no place on the slab.
+pub(super) fn no_room_for_guide(job: &Job) -> Finding {
     let values = [
-        ("edge", edge.to_owned()),
-        ("offset", number(job.guide.offset_mm, 1)),
-        whose.in_gap(),
+        ("offset", Value::fine(job.guide.offset_mm)),
+        ("thick", Value::fine(job.stone.thickness.mean)),
     ];
-    let phrase = whose.says([&NO_ROOM, &NO_ROOM_IN_OPENING]);
     let source = "geometry: guide.offset against the slab's outline";
-    Finding::of(phrase, &values, source)
+    Finding::of(&NO_ROOM, values, source)
 }
 
 /// The finish of an edge, or at a corner that of its more demanding edge.
@@ -245,6 +246,10 @@ pub(super) fn strokes(passes: &[Pass], from: Point, to: Point, far_end: f64) -> 
     strokes
 }
 
+/// Stone that a guide wants under it behind its edge to lie and be clamped on, mm (judgement: half the width of a
+/// common guide).
+const REST_MM: f64 = 40.0;
+
 /// A line to be sawn along a guide.
 pub(super) struct Guided {
     pub(super) face: Line,
@@ -268,7 +273,8 @@ pub(super) fn set_out(
     let over = offset + disc.kerf;
     let waste = (GuideSide::Waste, over, over);
     let room = guided.room;
-    let on_waste = room.kept_mm < offset && room.waste_mm > room.kept_mm;
+    let narrow = room.kept_mm < offset + REST_MM;
+    let on_waste = narrow && room.waste_mm - disc.kerf > room.kept_mm;
     let sides = if on_waste {
         [waste, kept]
     } else {
@@ -291,19 +297,44 @@ pub(super) fn set_out(
         far_end: guided.far_end,
         sawn: guided.sawn,
         stops: Vec::new(),
+        from_corner: None,
     })
+}
+
+/// For the flat of a clipped corner, where it meets the lines to keep of the edges beside it.
+fn from_corner(placement: &Placement, trim: &Trim) -> Option<FromCorner> {
+    let Part::Corner(corner) = trim.part else {
+        return None;
+    };
+    let top = &placement.top;
+    let line = |edge: usize| {
+        let sawn = placement.trims.iter().find(|t| t.part == Part::Edge(edge));
+        sawn.map_or_else(|| top.edge_line(edge), |t| t.face)
+    };
+    let beside = [(corner + top.count() - 1) % top.count(), corner].map(line);
+    let at = beside[0].meet(&beside[1])?;
+    let [before, after] = beside.map(|b| b.meet(&trim.face).map(|p| p.distance(at)));
+    Some(FromCorner {
+        corner: top.corner_name(corner),
+        along: [before?, after?],
+    })
+}
+
+/// Whether a cut ends at a mark that is still on the stone: across a slanted edge the sawn end lies up
+/// to the kerf beside it. Lengths in mm.
+#[must_use]
+pub fn ends_at(mark: &EdgeMark, sawn: Point, kerf: f64) -> bool {
+    mark.still_there && mark.at.distance(sawn) <= kerf
 }
 
 /// The end that can be taped from: one where the cut begins at a mark that is still on the stone, or
 /// else where it runs off the stone.
 fn set_ups_from(face: &MarkedLine, guided: &Guided, kerf: f64) -> RunEnd {
     let [start, end] = guided.sawn;
-    // Across a slanted edge the sawn end lies up to the kerf beside the mark.
-    let at_mark = |mark: &EdgeMark, at: Point| mark.still_there && mark.at.distance(at) <= kerf;
     let [stops_at_start, stops_at_end] = guided.stops;
-    if at_mark(&face.start, start) {
+    if ends_at(&face.start, start, kerf) {
         RunEnd::Start
-    } else if at_mark(&face.end, end) {
+    } else if ends_at(&face.end, end, kerf) {
         RunEnd::End
     } else if !stops_at_start {
         RunEnd::StoneAtStart
@@ -321,13 +352,11 @@ fn marked(job: &Job, line: &Line, near: Point, stone: &Outline) -> Option<Marked
     let chord = slab.outline().chord(line, near)?;
     let mark = |at: Point| EdgeMark {
         still_there: stone.distance(at) <= SAME_MM,
-        ..edge_mark(slab, at)
+        ..edge_mark(slab, at, line.along.left())
     };
-    let start = mark(chord.start);
     Some(MarkedLine {
-        check: check_tie(slab, &start),
+        start: mark(chord.start),
         end: mark(chord.end),
-        start,
     })
 }
 

@@ -1,80 +1,99 @@
-//! The words of findings: templates with named gaps, so that a finding can be said in any language.
+//! The kinds of findings: what each does to people, whether it is of one job, and what clears it. Its
+//! words stand in the catalogues under its id.
 
-/// The words of one finding: a title and a detail with named gaps, such as `{minutes}`.
+use serde::Serialize;
+
+/// What happens to whoever does not heed a finding, worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Harm {
+    /// It kills on the day.
+    KillsNow,
+    /// It kills years later.
+    KillsLater,
+    /// It maims: a hand, an eye, a foot.
+    Maims,
+    /// It harms for good: hearing, fingers, back.
+    Lasting,
+    /// It breaks the stone.
+    Stone,
+}
+
+/// Whether a finding is of one job or of every job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Scope {
+    /// A number or a choice of this job raised it.
+    Job,
+    /// It holds for every job of the kind.
+    Every,
+}
+
+/// What makes a finding go away.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[serde(untagged)]
+pub enum Clears {
+    /// A key of the job file, such as `lift.aid`.
+    Key(&'static str),
+    /// Something to do, by the id of its message (`act-…`).
+    Act(&'static str),
+}
+
+/// A kind of finding.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Phrase {
-    /// The finding's fixed name.
+    /// Its fixed name, and the id of its words: one line, and in full under `.detail`.
     pub id: &'static str,
-    /// One line.
-    pub title: &'static str,
-    /// What, the number, the limit, what to do.
-    pub detail: &'static str,
+    /// What it does to people or stone.
+    pub harm: Harm,
+    /// Of this job or of every job.
+    pub of: Scope,
+    /// The key or the act that clears it.
+    pub clears: Clears,
 }
 
-/// What is put into the gaps of a phrase: the gap's name and its words or number.
-pub type Values = [(&'static str, String)];
-
-/// A finding as it was said: its phrase and what stands in the gaps, so that it can be said again in
-/// other words of the same gaps.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Said {
-    /// The phrase.
-    pub phrase: &'static Phrase,
-    /// What stands in its gaps.
-    pub values: Vec<(&'static str, String)>,
-}
-
-impl Said {
-    /// A template with this finding's values in its gaps.
+impl Phrase {
+    /// A finding of one job that breaks the stone, cleared by heeding it: the start of a record.
     #[must_use]
-    pub fn put_into(&self, template: &str) -> String {
-        fill(template, &self.values)
-    }
-}
-
-/// A number with a fixed count of decimals, for a gap.
-///
-/// ```
-/// assert_eq!(kerfwright::diag::number(2.449, 1), "2.4");
-/// ```
-#[must_use]
-pub fn number(value: f64, decimals: usize) -> String {
-    format!("{value:.decimals$}")
-}
-
-/// A template with its gaps filled; a gap without a value stays as it is written.
-///
-/// ```
-/// use kerfwright::diag::fill;
-/// let words = fill("{a8} m/s² of {limit}", &[("a8", "2.4".into()), ("limit", "5".into())]);
-/// assert_eq!(words, "2.4 m/s² of 5");
-/// ```
-#[must_use]
-pub fn fill(template: &str, values: &Values) -> String {
-    let mut words = String::with_capacity(template.len());
-    let mut rest = template;
-    while let Some((before, behind)) = rest.split_once('{') {
-        words.push_str(before);
-        let Some((name, after)) = behind.split_once('}') else {
-            words.push('{');
-            rest = behind;
-            continue;
-        };
-        match values.iter().find(|(gap, _)| *gap == name) {
-            Some((_, value)) => words.push_str(value),
-            None => words.extend(["{", name, "}"]),
+    pub const fn of_job(id: &'static str) -> Self {
+        Self {
+            id,
+            harm: Harm::Stone,
+            of: Scope::Job,
+            clears: Clears::Act("act-heed"),
         }
-        rest = after;
     }
-    words.push_str(rest);
-    words
-}
 
-/// The names of a template's gaps, in their order.
-#[must_use]
-pub fn gaps(template: &str) -> Vec<&str> {
-    let parts = template.split('{').skip(1);
-    parts
-        .filter_map(|part| part.split_once('}').map(|(name, _)| name))
-        .collect()
+    /// The same for a finding of every job.
+    #[must_use]
+    pub const fn of_every_job(id: &'static str) -> Self {
+        Self {
+            of: Scope::Every,
+            ..Self::of_job(id)
+        }
+    }
+
+    /// With what it does to people or stone.
+    #[must_use]
+    pub const fn harm(self, harm: Harm) -> Self {
+        Self { harm, ..self }
+    }
+
+    /// Cleared by a key of the job file.
+    #[must_use]
+    pub const fn key(self, key: &'static str) -> Self {
+        Self {
+            clears: Clears::Key(key),
+            ..self
+        }
+    }
+
+    /// Cleared by something done, by the id of its message.
+    #[must_use]
+    pub const fn act(self, id: &'static str) -> Self {
+        Self {
+            clears: Clears::Act(id),
+            ..self
+        }
+    }
 }

@@ -26,6 +26,46 @@ impl Blocked {
     }
 }
 
+/// Takes off a convex domain what single obstacles cut off it, and drops the obstacles that are settled so:
+/// those that keep clear of the domain, and those that take a whole cap off it. What is left of both
+/// leaves the same free region, to [`TOUCH_MM`]. Obstacles × their sides × corners of the domain.
+pub fn carve(domain: &mut Hull, obstacles: &mut Vec<Blocked>) {
+    obstacles.retain(|obstacle| {
+        if obstacle.hull.0.len() < 3 || domain.0.len() < 3 {
+            return true;
+        }
+        if obstacle.hull.keeps_clear_of(domain) {
+            return false;
+        }
+        if !obstacle.windows.is_empty() {
+            return true;
+        }
+        match without_cap(domain, &obstacle.hull) {
+            Some(left) => {
+                *domain = left;
+                false
+            }
+            None => true,
+        }
+    });
+}
+
+/// What is left of a domain when an obstacle covers all of it on the inner side of one of its sides; nothing
+/// when it does not, or when too little would be left to have corners.
+fn without_cap(domain: &Hull, obstacle: &Hull) -> Option<Hull> {
+    let zone = Zone::inside(obstacle, -TOUCH_MM);
+    obstacle.sides().find_map(|side| {
+        let cap = domain.left_of(&side, 0.0);
+        let back = Line {
+            point: side.point,
+            along: -side.along,
+        };
+        let whole = !cap.0.is_empty() && cap.0.iter().all(|p| zone.holds(*p));
+        let left = domain.left_of(&back, 0.0);
+        (whole && left.0.len() > 2).then_some(left)
+    })
+}
+
 /// What many obstacles leave of a domain, made ready for questions.
 #[derive(Clone, Debug)]
 pub struct Free {
@@ -76,6 +116,12 @@ impl Free {
         }
     }
 
+    /// True when nothing of the domain is free. As [`Free::corners`], up to the first that is found.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.is_covered() || self.bare_edges().next().is_none()
+    }
+
     /// True when one obstacle covers the whole domain.
     #[must_use]
     pub fn is_covered(&self) -> bool {
@@ -94,24 +140,33 @@ impl Free {
     /// Cost: edges × obstacles, most of them passed over by their boxes.
     #[must_use]
     pub fn corners(&self) -> Vec<Point> {
-        let mut found = Vec::new();
+        self.bare_edges().flatten().collect()
+    }
+
+    /// The free stretches of all edges, by their two ends.
+    fn bare_edges(&self) -> impl Iterator<Item = [Point; 2]> {
         let mut last = 0;
-        for &(a, b) in &self.edges {
+        let bare = move |&(a, b): &(Point, Point)| {
             let bounds = Bounds::around([a, b]);
             // Neighbouring edges are mostly buried in the same obstacle.
             let buried = |c: &Cover| c.windows.is_empty() && c.zone.holds(a) && c.zone.holds(b);
-            if a == b || apart(&bounds, &self.reach) || self.covers.get(last).is_some_and(buried) {
-                continue;
+            if a == b
+                || bounds.keeps_off(&self.reach, 0.0)
+                || self.covers.get(last).is_some_and(buried)
+            {
+                return Vec::new();
             }
             if let Some(cover) = self.covers.iter().position(buried) {
                 last = cover;
-                continue;
+                return Vec::new();
             }
             let line = Line::through(a, b);
-            let ends = self.bare(&line, 0.0, a.distance(b)).into_iter();
-            found.extend(ends.flat_map(|(from, to)| [line.at(from), line.at(to)]));
-        }
-        found
+            let stretches = self.bare(&line, 0.0, a.distance(b)).into_iter();
+            stretches
+                .map(|(from, to)| [line.at(from), line.at(to)])
+                .collect()
+        };
+        self.edges.iter().flat_map(bare)
     }
 
     /// The free parts of a stretch of a line, as distances along it.
@@ -178,8 +233,4 @@ fn left_bare(covered: &[(f64, f64)], from: f64, to: f64) -> Vec<(f64, f64)> {
     }
     bare.push((reached, to));
     bare
-}
-
-fn apart(a: &Bounds, b: &Bounds) -> bool {
-    a.max.x < b.min.x || b.max.x < a.min.x || a.max.y < b.min.y || b.max.y < a.min.y
 }

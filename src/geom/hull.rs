@@ -124,12 +124,40 @@ impl Hull {
         Self(kept)
     }
 
+    /// What lies at least `by_mm` inside every side; empty when nothing does. Corners × sides.
+    #[must_use]
+    pub fn eroded(&self, by_mm: f64) -> Self {
+        let inwards = |left: Self, side: Line| left.left_of(&side, -by_mm);
+        let left = self.sides().fold(self.clone(), inwards);
+        if left.0.len() < 3 {
+            Self(Vec::new())
+        } else {
+            left
+        }
+    }
+
+    /// True when a side of either has all of the other on its outside or touching it: nothing of one
+    /// lies inside the other. Exact for convex figures with area. Corners × corners.
+    #[must_use]
+    pub fn keeps_clear_of(&self, other: &Self) -> bool {
+        let outside = |of: &Self, side: Line| of.0.iter().all(|p| side.left_of(*p) <= 0.0);
+        self.sides().any(|side| outside(other, side))
+            || other.sides().any(|side| outside(self, side))
+    }
+
     /// The hull carried round the origin by an angle.
     #[must_use]
     pub fn turned(&self, angle: f64) -> Self {
         let (sin, cos) = angle.sin_cos();
         let turn = |p: &Point| Point::new(cos * p.x - sin * p.y, sin * p.x + cos * p.y);
         Self(self.0.iter().map(turn).collect())
+    }
+
+    /// The hull with another point as its origin.
+    #[must_use]
+    pub fn about(&self, centre: Point) -> Self {
+        let by = centre.to_vector();
+        Self(self.0.iter().map(|p| *p - by).collect())
     }
 
     /// Its sides, the hull to the left of each; a corner named twice gives none.

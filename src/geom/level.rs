@@ -1,9 +1,10 @@
 //! The largest upright rectangle in a straight-sided ring.
 //!
 //! Between two neighbouring levels of corners for its lower side and two for its upper side the same
-//! edges bound it to the left and to the right, and each bound is the outmost of straight lines: the
-//! width is a concave function of the two heights, its product with the height difference has one peak,
-//! and that is found by halving.
+//! edges bound it to the left and to the right. Each edge bounds it at one of the two heights only, by a
+//! straight line: the width is a concave function of the two heights, its product with the height
+//! difference has one peak. For a given lower side the upper one is found by cutting planes, exactly and in
+//! a few steps; the lower side by golden section. Cost: pairs of bands × edges that can bind.
 
 use super::point::Point;
 
@@ -26,8 +27,65 @@ struct Gap {
     most: f64,
     lower: (f64, f64),
     upper: (f64, f64),
-    left: Vec<usize>,
-    right: Vec<usize>,
+    left: Bounds,
+    right: Bounds,
+}
+
+/// What bounds a gap on one side, as ways inwards that grow with what is taken of the gap.
+struct Bounds {
+    /// By the height of the lower side.
+    low: Vec<Ramp>,
+    /// By the height of the upper side.
+    high: Vec<Ramp>,
+}
+
+/// A straight line: its value at a height and how it grows upwards.
+#[derive(Clone, Copy)]
+struct Ramp {
+    y: f64,
+    value: f64,
+    slope: f64,
+}
+
+impl Ramp {
+    fn at(&self, y: f64) -> f64 {
+        self.value + self.slope * (y - self.y)
+    }
+
+    const fn level(value: f64) -> Self {
+        Self {
+            y: 0.0,
+            value,
+            slope: 0.0,
+        }
+    }
+
+    /// Where the area between a lower side and the height `y` peaks for this width; the top of the range
+    /// for a width that does not shrink.
+    fn peak(&self, low: f64, top: f64) -> f64 {
+        if self.slope < 0.0 {
+            0.5 * (low + self.y - self.value / self.slope)
+        } else {
+            top
+        }
+    }
+}
+
+/// The one that reaches farthest at a height.
+fn farthest(ramps: &[Ramp], y: f64) -> Ramp {
+    let nothing = Ramp::level(f64::NEG_INFINITY);
+    ramps.iter().fold(
+        nothing,
+        |best, r| if r.at(y) > best.at(y) { *r } else { best },
+    )
+}
+
+/// Leaves out what another one covers over a whole band.
+fn binding(ramps: &mut Vec<Ramp>, band: (f64, f64)) {
+    let ends = |r: &Ramp| (r.at(band.0), r.at(band.1));
+    let covered = ramps.iter().map(|r| ends(r).0.min(ends(r).1));
+    let covered = covered.fold(f64::NEG_INFINITY, f64::max);
+    ramps.retain(|r| ends(r).0.max(ends(r).1) >= covered);
 }
 
 /// A band for the lower side of a rectangle and one for its upper side.
@@ -77,8 +135,8 @@ impl Levels {
                 if gap.most <= area {
                     break;
                 }
-                let (low, high) = self.peak(gap);
-                let (left, right) = self.bounds(gap, low, high);
+                let (low, high) = gap.peak();
+                let (left, right) = gap.sides(low, high);
                 if (high - low) * (right - left) > area {
                     area = (high - low) * (right - left);
                     best = Some((Point::new(left, low), Point::new(right, high)));
@@ -171,8 +229,8 @@ impl Levels {
                     most,
                     lower,
                     upper,
-                    left: taken[..k].iter().map(|t| t.2).collect(),
-                    right: taken[k..].iter().map(|t| t.2).collect(),
+                    left: self.side(&taken[..k], lower, upper, 1.0),
+                    right: self.side(&taken[k..], lower, upper, -1.0),
                 });
             }
             reached = reached.max(*to);
@@ -194,29 +252,38 @@ impl Levels {
         (p.min(q), p.max(q))
     }
 
-    /// The left and the right side of the widest rectangle in a gap between two heights.
-    fn bounds(&self, gap: &Gap, low: f64, high: f64) -> (f64, f64) {
-        let left = gap.left.iter().map(|e| self.range(*e, low, high).1);
-        let right = gap.right.iter().map(|e| self.range(*e, low, high).0);
-        (
-            left.fold(f64::NEG_INFINITY, f64::max),
-            right.fold(f64::INFINITY, f64::min),
-        )
-    }
-
-    /// The heights between which the rectangle in a gap is the largest.
-    fn peak(&self, gap: &Gap) -> (f64, f64) {
-        let area = |low: f64, high: f64| {
-            let (left, right) = self.bounds(gap, low, high);
-            // Below nothing it still tells which way is better.
-            (high - low).max(0.0) * (right - left)
-        };
-        let best_upper = |low: f64| {
-            let from = gap.upper.0.max(low);
-            highest(from, gap.upper.1, |high| area(low, high))
-        };
-        let low = highest(gap.lower.0, gap.lower.1, |low| area(low, best_upper(low)));
-        (low, best_upper(low))
+    /// What edges take of a gap that lies to their right (`sign` 1) or left (−1): each at the height of its
+    /// strip where it reaches farthest into it.
+    fn side(
+        &self,
+        edges: &[(f64, f64, usize)],
+        lower: (f64, f64),
+        upper: (f64, f64),
+        sign: f64,
+    ) -> Bounds {
+        let (mut low, mut high) = (Vec::new(), Vec::new());
+        for (_, _, e) in edges {
+            let (a, b) = self.edges[*e];
+            let rises = (b.x - a.x) * (b.y - a.y) * sign >= 0.0;
+            let (band, ramps) = if rises {
+                (upper, &mut high)
+            } else {
+                (lower, &mut low)
+            };
+            let reach = |y: f64| {
+                let (from, to) = self.range(*e, y, y);
+                (from * sign).max(to * sign)
+            };
+            let (value, end) = (reach(band.0), reach(band.1));
+            ramps.push(Ramp {
+                y: band.0,
+                value,
+                slope: (end - value) / (band.1 - band.0),
+            });
+        }
+        binding(&mut low, lower);
+        binding(&mut high, upper);
+        Bounds { low, high }
     }
 
     /// Whether a place lies inside the ring.
@@ -225,6 +292,88 @@ impl Levels {
             (a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)
         });
         crossed.count() % 2 == 1
+    }
+}
+
+impl Gap {
+    /// The left and the right side of the widest rectangle between two heights.
+    fn sides(&self, low: f64, high: f64) -> (f64, f64) {
+        let reach = |b: &Bounds| {
+            let at_low = farthest(&b.low, low).at(low);
+            at_low.max(farthest(&b.high, high).at(high))
+        };
+        (reach(&self.left), -reach(&self.right))
+    }
+
+    /// The heights between which the rectangle is the largest.
+    fn peak(&self) -> (f64, f64) {
+        let area = |low: f64| {
+            let high = self.best_upper(low);
+            let (left, right) = self.sides(low, high);
+            // Below nothing it still tells which way is better.
+            (high - low).max(0.0) * (right - left)
+        };
+        let low = highest(self.lower.0, self.lower.1, area);
+        (low, self.best_upper(low))
+    }
+
+    /// The upper side with which the rectangle on a lower one is the largest: the width is at most what
+    /// two lines that touch it say; where their product with the height peaks a better line is laid.
+    fn best_upper(&self, low: f64) -> f64 {
+        let fixed = [&self.left, &self.right].map(|b| farthest(&b.low, low).at(low));
+        let (mut from, mut to) = (self.upper.0.max(low), self.upper.1);
+        let (mut rising, mut falling) = (self.width(fixed, from), self.width(fixed, to));
+        for _ in 0..STEPS {
+            let high = peak_under([&rising, &falling], low, [from, to]);
+            let here = self.width(fixed, high);
+            let most = rising.at(high).min(falling.at(high));
+            if most - here.at(high) <= SAME_LEVEL_MM {
+                return high;
+            }
+            if here.at(high) + (high - low) * here.slope > 0.0 {
+                (from, rising) = (high, here);
+            } else {
+                (to, falling) = (high, here);
+            }
+        }
+        f64::midpoint(from, to)
+    }
+
+    /// The width at an upper side's height, by the two edges that bind there; `fixed` is what the lower
+    /// side leaves of either side.
+    fn width(&self, fixed: [f64; 2], high: f64) -> Ramp {
+        let [left, right] = [(&self.left, fixed[0]), (&self.right, fixed[1])].map(|(b, fixed)| {
+            let bound = farthest(&b.high, high);
+            if bound.at(high) > fixed {
+                bound
+            } else {
+                Ramp::level(fixed)
+            }
+        });
+        Ramp {
+            y: high,
+            value: -left.at(high) - right.at(high),
+            slope: -left.slope - right.slope,
+        }
+    }
+}
+
+/// Where the area on a lower side peaks when two lines, the first for the lower part of a range, bound the
+/// width.
+fn peak_under([rising, falling]: [&Ramp; 2], low: f64, [from, to]: [f64; 2]) -> f64 {
+    let apart = rising.slope - falling.slope;
+    let crossing = if apart > 0.0 {
+        ((falling.at(from) - rising.at(from)) / apart + from).clamp(from, to)
+    } else {
+        to
+    };
+    let (first, second) = (rising.peak(low, to), falling.peak(low, to));
+    if first <= crossing {
+        first.max(from)
+    } else if second >= crossing {
+        second.min(to)
+    } else {
+        crossing
     }
 }
 

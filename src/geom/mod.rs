@@ -10,6 +10,7 @@
 //! | [`seg`] | one straight or curved piece of an outline |
 //! | [`outline`] | a closed, simple, counter-clockwise boundary |
 //! | [`offset`] | each edge moved outwards by its own amount |
+//! | [`clip`] | the parts of a piece inside a box |
 //! | [`split`] | an outline cut in two along a chord |
 //! | [`region`] | an outline with holes |
 //! | [`boolean`] | difference and intersection; the only file that names `geo` |
@@ -21,6 +22,7 @@
 
 pub mod arc;
 pub mod boolean;
+pub mod clip;
 pub mod convex;
 pub mod free;
 pub mod hull;

@@ -63,7 +63,7 @@ impl Outline {
     /// An outline from its pieces in order, in either direction.
     ///
     /// # Errors
-    /// See [`OutlineFault`]. Cost: quadratic in the number of pieces.
+    /// See [`OutlineFault`]. Cost: n log n, and the pairs of pieces whose boxes overlap along x.
     pub fn new(segs: Vec<Seg>) -> Result<Self, OutlineFault> {
         check_pieces(&segs)?;
         check_simple(&segs)?;
@@ -317,38 +317,44 @@ fn check_pieces(segs: &[Seg]) -> Result<(), OutlineFault> {
     Ok(())
 }
 
+/// Pieces are compared with those whose boxes overlap theirs along x: n log n and what overlaps. Of several crossings
+/// that of the earliest pieces is told.
 fn check_simple(segs: &[Seg]) -> Result<(), OutlineFault> {
-    let n = segs.len();
-    let boxes: Vec<_> = segs.iter().map(Seg::bounds).collect();
-    for second in 1..n {
-        for first in 0..second {
-            if apart(&boxes[first], &boxes[second]) {
-                continue;
-            }
-            let mut joints = Vec::new();
-            if first + 1 == second {
-                joints.push(segs[second].start());
-            }
-            if second + 1 == first + n {
-                joints.push(segs[first].start());
-            }
-            let stray = segs[first]
-                .meets(&segs[second])
-                .into_iter()
-                .find(|p| joints.iter().all(|j| j.distance(*p) > 2.0 * SAME_MM));
-            if let Some(at) = stray {
-                return Err(OutlineFault::Crossing { first, second, at });
+    let boxes: Vec<Bounds> = segs.iter().map(Seg::bounds).collect();
+    let mut order: Vec<usize> = (0..segs.len()).collect();
+    order.sort_by(|a, b| boxes[*a].min.x.total_cmp(&boxes[*b].min.x));
+    let mut found: Option<(usize, usize, Point)> = None;
+    for (k, a) in order.iter().enumerate() {
+        let reach = boxes[*a].max.x + SAME_MM;
+        let beside = order[k + 1..]
+            .iter()
+            .take_while(|b| boxes[**b].min.x <= reach);
+        for b in beside.filter(|b| !boxes[*a].keeps_off(&boxes[**b], SAME_MM)) {
+            let (first, second) = (*a.min(b), *a.max(b));
+            let earlier = found.is_none_or(|f| (second, first) < (f.0, f.1));
+            if earlier && let Some(at) = crossing(segs, first, second) {
+                found = Some((second, first, at));
             }
         }
     }
-    Ok(())
+    match found {
+        Some((second, first, at)) => Err(OutlineFault::Crossing { first, second, at }),
+        None => Ok(()),
+    }
 }
 
-fn apart(a: &Bounds, b: &Bounds) -> bool {
-    a.max.x + SAME_MM < b.min.x
-        || b.max.x + SAME_MM < a.min.x
-        || a.max.y + SAME_MM < b.min.y
-        || b.max.y + SAME_MM < a.min.y
+/// Where two pieces meet other than at a joint that they share.
+fn crossing(segs: &[Seg], first: usize, second: usize) -> Option<Point> {
+    let mut joints = Vec::new();
+    if first + 1 == second {
+        joints.push(segs[second].start());
+    }
+    if second + 1 == first + segs.len() {
+        joints.push(segs[first].start());
+    }
+    let meets = segs[first].meets(&segs[second]).into_iter();
+    let mut stray = meets.filter(|p| joints.iter().all(|j| j.distance(*p) > 2.0 * SAME_MM));
+    stray.next()
 }
 
 /// Written as a list of its pieces.

@@ -297,6 +297,24 @@ impl Bounds {
         Self::around([self.min, self.max, other.min, other.max])
     }
 
+    /// Distance between two boxes, mm; 0 where they meet.
+    #[must_use]
+    pub fn gap(&self, other: &Self) -> f64 {
+        let apart = |low: f64, high: f64| low.max(high).max(0.0);
+        let x = apart(self.min.x - other.max.x, other.min.x - self.max.x);
+        let y = apart(self.min.y - other.max.y, other.min.y - self.max.y);
+        x.hypot(y)
+    }
+
+    /// Whether two boxes are farther apart than a distance along x or y, mm.
+    #[must_use]
+    pub fn keeps_off(&self, other: &Self, by_mm: f64) -> bool {
+        self.max.x + by_mm < other.min.x
+            || other.max.x + by_mm < self.min.x
+            || self.max.y + by_mm < other.min.y
+            || other.max.y + by_mm < self.min.y
+    }
+
     /// Width, mm.
     #[must_use]
     pub fn width(&self) -> f64 {

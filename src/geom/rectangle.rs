@@ -6,6 +6,7 @@ use super::level::Levels;
 use super::outline::Outline;
 use super::point::{Point, Pose, Vector};
 use super::seg::Seg;
+use super::straighten::coarsened;
 
 /// A rectangle inside a piece.
 #[derive(Clone, Debug, PartialEq)]
@@ -66,6 +67,9 @@ const FEW_CORNERS: usize = 12;
 /// the plunges' marks).
 const LONGEST_EDGES: usize = 4;
 
+/// The marks of plunges are cut off up to this deep, mm (judgement: a saw's tolerance).
+const MARK_MM: f64 = 1.5;
+
 /// A large rectangle that can be had from a piece of waste: the largest at any angle from one of few
 /// corners; from one sawn round a curve the largest along one of its four longest edges.
 #[must_use]
@@ -75,7 +79,7 @@ pub fn best_of_piece(outline: &Outline) -> Option<Rectangle> {
     if segs.len() <= FEW_CORNERS && segs.iter().all(straight) {
         return best_at_any_angle(outline);
     }
-    let ring = outline.enclosed(ARC_MM);
+    let ring = coarsened(outline.enclosed(ARC_MM), MARK_MM);
     let mut best = Best::nothing();
     for turn in directions(outline).into_iter().take(LONGEST_EDGES) {
         best.look(&ring, turn, 0.0);
@@ -103,7 +107,7 @@ pub fn best_at_any_angle(outline: &Outline) -> Option<Rectangle> {
         let (middle, half) = (f64::midpoint(from, to), (to - from) / 2.0);
         // What a rectangle loses at most when it is turned by so much and kept inside itself.
         let loss = half * across * across;
-        let worth = best.look(&ring, middle, loss);
+        let worth = loss >= best.area || best.look(&ring, middle, loss);
         if worth && loss > WITHIN_MM * across {
             open.extend([(from, middle), (middle, to)]);
         }

@@ -158,6 +158,21 @@ impl Seg {
         }
     }
 
+    /// An upright box that holds the piece, quickly found: round an arc, that of its circle.
+    #[must_use]
+    pub fn rough_bounds(&self) -> Bounds {
+        match self {
+            Self::Line(a, b) => Bounds::around([*a, *b]),
+            Self::Arc(arc) => {
+                let radius = Vector::new(arc.radius, arc.radius);
+                Bounds {
+                    min: arc.centre - radius,
+                    max: arc.centre + radius,
+                }
+            }
+        }
+    }
+
     /// Points along the piece, its start included and its end not, on the piece and no farther
     /// than `tolerance` mm from it in between.
     #[must_use]
@@ -210,6 +225,10 @@ impl Seg {
     /// the ends of the common part.
     #[must_use]
     pub fn meets(&self, other: &Self) -> Vec<Point> {
+        let far = 2.0 * SAME_MM;
+        if self.rough_bounds().keeps_off(&other.rough_bounds(), far) {
+            return Vec::new();
+        }
         let mut found = self.carrier_meets(other);
         found.extend([self.start(), self.end()]);
         found.extend([other.start(), other.end()]);
@@ -221,6 +240,17 @@ impl Seg {
             }
         }
         common
+    }
+
+    /// Shortest distance to another piece, mm; 0 where they meet. Exact.
+    #[must_use]
+    pub fn gap(&self, other: &Self) -> f64 {
+        if !self.meets(other).is_empty() {
+            return 0.0;
+        }
+        let from_ends = |of: &Self, to: &Self| to.distance(of.start()).min(to.distance(of.end()));
+        let ends = from_ends(self, other).min(from_ends(other, self));
+        square_to_both(self, other).fold(ends, f64::min)
     }
 
     /// Where the whole lines or circles that carry two pieces meet; empty when they never do or
@@ -263,6 +293,25 @@ impl Seg {
             .map(|p| line.foot(p))
             .collect()
     }
+}
+
+/// Distances of two pieces that do not meet, at the points inside one of them from which the shortest way
+/// to the other's circle leaves square to both.
+fn square_to_both(a: &Seg, b: &Seg) -> impl Iterator<Item = f64> {
+    let candidates = match (a, b) {
+        (Seg::Line(..), Seg::Line(..)) => Vec::new(),
+        (line @ Seg::Line(..), Seg::Arc(arc)) | (Seg::Arc(arc), line @ Seg::Line(..)) => {
+            vec![line.at(line.nearest(arc.centre))]
+        }
+        (Seg::Arc(first), Seg::Arc(second)) => {
+            let angle = (second.centre - first.centre).angle();
+            vec![first.at_angle(angle), first.at_angle(angle + PI)]
+        }
+    };
+    let (a, b) = (*a, *b);
+    let both = move |p: Point| a.distance(p) + b.distance(p);
+    let on_either = move |p: &Point| a.distance(*p) <= SAME_MM || b.distance(*p) <= SAME_MM;
+    candidates.into_iter().filter(on_either).map(both)
 }
 
 /// Written as `{"line": [[x, y], [x, y]]}` or

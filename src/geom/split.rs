@@ -81,7 +81,8 @@ impl Outline {
     }
 
     /// The piece a boundary point lies on and the share of the way along it.
-    fn share_of(&self, point: Point) -> Option<(usize, f64)> {
+    #[must_use]
+    pub(crate) fn share_of(&self, point: Point) -> Option<(usize, f64)> {
         let (piece, seg) = self
             .segs()
             .iter()
@@ -91,7 +92,14 @@ impl Outline {
     }
 
     /// The boundary pieces counter-clockwise from one boundary point to another.
-    fn way(&self, from: (usize, f64), start: Point, to: (usize, f64), end: Point) -> Vec<Seg> {
+    #[must_use]
+    pub(crate) fn way(
+        &self,
+        from: (usize, f64),
+        start: Point,
+        to: (usize, f64),
+        end: Point,
+    ) -> Vec<Seg> {
         let n = self.segs().len();
         let count = if from.0 == to.0 && from.1 <= to.1 {
             1

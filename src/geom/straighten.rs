@@ -4,7 +4,7 @@ use std::f64::consts::FRAC_PI_4;
 
 use super::arc::Arc;
 use super::outline::Outline;
-use super::point::{Point, Vector};
+use super::point::{Line, Point, Vector};
 use super::seg::Seg;
 
 impl Outline {
@@ -23,6 +23,78 @@ impl Outline {
         let corners = |s: &Seg| s.left_corners(tolerance);
         self.segs().iter().flat_map(corners).collect()
     }
+}
+
+/// A ring within a counter-clockwise ring, with fewer corners: the marks that plunges leave are cut off, no more
+/// than `tolerance` mm deep each. A corner that sticks out is cut off by the chord between its neighbours; two
+/// inside corners are joined where the sides beyond them meet. Cost: a few passes over the corners.
+#[must_use]
+pub(super) fn coarsened(mut ring: Vec<Point>, tolerance: f64) -> Vec<Point> {
+    loop {
+        let before = ring.len();
+        ring = without_tips(&ring, tolerance);
+        ring = with_inside_corners_joined(&ring, tolerance);
+        if ring.len() == before || ring.len() < 4 {
+            return ring;
+        }
+    }
+}
+
+/// How far `b` lies to the right of the line from `a` to `c`, mm: outside for a counter-clockwise ring.
+fn sticks_out(a: Point, b: Point, c: Point) -> f64 {
+    let chord = c - a;
+    (b - a).cross(chord) / chord.length().max(f64::MIN_POSITIVE)
+}
+
+/// Leaves out corners that stick out by no more than the tolerance, never two next to each other.
+fn without_tips(ring: &[Point], tolerance: f64) -> Vec<Point> {
+    let n = ring.len();
+    let mut kept: Vec<Point> = Vec::with_capacity(n);
+    let mut left_out = false;
+    for (i, b) in ring.iter().enumerate() {
+        let (a, c) = (ring[(i + n - 1) % n], ring[(i + 1) % n]);
+        let is_tip = (0.0..=tolerance).contains(&sticks_out(a, *b, c));
+        left_out = is_tip && !left_out && !(i + 1 == n && kept.first() != ring.first());
+        if !left_out {
+            kept.push(*b);
+        }
+    }
+    kept
+}
+
+/// Joins two inside corners next to each other where the sides beyond them meet, no farther than the tolerance
+/// from the side between them.
+fn with_inside_corners_joined(ring: &[Point], tolerance: f64) -> Vec<Point> {
+    let n = ring.len();
+    let mut joined: Vec<Point> = Vec::with_capacity(n);
+    let mut i = 0;
+    while i < n {
+        let at = |k: usize| ring[(i + k) % n];
+        let meeting = (i > 0 && i + 2 < n)
+            .then(|| meeting([ring[i - 1], at(0), at(1), at(2)], tolerance))
+            .flatten();
+        match meeting {
+            Some(point) if joined.last() == Some(&ring[i - 1]) => {
+                joined.push(point);
+                i += 2;
+            }
+            _ => {
+                joined.push(at(0));
+                i += 1;
+            }
+        }
+    }
+    joined
+}
+
+fn meeting([a, b, c, d]: [Point; 4], tolerance: f64) -> Option<Point> {
+    let inside = |p: Point, q: Point, r: Point| (q - p).cross(r - q) < 0.0;
+    if !inside(a, b, c) || !inside(b, c, d) {
+        return None;
+    }
+    let meets = Line::through(a, b).meet(&Line::through(d, c))?;
+    let deep = -sticks_out(b, meets, c);
+    (deep > 0.0 && deep <= tolerance).then_some(meets)
 }
 
 impl Seg {

@@ -1,11 +1,12 @@
 //! Whom a regulator's table serves: building site, shop, private person.
 
+use super::dust::consults_table;
+use super::moment::Moment;
 use super::notes::Notes;
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
-use crate::tables::respirator::MaskScheme;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -22,18 +23,11 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const BOUND: Phrase = Phrase {
-    id: "who-is-bound",
-    title: "building site, shop or your own work: which rule holds",
-    detail: "On a building site (29 CFR 1926.1153) a row of Table 1, followed to the letter, is enough. \
-             A shop that makes worktops is general industry (29 CFR 1910.1053): no table there, \
-             exposure is assessed. A private person is bound by neither; the table is the best \
-             published guide, and the dust does the same harm.",
-};
+const BOUND: Phrase = Phrase::of_every_job("who-is-bound").harm(Harm::KillsLater);
 
 /// Said where the table is consulted.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    if job.region.record().masks.scheme != MaskScheme::Uk {
-        notes.caution_on(&BOUND, &doc::OSHA_TWO_RULES, &[]);
+    if consults_table(job) {
+        notes.check(Moment::Before, &BOUND, &doc::OSHA_TWO_RULES, &[]);
     }
 }

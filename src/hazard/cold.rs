@@ -1,8 +1,9 @@
 //! Cold water on hands.
 
+use super::moment::Moment;
 use super::notes::Notes;
-use crate::diag::Phrase;
-use crate::job::{DustMethod, Job, Place};
+use crate::diag::{Harm, Phrase};
+use crate::job::{Job, Place};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 
@@ -19,26 +20,16 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const COLD: Phrase = Phrase {
-    id: "cold-water",
-    title: "cold water: hands kept warm and dry",
-    detail: "Waterproof sleeves, a dry pair of gloves for each hour, breaks in the warm. Cold, white \
-             or numb fingers: stop for the day, cold makes vibration harm sooner.",
-};
-const FROST: Phrase = Phrase {
-    id: "frost",
-    title: "no wet cutting in frost",
-    detail: "Below about 3 °C (judgement) slurry freezes underfoot and water stands still in hose and \
-             nozzle: no water, no cutting. Empty machine and hose before the night.",
-};
+const COLD: Phrase = Phrase::of_every_job("cold-water").harm(Harm::Lasting);
+const FROST: Phrase = Phrase::of_every_job("frost").harm(Harm::Maims);
 
 /// Said for wet cutting; frost outdoors.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    if job.dust.method != DustMethod::Water {
+    if !job.dust.is_wet() {
         return;
     }
-    notes.caution_on(&COLD, &doc::COMMON_PRACTICE, &[]);
+    notes.check(Moment::Cutting, &COLD, &doc::COMMON_PRACTICE, &[]);
     if job.dust.place == Place::Outdoors {
-        notes.caution_on(&FROST, &doc::COMMON_PRACTICE, &[]);
+        notes.check(Moment::Before, &FROST, &doc::COMMON_PRACTICE, &[]);
     }
 }

@@ -1,10 +1,12 @@
 //! Falling stone, crushed hands and feet, slips.
 
+use super::moment::Moment;
 use super::notes::Notes;
-use crate::diag::{Phrase, number};
-use crate::job::{DustMethod, Job};
+use crate::diag::{Harm, Phrase};
+use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record of what falls.
 pub static FALLING: Record = Record {
@@ -12,7 +14,7 @@ pub static FALLING: Record = Record {
     title: "Falling stone",
     what: "Every square metre of slab weighs tens of kilograms.",
     why: "Waste drops from the last pass, slabs on edge fall over: feet, fingers, legs.",
-    what_to_do: "Both sides held before the last pass, nothing of anybody below, never catch a falling slab.",
+    what_to_do: "Both sides borne before the first pass, nothing of anybody below, never catch a falling slab.",
     sources: &[&doc::COMMON_PRACTICE],
     phrases: &[HEAVY],
     ..Record::HAZARD
@@ -30,19 +32,8 @@ pub static FLOOR: Record = Record {
     ..Record::HAZARD
 };
 
-const HEAVY: Phrase = Phrase {
-    id: "falling-stone",
-    title: "every square metre weighs up to {mass} kg",
-    detail: "{mass} kg/m² at the thickest reading and the heaviest stone of the kind. Waste and kept \
-             stone both held before the last pass; nobody's feet or fingers below or between; never \
-             stand where a slab on edge can fall, and never try to catch one.",
-};
-const SLIPPERY: Phrase = Phrase {
-    id: "wet-floor",
-    title: "slurry makes the floor slippery",
-    detail: "Slip-proof boots, water led away from where people stand and carry, cables hung up out of \
-             the wet. Floor rinsed and cleared before any piece is lifted.",
-};
+const HEAVY: Phrase = Phrase::of_every_job("falling-stone").harm(Harm::KillsNow);
+const SLIPPERY: Phrase = Phrase::of_every_job("wet-floor").harm(Harm::Maims);
 
 /// Mass of a square metre, kg/m², of a thickness in mm and a density in kg/m³.
 ///
@@ -58,9 +49,10 @@ pub fn area_mass_kg_m2(thickness_mm: f64, density_kg_m3: f64) -> f64 {
 /// Said on every sheet; the floor where it gets wet.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     let heavy = area_mass_kg_m2(job.stone.thickness.most, job.stone.density.high);
-    let mass = [("mass", number(heavy, 0))];
-    notes.caution_on(&HEAVY, &doc::COMMON_PRACTICE, &mass);
-    if job.dust.method == DustMethod::Water {
-        notes.caution_on(&SLIPPERY, &doc::COMMON_PRACTICE, &[]);
+    let mass = [("mass", Value::number(heavy, 0))];
+    notes.check(Moment::Moving, &HEAVY, &doc::COMMON_PRACTICE, &mass);
+    if job.dust.is_wet() {
+        let power = [("power", Value::Case(job.machine.power.case()))];
+        notes.check(Moment::Cutting, &SLIPPERY, &doc::COMMON_PRACTICE, power);
     }
 }

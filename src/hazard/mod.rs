@@ -9,7 +9,7 @@ pub mod cold;
 pub mod crush;
 pub mod disc;
 pub mod dust;
-pub mod limit;
+pub mod moment;
 pub mod noise;
 mod notes;
 pub mod protective;
@@ -18,6 +18,7 @@ pub mod respirator;
 pub mod rules;
 pub mod silica;
 pub mod slurry;
+pub mod standing;
 pub mod stone;
 pub mod supply;
 pub mod sweeping;
@@ -34,8 +35,10 @@ use serde::Serialize;
 use crate::diag::Findings;
 use crate::job::{Disc, Dusty, Job};
 use crate::tables::Source;
-use crate::tables::measured_dust::{MEASURED_DUST, MeasuredDust};
-use crate::tables::region::Rule;
+use crate::tables::measured_dust::{MeasuredDust, measured_dust};
+use crate::tables::region::{Emergency, Rule};
+use crate::words::Message;
+use moment::CheckLine;
 use notes::Notes;
 
 /// What the cutting amounts to, as far as the hazards need to know it.
@@ -59,6 +62,12 @@ impl Work {
         self.trigger_minutes / 60.0
     }
 
+    /// Time with the disc in the stone on one day or by one person, hours: the sawing is spread evenly.
+    #[must_use]
+    pub fn hours_a_day(&self, job: &Job) -> f64 {
+        self.hours() / job.dust.days.max(1.0)
+    }
+
     /// Whether anything is cut at all.
     #[must_use]
     pub fn cuts(&self) -> bool {
@@ -70,7 +79,7 @@ impl Work {
     pub fn dusty_hours(&self, job: &Job) -> f64 {
         let dusty = job.today.iter().filter(|s| s.dusty == Dusty::Dusty);
         let others: f64 = dusty.map(|spell| spell.minutes).sum();
-        self.hours() + job.dust.hours_today + others / 60.0
+        self.hours_a_day(job) + job.dust.hours_today + others / 60.0
     }
 }
 
@@ -112,6 +121,14 @@ pub struct Hazards {
     pub supply: Rule,
     /// Who is asked about the rules, in words.
     pub authority: &'static str,
+    /// What every job of the kind asks for, by its moment.
+    #[serde(skip)]
+    pub checklist: Vec<CheckLine>,
+    /// What of this job is settled, a line each.
+    #[serde(skip)]
+    pub settled: Vec<Message>,
+    /// The number that calls help where the job is done.
+    pub emergency: Emergency,
     /// The sources that the numbers and findings rest on.
     pub sources: Vec<&'static Source>,
 }
@@ -128,24 +145,33 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
     stone::assess(job, &mut notes);
     supply::assess(job, &mut notes);
     let dust = dust::assess(job, work, &mut notes);
+    stone::controlled::assess(job, &dust, &mut notes);
     bound::assess(job, &mut notes);
-    limit::assess(job, &mut notes);
     let silica = silica::assess(job, work, &mut notes);
     let respirator = respirator::assess(job, &dust, &mut notes);
-    let order = dust::order::list(work, &dust, &respirator, silica.dust_g.likely, &mut notes);
+    let order = dust::order::list(
+        job,
+        work,
+        &dust,
+        &respirator,
+        silica.dust_g.likely,
+        &mut notes,
+    );
     let discs = disc::assess(job, work, &mut notes);
     let vibration = vibration::assess(job, work, &mut notes);
     let noise = noise::assess(job, work, &mut notes);
     switch::assess(job, &mut notes);
     cold::assess(job, &mut notes);
     crush::assess(job, &mut notes);
+    standing::assess(job, &mut notes);
     sweeping::assess(job, &silica, &mut notes);
     let caught = slurry::assess(job, work, dust.control, &silica, &mut notes);
     let protective = protective::list(job, &respirator, &noise, &mut notes);
     let record = job.region.record();
     notes.used(record.vacuum.source);
     notes.used(record.supply.source);
-    for row in &MEASURED_DUST {
+    notes.used(record.emergency.source);
+    for row in measured_dust() {
         notes.used(row.source);
     }
     let hazards = Hazards {
@@ -158,11 +184,20 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
         noise,
         discs,
         protective,
-        measured: MEASURED_DUST.to_vec(),
+        measured: measured_dust().to_vec(),
         vacuum: record.vacuum,
         supply: record.supply,
         authority: record.authority,
+        checklist: in_order(notes.checklist),
+        settled: notes.settled,
+        emergency: record.emergency,
         sources: notes.sources,
     };
     (hazards, notes.findings)
+}
+
+/// The lines by their moment, in each the worst first; of the same harm, as they were found.
+fn in_order(mut lines: Vec<CheckLine>) -> Vec<CheckLine> {
+    lines.sort_by_key(|line| (line.moment, line.finding.phrase.harm));
+    lines
 }

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::noise::NoiseReport;
 use super::notes::Notes;
 use super::respirator::{Required, RespiratorReport};
-use crate::job::{DustMethod, Job};
+use crate::job::Job;
 use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::protective as sign;
@@ -32,7 +32,7 @@ pub(super) fn list(
 ) -> Vec<ProtectiveItem> {
     let mut items = vec![breathing(respirator), ear(noise)];
     items.extend(against_fragments());
-    if job.dust.method == DustMethod::Water {
+    if job.dust.is_wet() {
         items.push(item(
             "waterproof apron and boots",
             "slurry that dries in clothes becomes dust at home",
@@ -72,7 +72,9 @@ fn breathing(report: &RespiratorReport) -> ProtectiveItem {
     let what = match report.required {
         Required::AtLeast(apf) => format!("respirator with a factor of at least {apf}"),
         Required::MustBeAssessed => "respirator chosen after exposure was assessed".into(),
-        Required::NoneAsked => "respirator ready to hand, worn whenever dust is seen".into(),
+        Required::NoneAsked => {
+            "respirator that fits, worn while the disc turns and for cleaning up".into()
+        }
     };
     item(
         what,

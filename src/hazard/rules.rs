@@ -1,10 +1,12 @@
 //! What stands above everything on the sheet.
 
+use super::moment::Moment;
 use super::notes::Notes;
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -20,20 +22,19 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const FIRST: Phrase = Phrase {
-    id: "local-rules-first",
-    title: "local rules, makers' instructions and competent people come before this sheet",
-    detail: "The sheet is no permit. Region of its figures: {region}. Check your current rules with \
-             {authority}. Lifting gear, electrics, structure and stone that may hold asbestos are for \
-             licensed people.",
-};
+const FIRST: Phrase = Phrase::of_every_job("local-rules-first").harm(Harm::KillsLater);
 
 /// Said on every sheet.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     let record = job.region.record();
     let values = [
-        ("region", record.name.to_owned()),
-        ("authority", record.authority.to_owned()),
+        ("region", Value::term(record.name)),
+        ("authority", Value::term(record.authority)),
     ];
-    notes.caution_on(&FIRST, &doc::COMMON_PRACTICE, &values);
+    notes.check(
+        Moment::Before,
+        &FIRST,
+        &doc::COMMON_PRACTICE,
+        values.clone(),
+    );
 }

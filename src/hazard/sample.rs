@@ -3,12 +3,13 @@
 use super::Work;
 use crate::geom::Point;
 use crate::job::{
-    Aid, Allowances, Bond, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod, EdgeState,
-    Finish, Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place, PlaceHow,
-    PlaceWish, Power, Protection, Protector, Range, Respirator, Route, Shape, Slab, Steel, Stone,
-    Thickness, Top, Trolley, VeinWish, Vibration,
+    Aid, Allowances, Asbestos, Binder, Bond, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod,
+    EdgeState, Finish, Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place,
+    PlaceHow, PlaceWish, Power, Protection, Protector, Range, Respirator, Route, Shape, Slab,
+    Steel, Stone, Thickness, Top, Trolley, VeinWish, Vibration,
 };
 use crate::tables::region::RegionCode;
+use crate::tables::respirator::MaskClass;
 use crate::tables::stone::StoneKind;
 use crate::units::LengthUnit;
 
@@ -57,6 +58,7 @@ pub(super) fn job() -> Job {
                 track_mm: 400.0,
                 deck_mm: 150.0,
             },
+            check_call: String::new(),
         },
         route: Route {
             obstacles: Vec::new(),
@@ -85,6 +87,13 @@ pub(super) fn work() -> Work {
 pub(super) fn set_stone(job: &mut Job, kind: StoneKind) {
     job.stone.kind = kind;
     job.stone.name = kind.name().into();
+    job.stone.binder = match kind {
+        StoneKind::EngineeredStone => Binder::Resin,
+        StoneKind::Own | StoneKind::Terrazzo | StoneKind::Porcelain | StoneKind::SinteredStone => {
+            Binder::Unknown
+        }
+        _ => Binder::Natural,
+    };
     if let Some(record) = kind.record() {
         let (density, silica) = (record.density_kg_m3, record.silica_share);
         job.stone.density = Range {
@@ -124,6 +133,8 @@ fn stone() -> Stone {
             high: 0.0,
         },
         steel: Steel::None,
+        binder: Binder::Natural,
+        asbestos: Asbestos::NotTested,
         weighed: None,
         said: None,
     }
@@ -140,6 +151,8 @@ fn slab() -> Slab {
     Slab {
         shape: shape(Naming::Letters, 2640.0, 905.0),
         edges: vec![EdgeState::Sawn; 4],
+        undescribed: Vec::new(),
+        rough_margin_mm: 25.0,
         flaws: Vec::new(),
         tape_error_mm: 1.0,
         vein_deg: None,
@@ -175,6 +188,7 @@ fn machine() -> Machine {
         noise_db: 104.0,
         noise_c_db: 104.0,
         seat_mm: 22.23,
+        largest_disc_mm: Some(125.0),
     }
 }
 
@@ -214,8 +228,9 @@ fn dust() -> Dust {
         method: DustMethod::Water,
         airflow_m3h: 0.0,
         water_l_min: 0.5,
-        respirator: Respirator::Ffp3,
+        respirator: Respirator::Mask(MaskClass::Ffp3),
         mask_fit_tested: true,
         hours_today: 0.0,
+        days: 1.0,
     }
 }

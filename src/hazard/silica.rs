@@ -129,10 +129,8 @@ pub fn mixture(parts: &[(f64, f64)]) -> f64 {
 
 /// Stone, silica and limit for the job.
 pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> SilicaReport {
-    let (limit, advice) = (
-        job.region.record().silica,
-        job.region.record().silica_advice,
-    );
+    let rules = job.region.record();
+    let (limit, advice) = (rules.silica, &rules.silica_advice);
     notes.used(limit.source);
     for guide in advice {
         notes.used(guide.source);
@@ -201,11 +199,8 @@ fn limit_text(limit: &SilicaLimit) -> String {
     let action = limit
         .action_mg_m3
         .map_or_else(String::new, |level| format!(", action level {level} mg/m³"));
-    let change = limit.change.map_or_else(String::new, |change| {
-        format!("; {} replaces it from {}", change.by, change.on_words)
-    });
     format!(
-        "respirable crystalline silica {} mg/m³ over 8 hours{action}{borrowed}: {}{change}; check your \
+        "respirable crystalline silica {} mg/m³ over 8 hours{action}{borrowed}: {}; check your \
          current rules",
         limit.limit_mg_m3,
         source.cite(),

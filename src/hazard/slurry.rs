@@ -3,13 +3,15 @@
 use serde::Serialize;
 
 use super::Work;
+use super::moment::Moment;
 use super::notes::Notes;
 use super::silica::SilicaReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::Control;
 use crate::tables::record::{Example, Record};
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -28,21 +30,8 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const SLURRY: Phrase = Phrase {
-    id: "slurry-clean-up",
-    title: "slurry is collected before it dries: about {buckets} buckets",
-    detail: "About {kilos} kg: {water} l of water ({flow} l/min while the disc cuts) and {stone} g of \
-             stone, {buckets} buckets of {bucket} l. Dry, it is the dust you kept down. Sheet under \
-             the trestles, scrape and wet-vacuum while wet, rinse clothes, boots and machine, let the \
-             rest settle; none into drains.",
-};
-const BAG: Phrase = Phrase {
-    id: "dust-bags",
-    title: "the dust in the extractor: about {bags} bags",
-    detail: "About {stone} g of stone if the shroud caught all of it, {bags} bags of {bag} kg at most. \
-             Change the bag with the respirator on, outdoors, closed before it leaves the extractor, \
-             never shaken out or emptied for another use.",
-};
+const SLURRY: Phrase = Phrase::of_every_job("slurry-clean-up").harm(Harm::KillsLater);
+const BAG: Phrase = Phrase::of_every_job("dust-bags").harm(Harm::KillsLater);
 
 /// A bucket as it is carried, litres (judgement: twelve hold ten without spilling).
 pub const BUCKET_L: f64 = 10.0;
@@ -92,6 +81,17 @@ pub enum Caught {
     Nothing,
 }
 
+impl Caught {
+    /// Which of two message ids says it: of slurry, or of dust that is not wetted.
+    #[must_use]
+    pub const fn either(&self, slurry: &'static str, dust: &'static str) -> &'static str {
+        match self {
+            Self::Slurry { .. } => slurry,
+            Self::Bags { .. } | Self::Nothing => dust,
+        }
+    }
+}
+
 /// Slurry of a flow in litres a minute over minutes, with stone in g and its density in kg/m³.
 ///
 /// What evaporates, splashes away or stays on the floor is not taken off.
@@ -131,7 +131,7 @@ pub(super) fn assess(
 }
 
 fn say(caught: &Caught, flow_l_min: f64, stone_g: f64, notes: &mut Notes) {
-    let stone = ("stone", number(stone_g, 0));
+    let stone = ("stone", Value::of(stone_g, Unit::Gram).decimals(0));
     match *caught {
         Caught::Slurry {
             water_l,
@@ -141,17 +141,26 @@ fn say(caught: &Caught, flow_l_min: f64, stone_g: f64, notes: &mut Notes) {
         } => {
             let values = [
                 stone,
-                ("kilos", number(slurry_kg, 1)),
-                ("water", number(water_l, 1)),
-                ("flow", number(flow_l_min, 1)),
-                ("buckets", number(buckets, 0)),
-                ("bucket", number(BUCKET_L, 0)),
+                ("kilos", Value::of(slurry_kg, Unit::Mass).up()),
+                ("water", Value::number(water_l, 1)),
+                ("flow", Value::number(flow_l_min, 1)),
+                ("buckets", Value::number(buckets, 0)),
+                ("bucket", Value::number(BUCKET_L, 0)),
             ];
-            notes.caution_on(&SLURRY, &doc::COMMON_PRACTICE, &values);
+            notes.check(
+                Moment::After,
+                &SLURRY,
+                &doc::COMMON_PRACTICE,
+                values.clone(),
+            );
         }
         Caught::Bags { bags } => {
-            let values = [stone, ("bags", number(bags, 0)), ("bag", number(BAG_KG, 0))];
-            notes.caution_on(&BAG, &doc::COMMON_PRACTICE, &values);
+            let values = [
+                stone,
+                ("bags", Value::number(bags, 0)),
+                ("bag", Value::of(BAG_KG, Unit::Mass).decimals(0)),
+            ];
+            notes.check(Moment::After, &BAG, &doc::COMMON_PRACTICE, values.clone());
         }
         Caught::Nothing => {}
     }

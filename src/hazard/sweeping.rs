@@ -1,12 +1,14 @@
 //! No dry sweeping, no compressed air.
 
+use super::moment::Moment;
 use super::notes::Notes;
 use super::silica::SilicaReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::job::Job;
 use crate::tables::documents as doc;
+use crate::tables::documents::EN_60335_2_69;
 use crate::tables::record::Record;
-use crate::tables::vacuum::EN_60335_2_69;
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,36 +23,32 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const WET: Phrase = Phrase {
-    id: "no-dry-sweeping",
-    title: "no dry sweeping, no compressed air",
-    detail: "{rule}{borrowed} About {stone} g of stone, up to {silica} g of it silica, lie about after \
-             the cuts: dry, they rise again. Vacuum: {vacuum}{vacuum_borrowed}.",
-};
-const DRY: Phrase = Phrase {
-    id: "vacuum-before-the-mask-comes-off",
-    title: "dust that the shroud missed lies everywhere: vacuum it before the mask comes off",
-    detail: "No shroud catches all of {stone} g, least of all at the ends of a cut. Floor, ledges, \
-             machine and clothes are vacuumed before any mask comes off: {vacuum}{vacuum_borrowed}.",
-};
+const WET: Phrase = Phrase::of_every_job("no-dry-sweeping").harm(Harm::KillsLater);
+const DRY: Phrase = Phrase::of_every_job("vacuum-before-the-mask-comes-off").harm(Harm::KillsLater);
 
 /// The rule is said for every cut; what a dry cut leaves as well.
 pub(super) fn assess(job: &Job, silica: &SilicaReport, notes: &mut Notes) {
     let record = job.region.record();
     let (rule, vacuum) = (record.cleaning, record.vacuum);
     let values = [
-        ("rule", rule.words.to_owned()),
-        ("borrowed", rule.standing.words().to_owned()),
-        ("stone", number(silica.dust_g.likely, 0)),
-        ("silica", number(silica.silica_g.high, 0)),
-        ("vacuum", vacuum.words.to_owned()),
-        ("vacuum_borrowed", vacuum.standing.words().to_owned()),
+        ("rule", Value::term(rule.words)),
+        ("borrowed", Value::term(rule.standing.words())),
+        (
+            "stone",
+            Value::of(silica.dust_g.likely, Unit::Gram).decimals(0),
+        ),
+        (
+            "silica",
+            Value::of(silica.silica_g.high, Unit::Gram).decimals(0),
+        ),
+        ("vacuum", Value::term(vacuum.words)),
+        ("vacuum_borrowed", Value::term(vacuum.standing.words())),
     ];
     notes.used(vacuum.source);
     if silica.dust_g.high > 0.0 {
-        notes.caution_on(&WET, rule.source, &values);
+        notes.check(Moment::After, &WET, rule.source, values.clone());
     }
     if silica.dust_g.high > 0.0 && job.dust.method != crate::job::DustMethod::Water {
-        notes.caution_on(&DRY, vacuum.source, &values);
+        notes.check(Moment::After, &DRY, vacuum.source, values.clone());
     }
 }

@@ -1,10 +1,12 @@
 //! The second person at the switch.
 
+use super::moment::Moment;
 use super::notes::Notes;
-use crate::diag::Phrase;
-use crate::job::Job;
+use crate::diag::{Harm, Phrase};
+use crate::job::{DustMethod, Job, Power};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -20,23 +22,35 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const ALONE: Phrase = Phrase {
-    id: "working-alone",
-    title: "one person only: nobody at the switch, nobody to call help",
-    detail: "People entered: {people}, at least 2 while a disc turns (judgement). Find somebody who \
-             stands by at plug and tap and does nothing else, or wait until there is somebody.",
-};
-const SECOND: Phrase = Phrase {
-    id: "second-person",
-    title: "a second person stands at the switch",
-    detail: "Of the {people} people one stands where power and water are cut off, in sight of the \
-             cutter, out of the line of the disc, with respirator and hearing protection. A raised \
-             hand means off, and nobody asks why.",
-};
+const ALONE: Phrase = Phrase::of_job("working-alone")
+    .harm(Harm::KillsNow)
+    .key("lift.check_call");
+const SECOND: Phrase = Phrase::of_every_job("second-person").harm(Harm::KillsNow);
 
-/// Said by the number of people.
+/// An open point for one person whom nobody calls; otherwise what the second person does.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    let values = [("people", job.lift.people.to_string())];
-    let phrase = if job.lift.people < 2 { &ALONE } else { &SECOND };
-    notes.caution_on(phrase, &doc::COMMON_PRACTICE, &values);
+    let values = [
+        ("people", job.lift.people.into()),
+        ("at", Value::Case(at(job))),
+    ];
+    if job.lift.people >= 2 {
+        notes.check(Moment::Before, &SECOND, &doc::COMMON_PRACTICE, &values);
+    } else if job.lift.check_call.is_empty() {
+        notes.open_on(&ALONE, &doc::COMMON_PRACTICE, &values);
+    } else {
+        let who = [("who", job.lift.check_call.clone().into())];
+        notes.settle("settled-check-call", &doc::COMMON_PRACTICE, who);
+    }
+}
+
+/// Where the machine or its water can be cut off by somebody else than who holds it.
+const fn at(job: &Job) -> &'static str {
+    match (job.machine.power, job.dust.method) {
+        (Power::Mains, DustMethod::Water) => "plug-tap",
+        (Power::Mains, DustMethod::Shroud | DustMethod::None) => "plug",
+        (Power::Air, DustMethod::Water) => "valve-tap",
+        (Power::Air, DustMethod::Shroud | DustMethod::None) => "valve",
+        (Power::Battery | Power::Engine, DustMethod::Water) => "tap",
+        (Power::Battery | Power::Engine, DustMethod::Shroud | DustMethod::None) => "sight",
+    }
 }

@@ -9,6 +9,8 @@ use super::Part;
 pub struct AsCut {
     /// The cuts that have been made, by the edge or corner of the top that each makes.
     pub done: Vec<Part>,
+    /// The cuts that have been made, by their numbers on the sheet.
+    pub cuts: Vec<usize>,
     /// Faces that do not lie on the line to keep.
     pub slips: Vec<Slip>,
     /// Openings that have been begun.
@@ -46,6 +48,9 @@ pub enum Came {
     Short(f64),
     /// Outside the line to keep by this much, mm: too little was taken.
     Over(f64),
+    /// Slanting along a straight edge: outside the line to keep by so much at its start and at its end, mm,
+    /// negative inside it.
+    Taper([f64; 2]),
     /// An arc of this radius on the stone, about the right centre, mm.
     Radius(f64),
 }

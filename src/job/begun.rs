@@ -2,8 +2,7 @@
 
 use serde::Serialize;
 
-use super::Slab;
-use crate::geom::{Outline, Point, Region, boolean};
+use crate::geom::{Outline, Point};
 
 /// Holes and slots that go right through a slab whose cutting has begun, in its frame.
 #[derive(Clone, Debug, Default)]
@@ -21,21 +20,4 @@ pub struct Drilled {
     pub at: Point,
     /// Across, mm.
     pub diameter: f64,
-}
-
-impl Slab {
-    /// The stone: the slab without what has been taken out of it already. Where that parts it, the
-    /// largest part.
-    #[must_use]
-    pub fn region(&self) -> Region {
-        let whole = Region::solid(self.shape.outline().clone());
-        if self.begun.taken.is_empty() {
-            return whole;
-        }
-        let parts = boolean::difference(std::slice::from_ref(&whole), &self.begun.taken);
-        let largest = parts
-            .into_iter()
-            .max_by(|a, b| a.area().total_cmp(&b.area()));
-        largest.unwrap_or(whole)
-    }
 }

@@ -1,17 +1,17 @@
 //! One value of the job file, with its key and its place in the text.
 
 use toml::Spanned;
-use toml::de::{DeTable, DeValue};
+use toml::de::DeValue;
 
+use super::keys::{Kind, Word, elsewhere};
 use super::ledger::{Ledger, Span, Units};
-use super::quantity::{Limits, Quantity, from_to};
-use super::reader::Reader;
-use super::words::{nearest, short};
+use super::quantity::from_to;
+use super::words::{nearest, plain, short};
 use crate::geom::Point;
 use crate::units::{LengthUnit, Mass, UnitFault, parse_length_mm, parse_mass};
 
-/// The farthest a coordinate may be from the origin, mm (judgement: no worktop reaches so far).
-const FARTHEST_MM: f64 = 20_000.0;
+/// The coordinates of a point; at most so far from the origin, mm (judgement: no worktop reaches so far).
+const PAIR: Kind = Kind::List(&Kind::Length(from_to(-20_000.0, 20_000.0)), 2, 2);
 /// The longest text that is printed, characters (judgement: three lines of a title block).
 const LONGEST_TEXT: usize = 300;
 
@@ -25,16 +25,24 @@ pub(super) struct Given<'a> {
     /// Where the value stands.
     pub(super) span: Span,
     pub(super) ledger: &'a Ledger,
-    value: &'a DeValue<'a>,
+    /// What may stand there by the list of keys.
+    pub(super) kind: &'static Kind,
+    pub(super) value: &'a DeValue<'a>,
 }
 
 impl<'a> Given<'a> {
-    pub(super) fn new(key: String, value: &'a Spanned<DeValue<'a>>, ledger: &'a Ledger) -> Self {
+    pub(super) fn new(
+        key: String,
+        kind: &'static Kind,
+        value: &'a Spanned<DeValue<'a>>,
+        ledger: &'a Ledger,
+    ) -> Self {
         let span = Some((value.span().start, value.span().end));
         Self {
             key,
             span,
             ledger,
+            kind,
             value: value.get_ref(),
         }
     }
@@ -46,11 +54,22 @@ impl<'a> Given<'a> {
         None
     }
 
+    /// The same value, read as one of the kinds that may stand there.
+    fn as_kind(&self, kind: &'static Kind) -> Self {
+        Self {
+            kind,
+            ..self.clone()
+        }
+    }
+
     /// A length in mm: a bare number in the unit of the job, or a text with its own unit.
-    pub(super) fn length(&self, limits: Limits) -> Option<f64> {
+    pub(super) fn length(&self) -> Option<f64> {
+        let Some(limits) = self.kind.length() else {
+            return self.undeclared();
+        };
         let mm = match self.value {
             DeValue::String(text) => self.length_text(text)?,
-            _ => self.bare("a length")? * self.ledger.length_unit().in_mm(),
+            _ => self.bare()? * self.ledger.length_unit().in_mm(),
         };
         let bare = !matches!(self.value, DeValue::String(_));
         if bare && self.ledger.units() == Units::Unclear {
@@ -58,26 +77,30 @@ impl<'a> Given<'a> {
         }
         let show = |mm| self.ledger.length(mm);
         match limits.broken_by(mm, show) {
+            Some(why) if bare => {
+                let hint = self
+                    .meant_unit(mm, limits)
+                    .unwrap_or_else(|| self.unit_hint().into());
+                self.fault(&format!("is {why}"), hint)
+            }
             Some(why) => self.fault(&format!("is {why}"), self.unit_hint()),
             None => Some(mm),
         }
     }
 
     /// A mass: a text with its unit, or in a job in millimetres a bare number of kilograms.
-    pub(super) fn mass(&self, limits_kg: Limits) -> Option<Mass> {
+    pub(super) fn mass(&self) -> Option<Mass> {
+        let Some(limits_kg) = self.kind.mass() else {
+            return self.undeclared();
+        };
         let mass = match self.value {
             DeValue::String(text) if self.needs_unit(text) => return self.mass_unit_fault(),
             DeValue::String(text) => match parse_mass(text) {
                 Ok(mass) => mass,
-                Err(_) => {
-                    return self.wrong(
-                        &format!("\"{text}\""),
-                        "a mass such as \"30 kg\" or \"66 lb\"",
-                    );
-                }
+                Err(_) => return self.wrong(&format!("\"{text}\"")),
             },
             _ => {
-                let kg = self.bare("a mass such as \"30 kg\"")?;
+                let kg = self.bare()?;
                 if self.ledger.units() == Units::Known(LengthUnit::Inch) {
                     return self.mass_unit_fault();
                 }
@@ -92,13 +115,16 @@ impl<'a> Given<'a> {
     }
 
     /// Any other quantity: a bare number in its first unit, or a text with a unit.
-    pub(super) fn quantity(&self, quantity: &Quantity, limits: Limits) -> Option<f64> {
+    pub(super) fn quantity(&self) -> Option<f64> {
+        let Some((quantity, limits)) = self.kind.quantity() else {
+            return self.undeclared();
+        };
         let value = match self.value {
             DeValue::String(text) => match quantity.parse(text) {
                 Ok(value) => value,
-                Err(wanted) => return self.wrong(&format!("\"{text}\""), &wanted),
+                Err(_) => return self.wrong(&format!("\"{text}\"")),
             },
-            _ => self.bare("a number")?,
+            _ => self.bare()?,
         };
         match limits.broken_by(value, |v| quantity.show(v)) {
             Some(why) => self.fault(&format!("is {why}"), "check the number and its unit"),
@@ -107,9 +133,18 @@ impl<'a> Given<'a> {
     }
 
     /// A whole number.
-    pub(super) fn whole(&self, least: i64, most: i64) -> Option<i64> {
+    pub(super) fn whole(&self) -> Option<i64> {
+        let most = self.kind.whole().map_or(0, |(_, most)| most);
+        self.whole_up_to(most)
+    }
+
+    /// A whole number, at most this.
+    pub(super) fn whole_up_to(&self, most: i64) -> Option<i64> {
+        let Some((least, _)) = self.kind.whole() else {
+            return self.undeclared();
+        };
         let DeValue::Integer(digits) = self.value else {
-            return self.wrong(self.kind(), "a whole number");
+            return self.wrong(self.is());
         };
         match i64::from_str_radix(digits.as_str(), digits.radix()) {
             Ok(value) if value < least => {
@@ -123,9 +158,12 @@ impl<'a> Given<'a> {
     /// One line of text.
     pub(super) fn text(&self) -> Option<&'a str> {
         let DeValue::String(text) = self.value else {
-            return self.wrong(self.kind(), "a text in quotes");
+            return self.wrong(self.is());
         };
-        if let Some(odd) = text.chars().find(|c| unprintable(*c)) {
+        if self.is_to_fill() {
+            return self.not_filled();
+        }
+        if let Some(odd) = text.chars().find(|c| !is_printable(*c)) {
             let message = format!(
                 "holds the character U+{:04X}, which cannot be printed",
                 u32::from(odd)
@@ -144,7 +182,7 @@ impl<'a> Given<'a> {
     pub(super) fn flag(&self) -> Option<bool> {
         match self.value {
             DeValue::Boolean(flag) => Some(*flag),
-            _ => self.wrong(self.kind(), "true or false, without quotes"),
+            _ => self.wrong(self.is()),
         }
     }
 
@@ -154,32 +192,32 @@ impl<'a> Given<'a> {
             DeValue::Datetime(moment) if moment.time.is_none() && moment.offset.is_none() => {
                 moment.date.map(|date| date.to_string())
             }
-            _ => self.wrong(
-                self.kind(),
-                "a date without quotes and without a time, such as 2026-11-30",
-            ),
+            _ => self.wrong(self.is()),
         }
     }
 
-    /// One of several words.
-    pub(super) fn choice<T: Copy>(&self, words: &[(&str, T)]) -> Option<T> {
+    /// One of several words, without regard to case.
+    pub(super) fn word<T: Word>(&self) -> Option<T> {
         let text = self.text()?;
-        if let Some((_, value)) = words.iter().find(|(word, _)| *word == text) {
-            return Some(*value);
+        let words = T::all();
+        if let Some((_, one)) = words.iter().find(|(word, _)| plain(word) == plain(text)) {
+            return Some(*one);
         }
-        let known: Vec<&str> = words.iter().map(|w| w.0).collect();
-        let hint = match nearest(text, known.iter().copied()) {
+        let known: Vec<&'static str> = words.iter().map(|w| w.0).collect();
+        let meant = elsewhere(text, &known);
+        let hint = match meant.or_else(|| nearest(&plain(text), known.iter().copied())) {
             Some(near) => format!("did you mean \"{near}\"? It can be {}", known.join(", ")),
             None => format!("it can be {}", known.join(", ")),
         };
         self.fault(&format!("is \"{text}\", which is not known"), hint)
     }
 
-    /// A list of `least` to `most` values.
-    pub(super) fn list(&self, least: usize, most: usize) -> Option<Vec<Given<'a>>> {
-        let DeValue::Array(items) = self.value else {
-            return self.wrong(self.kind(), "a list in square brackets");
+    /// A list of as many values as the list of keys says.
+    pub(super) fn list(&self) -> Option<Vec<Given<'a>>> {
+        let Some((of, least, most)) = self.kind.list() else {
+            return self.undeclared();
         };
+        let items = self.items(of)?;
         let count = items.len();
         if count < least || count > most {
             let wanted = match (least, most) {
@@ -187,16 +225,47 @@ impl<'a> Given<'a> {
                 (a, _) if count < a => format!("least {a}"),
                 (_, b) => format!("most {b}"),
             };
-            return self.fault(&format!("has {count} entries, {wanted}"), "check the list");
+            let hint = match self.with_points(count, least, most) {
+                Some(meant) => format!("decimals stand behind a point: write {meant}"),
+                None => format!("write {}", self.kind.wanted()),
+            };
+            return self.fault(&format!("has {count} entries, {wanted}"), hint);
         }
-        let entry = |(i, item)| Given::new(format!("{}[{i}]", self.key), item, self.ledger);
+        Some(items)
+    }
+
+    /// The entries of a list, however many, each of a kind.
+    fn items(&self, of: &'static Kind) -> Option<Vec<Given<'a>>> {
+        let DeValue::Array(items) = self.value else {
+            return self.wrong(self.is());
+        };
+        let entry = |(i, item)| Given::new(format!("{}[{i}]", self.key), of, item, self.ledger);
         Some(items.iter().enumerate().map(entry).collect())
     }
 
-    /// A list, or one value standing for a list of one.
-    pub(super) fn one_or_list(&self, most: usize) -> Option<Vec<Given<'a>>> {
+    /// How many entries a list has.
+    pub(super) fn count(&self) -> Option<usize> {
         match self.value {
-            DeValue::Array(_) => self.list(1, most),
+            DeValue::Array(items) => Some(items.len()),
+            _ => None,
+        }
+    }
+
+    /// The tables of a list of tables.
+    pub(super) fn tables(&self) -> Option<Vec<Given<'a>>> {
+        let (_, most) = self.kind.section()?;
+        let items = self.items(self.kind)?;
+        if items.len() > most {
+            let message = format!("has {} entries, most {most}", items.len());
+            return self.fault(&message, "leave out what is not needed");
+        }
+        Some(items)
+    }
+
+    /// A list, or one value standing for a list of one.
+    pub(super) fn one_or_list(&self) -> Option<Vec<Given<'a>>> {
+        match self.value {
+            DeValue::Array(_) => self.list(),
             _ => Some(vec![self.clone()]),
         }
     }
@@ -213,9 +282,8 @@ impl<'a> Given<'a> {
 
     /// A point `[x, y]`.
     pub(super) fn point(&self) -> Option<Point> {
-        let pair = self.list(2, 2)?;
-        let limits = from_to(-FARTHEST_MM, FARTHEST_MM);
-        let xy: Vec<Option<f64>> = pair.iter().map(|v| v.length(limits)).collect();
+        let pair = self.as_kind(&PAIR).list()?;
+        let xy: Vec<Option<f64>> = pair.iter().map(Given::length).collect();
         match xy[..] {
             [Some(x), Some(y)] => Some(Point::new(x, y)),
             _ => None,
@@ -223,29 +291,28 @@ impl<'a> Given<'a> {
     }
 
     /// A list of points.
-    pub(super) fn points(&self, least: usize, most: usize) -> Option<Vec<Point>> {
-        let points: Vec<_> = self.list(least, most)?.iter().map(Given::point).collect();
+    pub(super) fn points(&self) -> Option<Vec<Point>> {
+        let points: Vec<_> = self.list()?.iter().map(Given::point).collect();
         points.into_iter().collect()
-    }
-
-    /// A table, read by `read`, which names every key it knows by asking for it.
-    pub(super) fn table<T>(&self, read: impl FnOnce(&mut Reader<'a>) -> T) -> Option<T> {
-        match self.value {
-            DeValue::Table(table) => Some(self.reader(table).finish_with(read)),
-            _ => self.wrong(self.kind(), "a table of keys and values"),
-        }
     }
 
     /// A table whose keys are names of the user's figure: each key's place and its value.
     pub(super) fn entries(&self) -> Option<Vec<(&'a str, Span, Given<'a>)>> {
+        let Some(of) = self.kind.named() else {
+            return self.undeclared();
+        };
         let DeValue::Table(table) = self.value else {
-            return self.wrong(self.kind(), "a table such as { 2 = 320 }");
+            return self.wrong(self.is());
         };
         let entry = |(key, value): (&'a Spanned<_>, &'a _)| {
             let name: &'a std::borrow::Cow<'a, str> = key.get_ref();
             let span = Some((key.span().start, key.span().end));
             let path = format!("{}.{name}", self.key);
-            (name.as_ref(), span, Given::new(path, value, self.ledger))
+            (
+                name.as_ref(),
+                span,
+                Given::new(path, of, value, self.ledger),
+            )
         };
         Some(table.iter().map(entry).collect())
     }
@@ -253,16 +320,12 @@ impl<'a> Given<'a> {
     /// A bare number that a plain percentage or ratio was written as.
     pub(super) fn bare_number(&self) -> Option<f64> {
         match self.value {
-            DeValue::Integer(_) | DeValue::Float(_) => self.bare("a number"),
+            DeValue::Integer(_) | DeValue::Float(_) => self.bare(),
             _ => None,
         }
     }
 
-    fn reader(&self, table: &'a DeTable<'a>) -> Reader<'a> {
-        Reader::new(self.key.clone(), Some(table), self.span, self.ledger)
-    }
-
-    fn bare(&self, wanted: &str) -> Option<f64> {
+    fn bare(&self) -> Option<f64> {
         let number = match self.value {
             DeValue::Integer(digits) => i64::from_str_radix(digits.as_str(), digits.radix())
                 .ok()
@@ -273,7 +336,7 @@ impl<'a> Given<'a> {
                     number
                 }),
             DeValue::Float(digits) => digits.as_str().parse().ok(),
-            _ => return self.wrong(self.kind(), wanted),
+            _ => return self.wrong(self.is()),
         };
         match number {
             Some(number) if f64::is_finite(number) => Some(number),
@@ -282,17 +345,23 @@ impl<'a> Given<'a> {
     }
 
     fn length_text(&self, text: &str) -> Option<f64> {
-        let wanted = "a length such as \"640 mm\", \"2.2 m\" or \"25 1/4 in\"";
         match parse_length_mm(text, self.ledger.length_unit()) {
             Ok(mm) => Some(mm),
-            Err(UnitFault::NotANumber) => self.wrong(&format!("\"{text}\""), wanted),
+            Err(UnitFault::NotANumber) => self.wrong(&format!("\"{text}\"")),
             Err(UnitFault::UnknownUnit) => self.fault(
                 &format!("is \"{text}\", whose unit is not known"),
                 "lengths can be in mm, cm, m, in or ft",
             ),
+            Err(UnitFault::DecimalComma) => self.fault(
+                &format!("is \"{text}\", with a comma"),
+                format!(
+                    "decimals stand behind a point: write \"{}\"",
+                    text.replace(',', ".")
+                ),
+            ),
             Err(UnitFault::NotFinite) => self.fault(
                 &format!("is \"{text}\", which is not a finite number"),
-                wanted,
+                format!("write {}", self.kind.wanted()),
             ),
         }
     }
@@ -301,40 +370,12 @@ impl<'a> Given<'a> {
         let inches = self.ledger.units() == Units::Known(LengthUnit::Inch);
         inches && !text.chars().any(char::is_alphabetic)
     }
-
-    fn mass_unit_fault<T>(&self) -> Option<T> {
-        self.fault(
-            "has no unit: in a job in inches it could be kilograms or pounds",
-            "write it as \"66 lb\" or \"30 kg\"",
-        )
-    }
-
-    /// The wrong kind of thing altogether.
-    pub(super) fn wrong<T>(&self, is: &str, wanted: &str) -> Option<T> {
-        self.fault(&format!("is {is}"), format!("write {wanted}"))
-    }
-
-    fn unit_hint(&self) -> &'static str {
-        match self.ledger.length_unit() {
-            LengthUnit::Millimetre => "check the number and its unit: a bare number is in mm",
-            LengthUnit::Inch => "check the number and its unit: a bare number is in inches",
-        }
-    }
-
-    fn kind(&self) -> &'static str {
-        match self.value {
-            DeValue::String(_) => "a text",
-            DeValue::Integer(_) | DeValue::Float(_) => "a number",
-            DeValue::Boolean(_) => "true or false",
-            DeValue::Datetime(_) => "a date or time",
-            DeValue::Array(_) => "a list",
-            DeValue::Table(_) => "a table",
-        }
-    }
 }
 
-/// Control characters, and the invisible ones that reorder or hide text.
-fn unprintable(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{200B}'..='\u{200F}' | '\u{2028}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}')
+/// Whether a character may be printed: no control character, and none of the invisible ones that
+/// reorder or hide text.
+#[must_use]
+pub fn is_printable(c: char) -> bool {
+    let hides = matches!(c, '\u{200B}'..='\u{200F}' | '\u{2028}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}');
+    !c.is_control() && !hides
 }

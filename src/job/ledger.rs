@@ -3,9 +3,10 @@
 use std::cell::{Cell, RefCell};
 
 use super::Assumption;
-use super::words::short;
+use super::drawing::{Drawings, Frame};
+use super::words::length;
 use crate::diag::{Diagnostic, Severity};
-use crate::units::{LengthUnit, MM_PER_INCH};
+use crate::units::LengthUnit;
 
 /// A byte range in the job text.
 pub(super) type Span = Option<(usize, usize)>;
@@ -19,6 +20,8 @@ pub(super) struct Ledger {
     assumed: RefCell<Vec<Assumption>>,
     units: Cell<Units>,
     spoilt: bool,
+    drawings: Drawings,
+    slab_frame: RefCell<Option<Frame>>,
 }
 
 /// What a bare number means.
@@ -39,9 +42,10 @@ impl Default for Units {
 impl Ledger {
     /// An empty ledger. In a `spoilt` text some places are not TOML, so that nothing can be said to
     /// be missing.
-    pub(super) fn new(spoilt: bool) -> Self {
+    pub(super) fn new(spoilt: bool, drawings: Drawings) -> Self {
         Self {
             spoilt,
+            drawings,
             ..Self::default()
         }
     }
@@ -49,6 +53,24 @@ impl Ledger {
     /// True when some of the text could not be read at all.
     pub(super) fn is_spoilt(&self) -> bool {
         self.spoilt
+    }
+
+    /// The text of a drawing, or why there is none.
+    pub(super) fn drawing(&self, name: &str) -> Result<&str, &str> {
+        match self.drawings.get(name) {
+            Some(read) => read.as_ref().map(String::as_str).map_err(String::as_str),
+            None => Err("drawings are not read here; use the program with the job's own file"),
+        }
+    }
+
+    /// The frame of a slab that was taken from a drawing: flaws in the same drawing lie in it.
+    pub(super) fn slab_frame(&self) -> Option<Frame> {
+        self.slab_frame.borrow().clone()
+    }
+
+    /// Says where that frame lies.
+    pub(super) fn set_slab_frame(&self, frame: Frame) {
+        self.slab_frame.replace(Some(frame));
     }
 
     /// Notes a fault: the job cannot be planned.
@@ -118,10 +140,7 @@ impl Ledger {
 
     /// A length in the unit of the job, such as `640 mm` or `25.25 in`.
     pub(super) fn length(&self, mm: f64) -> String {
-        match self.length_unit() {
-            LengthUnit::Millimetre => format!("{} mm", short(mm)),
-            LengthUnit::Inch => format!("{} in", short(mm / MM_PER_INCH)),
-        }
+        length(self.length_unit(), mm)
     }
 
     /// The faults and remarks, and the assumptions, in the order they were noted.

@@ -5,21 +5,35 @@ use super::words::short;
 
 /// The least and the most a number may be, both allowed.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Limits {
+pub struct Limits {
     /// Least.
-    pub(super) least: f64,
+    pub least: f64,
     /// Most.
-    pub(super) most: f64,
+    pub most: f64,
 }
 
 /// Limits from least to most.
-pub(super) const fn from_to(least: f64, most: f64) -> Limits {
+#[must_use]
+pub const fn from_to(least: f64, most: f64) -> Limits {
     Limits { least, most }
 }
 
 impl Limits {
+    /// Whether a value is allowed.
+    #[must_use]
+    pub fn allow(self, value: f64) -> bool {
+        (self.least..=self.most).contains(&value)
+    }
+
+    /// Both limits in words, each written by `show`.
+    #[must_use]
+    pub fn words(self, show: impl Fn(f64) -> String) -> String {
+        format!("{} to {}", show(self.least), show(self.most))
+    }
+
     /// Why a value is refused, with the limit it breaks written by `show`; nothing when it is within.
-    pub(super) fn broken_by(self, value: f64, show: impl Fn(f64) -> String) -> Option<String> {
+    #[must_use]
+    pub fn broken_by(self, value: f64, show: impl Fn(f64) -> String) -> Option<String> {
         if value < self.least {
             Some(format!("{}, least {}", show(value), show(self.least)))
         } else if value > self.most {
@@ -32,19 +46,21 @@ impl Limits {
 
 /// A kind of quantity: the units it may carry and what each is in the first.
 #[derive(Debug)]
-pub(super) struct Quantity {
+pub struct Quantity {
     /// Unit and how many of the first unit it is; the first is the unit of a bare number.
     units: &'static [(&'static str, f64)],
 }
 
 impl Quantity {
     /// The unit of a bare number.
-    pub(super) fn unit(&self) -> &'static str {
+    #[must_use]
+    pub fn unit(&self) -> &'static str {
         self.units.first().map_or("", |u| u.0)
     }
 
     /// A value with its unit.
-    pub(super) fn show(&self, value: f64) -> String {
+    #[must_use]
+    pub fn show(&self, value: f64) -> String {
         format!("{} {}", short(value), self.unit())
             .trim_end()
             .to_owned()
@@ -54,7 +70,7 @@ impl Quantity {
     ///
     /// # Errors
     /// What the text should have been.
-    pub(super) fn parse(&self, text: &str) -> Result<f64, String> {
+    pub fn parse(&self, text: &str) -> Result<f64, String> {
         let text = text.trim();
         let numeric = |c: char| c.is_ascii_digit() || matches!(c, '.' | '-' | '+');
         let end = text.find(|c| !numeric(c)).unwrap_or(text.len());
@@ -64,11 +80,14 @@ impl Quantity {
         if unit.is_empty() {
             return Ok(number);
         }
-        let factor = self.units.iter().find(|u| u.0 == unit);
+        let exact = self.units.iter().find(|u| u.0 == unit);
+        let factor = exact.or_else(|| self.units.iter().find(|u| u.0.eq_ignore_ascii_case(unit)));
         factor.map(|u| number * u.1).ok_or_else(|| self.wanted())
     }
 
-    fn wanted(&self) -> String {
+    /// What is to be written, in words.
+    #[must_use]
+    pub fn wanted(&self) -> String {
         let names: Vec<&str> = self.units.iter().map(|u| u.0).collect();
         if names == [""] {
             return "a number".to_owned();
@@ -78,17 +97,17 @@ impl Quantity {
 }
 
 /// A plain number.
-pub(super) const NUMBER: Quantity = Quantity {
+pub const NUMBER: Quantity = Quantity {
     units: &[("", 1.0)],
 };
 
 /// Share of mass, per cent.
-pub(super) const PERCENT: Quantity = Quantity {
+pub const PERCENT: Quantity = Quantity {
     units: &[("%", 1.0), ("per cent", 1.0), ("percent", 1.0)],
 };
 
 /// Density. A pound is 0.45359237 kg and a foot 0.3048 m by definition (1959 agreement).
-pub(super) const DENSITY: Quantity = Quantity {
+pub const DENSITY: Quantity = Quantity {
     units: &[
         ("kg/m³", 1.0),
         ("kg/m3", 1.0),
@@ -100,7 +119,7 @@ pub(super) const DENSITY: Quantity = Quantity {
 };
 
 /// Strength. One psi is 0.45359237 kg × 9.80665 m/s² over (0.0254 m)².
-pub(super) const STRENGTH: Quantity = Quantity {
+pub const STRENGTH: Quantity = Quantity {
     units: &[
         ("MPa", 1.0),
         ("N/mm²", 1.0),
@@ -110,42 +129,42 @@ pub(super) const STRENGTH: Quantity = Quantity {
 };
 
 /// Turns per minute.
-pub(super) const SPEED: Quantity = Quantity {
+pub const SPEED: Quantity = Quantity {
     units: &[("rpm", 1.0), ("/min", 1.0), ("1/min", 1.0)],
 };
 
 /// Angle.
-pub(super) const ANGLE: Quantity = Quantity {
+pub const ANGLE: Quantity = Quantity {
     units: &[("°", 1.0), ("deg", 1.0), ("degrees", 1.0)],
 };
 
 /// Vibration magnitude.
-pub(super) const VIBRATION: Quantity = Quantity {
+pub const VIBRATION: Quantity = Quantity {
     units: &[("m/s²", 1.0), ("m/s2", 1.0)],
 };
 
 /// Noise level.
-pub(super) const NOISE: Quantity = Quantity {
+pub const NOISE: Quantity = Quantity {
     units: &[("dB(A)", 1.0), ("dBA", 1.0), ("dB", 1.0)],
 };
 
 /// Noise level, C-weighted.
-pub(super) const NOISE_C: Quantity = Quantity {
+pub const NOISE_C: Quantity = Quantity {
     units: &[("dB(C)", 1.0), ("dBC", 1.0), ("dB", 1.0)],
 };
 
 /// What a hearing protector holds back.
-pub(super) const DECIBEL: Quantity = Quantity {
+pub const DECIBEL: Quantity = Quantity {
     units: &[("dB", 1.0)],
 };
 
 /// Water.
-pub(super) const WATER: Quantity = Quantity {
+pub const WATER: Quantity = Quantity {
     units: &[("l/min", 1.0), ("L/min", 1.0), ("gal/min", 3.785_411_784)],
 };
 
 /// Airflow. A cubic foot is 0.028316846592 m³, sixty times an hour.
-pub(super) const AIRFLOW: Quantity = Quantity {
+pub const AIRFLOW: Quantity = Quantity {
     units: &[
         ("m³/h", 1.0),
         ("m3/h", 1.0),
@@ -155,7 +174,7 @@ pub(super) const AIRFLOW: Quantity = Quantity {
 };
 
 /// Sawn face a minute. A square inch is 6.4516 cm².
-pub(super) const FACE_RATE: Quantity = Quantity {
+pub const FACE_RATE: Quantity = Quantity {
     units: &[
         ("cm²/min", 1.0),
         ("cm2/min", 1.0),
@@ -165,11 +184,11 @@ pub(super) const FACE_RATE: Quantity = Quantity {
 };
 
 /// Hours.
-pub(super) const HOURS: Quantity = Quantity {
+pub const HOURS: Quantity = Quantity {
     units: &[("h", 1.0), ("hours", 1.0), ("min", 1.0 / 60.0)],
 };
 
 /// Minutes.
-pub(super) const MINUTES: Quantity = Quantity {
+pub const MINUTES: Quantity = Quantity {
     units: &[("min", 1.0), ("minutes", 1.0), ("h", 60.0)],
 };

@@ -1,10 +1,21 @@
 //! Numbers, lists and likeness of words, for messages.
 
+use crate::units::LengthUnit;
+
 /// A number with at most three decimals and no trailing zeros.
 pub(super) fn short(value: f64) -> String {
     let text = format!("{value:.3}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" { "0" } else { text }.to_owned()
+}
+
+/// A length in a unit, such as `640 mm` or `25.25 in`.
+pub(super) fn length(unit: LengthUnit, mm: f64) -> String {
+    let name = match unit {
+        LengthUnit::Millimetre => "mm",
+        LengthUnit::Inch => "in",
+    };
+    format!("{} {name}", short(mm / unit.in_mm()))
 }
 
 /// A list in words: `a, b and c`.
@@ -41,4 +52,9 @@ pub(super) fn known_names(names: &[&str]) -> String {
         return "there are none".to_owned();
     }
     listed(names)
+}
+
+/// A word as it is compared: small letters, and a space for what joins words.
+pub(super) fn plain(word: &str) -> String {
+    word.trim().to_lowercase().replace(['-', '_'], " ")
 }

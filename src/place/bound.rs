@@ -6,7 +6,7 @@ use crate::job::Part;
 use super::candidate::steady_work_mm2;
 use super::edge::{edge_span, flush_with};
 use super::ground::{FINE_MM, Ground};
-use super::order::{Crossings, outwards};
+use super::order::{Crossings, Freed, MOST_SEARCHED, outwards};
 use super::turned::Turned;
 use super::{room, trim};
 
@@ -38,6 +38,12 @@ pub(super) struct Faces {
 }
 
 impl Faces {
+    /// Whether every order of the trims is searched wherever the top lies, so that the work of a place is
+    /// the least there is.
+    pub(super) fn all_orders(&self) -> bool {
+        self.each.len() <= MOST_SEARCHED
+    }
+
     pub(super) fn of(ground: &Ground<'_>) -> Self {
         let job = ground.job;
         let mut faces: Vec<Face> = ground
@@ -153,15 +159,16 @@ impl<'a> Bound<'a> {
     /// work.
     pub(super) fn ordered_work_mm2(&self, ground: &Ground<'_>, at: &Turned, shift: Point) -> f64 {
         let spans = self.spans(ground, at, shift);
-        let (mut straight, mut off, mut done) = (0.0, Vec::new(), 0_u64);
-        for i in 0..spans.len() {
+        let (mut straight, mut off) = (0.0, Vec::new());
+        let mut made = vec![false; spans.len()];
+        for (i, made) in made.iter_mut().enumerate() {
             let length = self.length(i, &spans);
             if length.stopped {
                 straight += length.weight * length.least;
             } else if length.weight > 0.0 {
                 off.push(i);
             } else {
-                done |= 1 << i;
+                *made = true;
             }
         }
         let crossings = Crossings {
@@ -178,9 +185,9 @@ impl<'a> Bound<'a> {
                 .map(|s| s.map_or((0.0, 0.0), |s| (s.from, s.to)))
                 .collect(),
             middles: self.faces.each.iter().map(|f| f.middle).collect(),
-            frees: (0..spans.len()).map(|i| 1 << i).collect(),
+            freed: (0..spans.len()).map(|i| Freed::By(vec![i])).collect(),
         };
-        match crossings.least_total(&off, done) {
+        match crossings.least_total(&off, &made) {
             Some(total) => self.work_mm2(straight + total),
             None => self.least_work_mm2(ground, at, shift),
         }
@@ -330,21 +337,27 @@ impl<'a> Bound<'a> {
 }
 
 /// Where two faces cross, one of them goes first: the shorter of what that costs, over all pairs. A
-/// stopped one never goes first.
+/// stopped one never goes first. Each face is shortened by two at most, so there are no more pairs than
+/// twice the faces.
 fn first_of_each_pair(lengths: &[Length]) -> f64 {
-    let mut sum = 0.0;
+    let mut pairs: Vec<(usize, usize)> = Vec::with_capacity(2 * lengths.len());
     for (i, a) in lengths.iter().enumerate() {
-        for (j, b) in lengths.iter().enumerate().skip(i + 1) {
-            let (first, second) = (a.weight * a.without(j), b.weight * b.without(i));
-            sum += match (a.stopped, b.stopped) {
-                (false, false) => first.min(second),
-                (false, true) => first,
-                (true, false) => second,
-                (true, true) => 0.0,
-            };
-        }
+        let others = a.longer.iter().filter_map(|(by, _)| *by);
+        pairs.extend(others.map(|j| (i.min(j), i.max(j))));
     }
-    sum
+    pairs.sort_unstable();
+    pairs.dedup();
+    let cost = |(i, j): (usize, usize)| {
+        let (a, b) = (&lengths[i], &lengths[j]);
+        let (first, second) = (a.weight * a.without(j), b.weight * b.without(i));
+        match (a.stopped, b.stopped) {
+            (false, false) => first.min(second),
+            (false, true) => first,
+            (true, false) => second,
+            (true, true) => 0.0,
+        }
+    };
+    pairs.into_iter().map(cost).sum()
 }
 
 /// The length of a face after all others.

@@ -1,11 +1,12 @@
 //! One position of the top, judged.
 
-use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, SAME_MM, Seg};
-use crate::job::{Job, Part, Shape};
+use crate::geom::{FLATTEN_MM, Line, Outline, Point, Pose, Seg};
+use crate::job::{Job, Part, PlaceHow, Shape};
 
 use super::allowance::corner_allowance;
 use super::edge::{self, EdgeUse, edge_use};
 use super::sawn::sawn_with;
+use super::tolerance::TOUCH_MM;
 use super::trim::{self, Trim};
 use super::{Miss, Objection, Placement, SawnCutout, flaw, opening, order, vein};
 
@@ -42,7 +43,7 @@ fn assess(job: &Job, pose: Pose, telling: Telling) -> Result<Placement, Miss> {
         })
         .collect();
     if enough(&objections) {
-        return Err(Miss { pose, objections });
+        return Err(Miss::of(pose, objections));
     }
     let edges: Vec<f64> = uses.iter().map(EdgeUse::allowance_mm).collect();
     let corner_allowances: Vec<f64> = (0..top.count())
@@ -56,7 +57,11 @@ fn assess(job: &Job, pose: Pose, telling: Telling) -> Result<Placement, Miss> {
     objections.extend(outside(job, &sawn));
     let cutouts = opening::all(job, pose, &mut objections);
     if enough(&objections) {
-        return Err(Miss { pose, objections });
+        return Err(Miss::of(pose, objections));
+    }
+    if !matches!(job.place.how, PlaceHow::AsCut { .. }) {
+        let near = edge::too_near(job, &top).into_iter();
+        objections.extend(near.map(|(slab_edge, by_mm)| Objection::NearEdge { slab_edge, by_mm }));
     }
     let mut spares = spares_of_flaws(job, &top, &cutouts, &mut objections);
     spares.extend(edge::spares(job, &top, &uses, &sawn));
@@ -68,7 +73,7 @@ fn assess(job: &Job, pose: Pose, telling: Telling) -> Result<Placement, Miss> {
         objections.extend(along_flaws(job, &trims));
     }
     if !objections.is_empty() {
-        return Err(Miss { pose, objections });
+        return Err(Miss::of(pose, objections));
     }
     Ok(Placement {
         work_mm2: work_mm2(job, &top, &trims),
@@ -126,7 +131,7 @@ fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
     let mut worst = vec![0.0_f64; pieces.len()];
     for p in sawn.flattened() {
         let depth = slab.outline().depth(p);
-        if depth < -SAME_MM {
+        if depth < -TOUCH_MM {
             for (piece, by) in beyond_pieces(pieces, p, -depth) {
                 worst[piece] = worst[piece].max(by);
             }
@@ -134,7 +139,7 @@ fn outside(job: &Job, sawn: &Outline) -> Vec<Objection> {
     }
     for (piece, p) in slab_corners(slab.outline()) {
         let depth = sawn.depth(p);
-        if depth > FLATTEN_MM {
+        if depth > TOUCH_MM {
             worst[piece] = worst[piece].max(depth);
         }
     }
@@ -165,12 +170,12 @@ fn slab_corners(slab: &Outline) -> impl Iterator<Item = (usize, Point)> {
 fn beyond_pieces(pieces: &[Seg], p: Point, away: f64) -> Vec<(usize, f64)> {
     let nearest = pieces.iter().enumerate();
     nearest
-        .filter(|(_, seg)| seg.distance(p) <= away + SAME_MM)
+        .filter(|(_, seg)| seg.distance(p) <= away + TOUCH_MM)
         .map(|(piece, seg)| match seg {
             Seg::Line(a, b) => (piece, -Line::through(*a, *b).left_of(p)),
             Seg::Arc(_) => (piece, away),
         })
-        .filter(|(_, by)| *by > SAME_MM)
+        .filter(|(_, by)| *by > TOUCH_MM)
         .collect()
 }
 
@@ -198,7 +203,7 @@ fn spares_of_flaws(
             continue;
         }
         let spare = flaw::distance(top.outline(), f) - f.clear_mm;
-        if spare < -SAME_MM {
+        if spare < -TOUCH_MM {
             let by_mm = -spare;
             objections.push(Objection::OnFlaw { flaw, by_mm });
         }

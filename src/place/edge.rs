@@ -4,7 +4,8 @@ use crate::geom::{Line, Outline, Point, SAME_MM, Seg};
 use crate::job::{EdgeState, Finish, Job, Part, PlaceHow, Shape};
 
 use super::allowance::edge_allowance;
-use super::{Objection, room};
+use super::tolerance::TOUCH_MM;
+use super::{Objection, flaw, room};
 
 /// What becomes of one edge of the top.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -78,7 +79,7 @@ pub(super) fn edge_use(
         return EdgeUse::UsedUp;
     }
     let width_mm = strip_beyond(job, top, edge, allowance_mm);
-    if width_mm >= job.place.least_strip_mm - SAME_MM {
+    if width_mm >= job.place.least_strip_mm - TOUCH_MM {
         EdgeUse::Sawn { allowance_mm }
     } else if used_up {
         EdgeUse::UsedUp
@@ -196,13 +197,17 @@ fn gaps_to(piece: &Seg, line: &Line, from: Point, to: Point) -> [f64; 3] {
 }
 
 /// Distances to spare at the edges: the strip beyond a sawn edge, the gap at an edge whose opposite
-/// is flush as well, and the room beyond a bowed one.
+/// is flush as well, and the room beyond a bowed one. Between two factory edges of the slab nothing is
+/// cut: the top is as long as the slab, whatever the tape says.
 pub(super) fn spares(job: &Job, top: &Shape, uses: &[EdgeUse], sawn: &Outline) -> Vec<f64> {
+    let factory = |edge: usize| matches!(uses[edge], EdgeUse::Flush { slab_edge, .. } if job.slab.edges[slab_edge] == EdgeState::Factory);
     let opposite = |edge: usize| {
         let along = top.edge_line(edge).along;
         (0..top.count()).any(|other| {
             let facing = top.edge_line(other).along.dot(along) < -0.999_999;
-            facing && matches!(uses[other], EdgeUse::Flush { gap_mm, .. } if gap_mm <= SAME_MM)
+            facing
+                && matches!(uses[other], EdgeUse::Flush { gap_mm, .. } if gap_mm <= TOUCH_MM)
+                && !(factory(edge) && factory(other))
         })
     };
     let spare = |(edge, used): (usize, &EdgeUse)| match used {
@@ -214,6 +219,33 @@ pub(super) fn spares(job: &Job, top: &Shape, uses: &[EdgeUse], sawn: &Outline) -
         EdgeUse::Flush { .. } | EdgeUse::UsedUp => None,
     };
     uses.iter().enumerate().filter_map(spare).collect()
+}
+
+/// How far the finished top must keep off an edge of the slab, mm: off a rough one by the margin; a round
+/// top off every one by its allowance and the least strip, since no side of it lies along an edge.
+pub(super) fn margin_mm(job: &Job, slab_edge: usize) -> f64 {
+    let round = match job.top.shape.as_circle() {
+        Some(_) => edge_allowance(job, 0) + job.place.least_strip_mm,
+        None => 0.0,
+    };
+    if job.slab.edges[slab_edge] == EdgeState::Rough {
+        round.max(job.slab.rough_margin_mm)
+    } else {
+        round
+    }
+}
+
+/// How far the finished top is too near to edges of the slab that it must keep off: each edge, counted from
+/// 0, and mm.
+pub(super) fn too_near(job: &Job, top: &Shape) -> Vec<(usize, f64)> {
+    let slab = &job.slab.shape;
+    let lacks = |edge: usize| {
+        let margin = margin_mm(job, edge);
+        let seg = slab.edge_seg(edge).filter(|_| margin > 0.0)?;
+        let lacks = margin - flaw::between(top.outline(), &[seg]);
+        (lacks > TOUCH_MM).then_some((edge, lacks))
+    };
+    (0..slab.count()).filter_map(lacks).collect()
 }
 
 /// Depth in the slab of the sawn outline beside the middle half of a curve, mm.

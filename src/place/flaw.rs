@@ -1,18 +1,19 @@
 //! How the top and its cuts lie to the flaws of the slab.
 
-use crate::geom::{FLATTEN_MM, Line, Outline, Point, SAME_MM, Seg, Side};
+use crate::geom::{Bounds, Line, Outline, Point, SAME_MM, Seg, Side};
 use crate::job::{DiscUse, Flaw, FlawPlace, Job};
 
+use super::tolerance::TOUCH_MM;
 use super::{SawnCutout, Trim};
 
 /// Points along each piece of a flaw at which its depth in the top is probed.
-const PROBES: u32 = 32;
+const PROBES: u32 = 16;
 /// Sine of the angle below which a cut that meets a line flaw runs along it and does not cross it
 /// (judgement: 30°; there it stays beside the flaw for twice the width of both).
 const ALONG: f64 = 0.5;
 
 /// Distance from a top to a flaw itself, mm, without its clearance: negative when some of the flaw
-/// lies in the top, by how deep.
+/// lies in the top, by how deep at least. Pieces of the top × pieces of the flaw.
 #[must_use]
 pub fn distance(top: &Outline, flaw: &Flaw) -> f64 {
     match &flaw.place {
@@ -35,51 +36,68 @@ fn pieces(points: &[Point]) -> Vec<Seg> {
 }
 
 fn from_pieces(top: &Outline, pieces: &[Seg]) -> f64 {
-    let probes = |s: &Seg| -> Vec<Point> {
-        (0..=PROBES)
-            .map(|i| s.at(f64::from(i) / f64::from(PROBES)))
-            .collect()
+    let apart = between(top, pieces);
+    let Some(first) = pieces.first() else {
+        return apart;
     };
-    let depths = pieces.iter().flat_map(probes).map(|p| top.depth(p));
-    let deepest = depths.fold(f64::NEG_INFINITY, f64::max);
-    if deepest > 0.0 {
-        -deepest
-    } else {
-        between(top, pieces)
+    if apart > 0.0 && top.depth(first.start()) < 0.0 {
+        return apart;
     }
-}
-
-/// Distance between a top's boundary and some pieces, mm: 0 when they meet. Arcs are probed at
-/// their chords' ends.
-fn between(top: &Outline, pieces: &[Seg]) -> f64 {
-    let meets = |p: &Seg| top.segs().iter().any(|s| !s.meets(p).is_empty());
-    if pieces.iter().any(meets) {
-        return 0.0;
-    }
-    let from_top = top
-        .flattened()
-        .into_iter()
-        .flat_map(|p| pieces.iter().map(move |s| s.distance(p)));
-    let to_top = pieces
+    let depths = pieces
         .iter()
-        .flat_map(|s| s.flattened(FLATTEN_MM).into_iter().chain([s.end()]))
-        .map(|p| top.distance(p));
-    from_top.chain(to_top).fold(f64::INFINITY, f64::min)
+        .flat_map(|p| probes(top, p))
+        .map(|p| top.depth(p));
+    let deepest = depths.fold(f64::NEG_INFINITY, f64::max);
+    if deepest > 0.0 { -deepest } else { apart }
 }
 
-/// True when a flaw lies wholly in the stone that one of the openings takes out.
+/// Points along a piece of a flaw at which its depth in the top is asked: even steps, and one between each
+/// two crossings of the top's boundary, so that no part inside goes unseen.
+fn probes(top: &Outline, piece: &Seg) -> Vec<Point> {
+    let mut shares: Vec<f64> = (0..=PROBES)
+        .map(|i| f64::from(i) / f64::from(PROBES))
+        .collect();
+    let meets = top.segs().iter().flat_map(|s| s.meets(piece));
+    shares.extend(meets.map(|p| piece.nearest(p)));
+    shares.sort_by(f64::total_cmp);
+    let middles = shares.windows(2).map(|w| f64::midpoint(w[0], w[1]));
+    let all: Vec<f64> = middles.chain([0.0, 1.0]).collect();
+    all.into_iter().map(|share| piece.at(share)).collect()
+}
+
+/// Distance between a top's boundary and some pieces, mm: 0 when they meet. Exact; pairs whose boxes lie
+/// farther apart than the nearest so far are passed over.
+pub(super) fn between(top: &Outline, pieces: &[Seg]) -> f64 {
+    let boxes: Vec<Bounds> = top.segs().iter().map(Seg::bounds).collect();
+    let mut nearest = f64::INFINITY;
+    for piece in pieces {
+        let own = piece.bounds();
+        for (seg, around) in top.segs().iter().zip(&boxes) {
+            if around.gap(&own) < nearest {
+                nearest = nearest.min(seg.gap(piece));
+            }
+        }
+    }
+    nearest
+}
+
+/// True when a flaw lies with its clearance in the stone that one of the openings takes out for good.
 #[must_use]
 pub fn is_taken_out(openings: &[SawnCutout], flaw: &Flaw) -> bool {
-    // A flaw that is asked no clearance of may lie in the allowance, which is ground off.
-    let ground = |o: &SawnCutout| flaw.clear_mm == 0.0 && holds(o.shape.outline(), flaw);
-    openings.iter().any(|o| holds(&o.sawn, flaw) || ground(o))
+    openings.iter().any(|o| holds(o.shape.outline(), flaw))
 }
 
 fn holds(opening: &Outline, flaw: &Flaw) -> bool {
+    let clear = |pieces: &[Seg]| between(opening, pieces) >= flaw.clear_mm - TOUCH_MM;
     match &flaw.place {
-        FlawPlace::Spot { at, across_mm } => opening.depth(*at) >= across_mm / 2.0 - SAME_MM,
-        FlawPlace::Line(points) => pieces(points).iter().all(|s| holds_stretch(opening, s)),
-        FlawPlace::Area(area) => opening.holds(area, SAME_MM),
+        FlawPlace::Spot { at, across_mm } => {
+            opening.depth(*at) >= across_mm / 2.0 + flaw.clear_mm - TOUCH_MM
+        }
+        FlawPlace::Line(points) => {
+            let pieces = pieces(points);
+            pieces.iter().all(|s| holds_stretch(opening, s)) && clear(&pieces)
+        }
+        FlawPlace::Area(area) => opening.holds(area, TOUCH_MM) && clear(area.segs()),
     }
 }
 

@@ -4,12 +4,11 @@ use std::f64::consts::PI;
 
 use crate::geom::convex;
 use crate::geom::hull::Hull;
-use crate::geom::{Outline, Point, Pose, Seg, Vector};
+use crate::geom::{Outline, Point, Seg, Vector};
 use crate::job::{Flaw, FlawPlace, Job, Part};
 
 use super::allowance::{corner_allowance, edge_allowance};
-use super::edge::{EdgeUse, beside_inside_corner};
-use super::opening::SawnCutout;
+use super::edge::{EdgeUse, beside_inside_corner, margin_mm};
 use super::sawn::sawn_with;
 use super::trim::{self, Trim};
 
@@ -25,12 +24,14 @@ pub(super) enum Stand {
     Safe,
     /// Where they leave more room than there is: what does not fit cannot be valid.
     Hopeful,
+    /// As hopeful, and as fine as the safe side: for proving that nothing fits.
+    Proof,
 }
 
 impl Stand {
     const fn tolerance(self) -> f64 {
         match self {
-            Self::Safe => FINE_MM,
+            Self::Safe | Self::Proof => FINE_MM,
             Self::Hopeful => ROUGH_MM,
         }
     }
@@ -38,16 +39,16 @@ impl Stand {
     /// The corners that stand for stone to be had: the slab, an opening.
     fn room(self, outline: &Outline) -> Vec<Point> {
         match self {
-            Self::Safe => outline.enclosed(FINE_MM),
-            Self::Hopeful => outline.enclosing(ROUGH_MM),
+            Self::Safe => outline.enclosed(self.tolerance()),
+            Self::Hopeful | Self::Proof => outline.enclosing(self.tolerance()),
         }
     }
 
     /// The corners that stand for what needs room: the top, a flaw.
     fn need(self, outline: &Outline) -> Vec<Point> {
         match self {
-            Self::Safe => outline.enclosing(FINE_MM),
-            Self::Hopeful => outline.enclosed(ROUGH_MM),
+            Self::Safe => outline.enclosing(self.tolerance()),
+            Self::Hopeful | Self::Proof => outline.enclosed(self.tolerance()),
         }
     }
 }
@@ -74,6 +75,26 @@ impl Body {
             parts: self.parts.iter().map(|p| p.turned(turn)).collect(),
         }
     }
+
+    /// A body within this one from which the rest of it is everywhere at least so far away: each piece
+    /// eroded by itself. Nothing when no piece is thick enough.
+    pub(super) fn eroded(&self, by_mm: f64) -> Option<Self> {
+        let eroded = self.parts.iter().map(|p| p.eroded(by_mm));
+        let parts: Vec<Hull> = eroded.filter(|p| p.0.len() > 2).collect();
+        let corners: Vec<Point> = parts.iter().flat_map(|p| p.0.iter().copied()).collect();
+        (!parts.is_empty()).then(|| Self {
+            hull: Hull::around(corners),
+            parts,
+        })
+    }
+
+    /// The body with another point as its origin.
+    pub(super) fn about(&self, centre: Point) -> Self {
+        Self {
+            hull: self.hull.about(centre),
+            parts: self.parts.iter().map(|p| p.about(centre)).collect(),
+        }
+    }
 }
 
 /// A straight piece of the slab's boundary.
@@ -97,7 +118,7 @@ pub(super) struct InsideCorner {
 #[derive(Clone, Debug)]
 pub(super) struct FlawZone {
     pub(super) parts: Vec<Hull>,
-    /// Points of the flaw itself and how far it reaches round them, mm.
+    /// Points of the flaw itself and how far it reaches with its clearance round them, mm.
     pub(super) points: Vec<Point>,
     pub(super) around: f64,
 }
@@ -128,7 +149,7 @@ pub(super) struct Ground<'a> {
     pub(super) faces: Vec<Trim>,
     pub(super) flaws: Vec<FlawZone>,
     pub(super) finished: Body,
-    /// Convex pieces of the openings as sawn.
+    /// Convex pieces of the finished openings.
     pub(super) openings: Vec<Hull>,
     variants: Vec<Variant>,
 }
@@ -147,7 +168,7 @@ impl<'a> Ground<'a> {
             rim: slab.segs().iter().flat_map(|s| rim_of(s, stand)).collect(),
             ring: slab.enclosed(FINE_MM),
             inside_corners: inside_corners(slab),
-            flaws: job.slab.flaws.iter().map(|f| flaw_zone(f, stand)).collect(),
+            flaws: zones(job, stand),
             finished: Body::of(stand.need(job.top.shape.outline())),
             openings: openings(job, stand),
             faces: faces(job, &all),
@@ -242,8 +263,8 @@ fn pockets(ring: &[Point], hull: &Hull) -> Vec<Hull> {
 
 fn rim_of(seg: &Seg, stand: Stand) -> Vec<Rim> {
     let mut points = match stand {
-        Stand::Safe => seg.left_corners(FINE_MM),
-        Stand::Hopeful => seg.right_corners(ROUGH_MM),
+        Stand::Safe => seg.left_corners(stand.tolerance()),
+        Stand::Hopeful | Stand::Proof => seg.right_corners(stand.tolerance()),
     };
     points.push(seg.end());
     let of_arc = matches!(seg, Seg::Arc(_));
@@ -268,13 +289,13 @@ fn inside_corners(slab: &Outline) -> Vec<InsideCorner> {
 }
 
 fn openings(job: &Job, stand: Stand) -> Vec<Hull> {
-    let sawn = job
-        .top
-        .cutouts
-        .iter()
-        .filter_map(|c| SawnCutout::of(job, c, Pose::default()));
-    sawn.flat_map(|o| convex::parts(&stand.room(&o.sawn)))
-        .collect()
+    let finished = job.top.cutouts.iter();
+    let rings = finished.map(|c| stand.room(c.shape.outline()));
+    match stand {
+        // More than there is: what two pieces hold together counts.
+        Stand::Proof => rings.map(Hull::around).collect(),
+        Stand::Safe | Stand::Hopeful => rings.flat_map(|ring| convex::parts(&ring)).collect(),
+    }
 }
 
 fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
@@ -283,12 +304,12 @@ fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
         FlawPlace::Spot { at, across_mm } => FlawZone {
             parts: vec![grown(&[*at], across_mm / 2.0 + clear, stand)],
             points: vec![*at],
-            around: across_mm / 2.0,
+            around: across_mm / 2.0 + clear,
         },
         FlawPlace::Line(points) => FlawZone {
-            parts: points.windows(2).map(|w| grown(w, clear, stand)).collect(),
+            parts: chain(points, clear, stand),
             points: points.clone(),
-            around: 0.0,
+            around: clear,
         },
         FlawPlace::Area(outline) => {
             let ring = stand.need(outline);
@@ -296,9 +317,84 @@ fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
             FlawZone {
                 parts: parts.iter().map(|p| grown(&p.0, clear, stand)).collect(),
                 points: ring,
-                around: 0.0,
+                around: clear,
             }
         }
+    }
+}
+
+/// What the finished top keeps clear of: the flaws, and the margins of the edges it must keep off.
+fn zones(job: &Job, stand: Stand) -> Vec<FlawZone> {
+    let slab = &job.slab;
+    let margin = |edge: usize| {
+        let by = margin_mm(job, edge);
+        if by <= 0.0 {
+            return None;
+        }
+        let rim = rim_of(&slab.shape.edge_seg(edge)?, stand);
+        let ends = rim.iter().map(|r| r.from).chain(rim.last().map(|r| r.to));
+        let ends: Vec<Point> = ends.collect();
+        Some(FlawZone {
+            parts: chain(&ends, by, stand),
+            points: ends,
+            around: by,
+        })
+    };
+    let margins = (0..slab.shape.count()).filter_map(margin);
+    let flaws = slab.flaws.iter().map(|f| flaw_zone(f, stand));
+    flaws.chain(margins).collect()
+}
+
+/// What lies within a distance of a run of straight pieces, one convex hull for each: a strip along it,
+/// round at the two ends of the run and on the outer side of each joint. Few corners where the run bends
+/// little, whatever the distance.
+fn chain(points: &[Point], by: f64, stand: Stand) -> Vec<Hull> {
+    let pieces: Vec<[Point; 2]> = points.windows(2).map(|w| [w[0], w[1]]).collect();
+    let pieces: Vec<[Point; 2]> = pieces.into_iter().filter(|[a, b]| a != b).collect();
+    if by <= 0.0 || pieces.is_empty() {
+        return points.windows(2).map(|w| grown(w, by, stand)).collect();
+    }
+    let out = |[a, b]: &[Point; 2]| (*b - *a).unit().right();
+    let one = |i: usize| {
+        let [a, b] = pieces[i];
+        let side = out(&pieces[i]);
+        let mut corners = vec![a + side * by, a - side * by, b + side * by, b - side * by];
+        // Backwards from the first piece, forwards from the last, and round each joint.
+        if i == 0 {
+            corners.extend(round(a, -side, PI, by, stand));
+        }
+        match pieces.get(i + 1) {
+            None => corners.extend(round(b, side, PI, by, stand)),
+            Some(next) => {
+                let bend = side.cross(out(next)).atan2(side.dot(out(next)));
+                // The outer side is to the right where the run bends to the left.
+                let from = if bend > 0.0 { side } else { -side };
+                corners.extend(round(b, from, bend, by, stand));
+            }
+        }
+        Hull::around(corners)
+    };
+    (0..pieces.len()).map(one).collect()
+}
+
+/// Corners of straight sides that stand for an arc about a point, from a direction on through an angle.
+fn round(about: Point, from: Vector, angle: f64, by: f64, stand: Stand) -> Vec<Point> {
+    let half = (by / (by + stand.tolerance())).acos();
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let count = (angle.abs() / half / 2.0).ceil() as u32;
+    if count == 0 {
+        return Vec::new();
+    }
+    let step = angle / f64::from(count);
+    let corner = |share: f64, out: f64| about + from.turned(share * step) * out;
+    match stand {
+        Stand::Safe => {
+            let out = by / (step / 2.0).cos();
+            (0..count)
+                .map(|k| corner(f64::from(k) + 0.5, out))
+                .collect()
+        }
+        Stand::Hopeful | Stand::Proof => (0..=count).map(|k| corner(f64::from(k), by)).collect(),
     }
 }
 
@@ -311,15 +407,21 @@ fn grown(points: &[Point], by: f64, stand: Stand) -> Hull {
     let tolerance = stand.tolerance();
     let half = (by / (by + tolerance)).acos();
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let count = ((PI / half).ceil() as u32).clamp(8, 512);
+    let quarter = ((PI / half / 4.0).ceil() as u32).clamp(2, 128);
+    let count = 4 * quarter;
     let step = 2.0 * PI / f64::from(count);
+    // Along a straight piece the sides lie exactly at the distance.
+    let along = match points {
+        [a, b] if a != b => (*b - *a).angle(),
+        _ => 0.0,
+    };
     let out = match stand {
         Stand::Safe => by / (step / 2.0).cos(),
-        Stand::Hopeful => by,
+        Stand::Hopeful | Stand::Proof => by,
     };
     let around = |p: &Point| {
         let p = *p;
-        (0..count).map(move |k| p + Vector::at_angle((f64::from(k) + 0.5) * step) * out)
+        (0..count).map(move |k| p + Vector::at_angle(along + (f64::from(k) + 0.5) * step) * out)
     };
     Hull::around(points.iter().flat_map(around).collect())
 }

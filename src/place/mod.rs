@@ -5,11 +5,13 @@
 //! | [`mod@self`] | the [`Placement`] and the way to it |
 //! | [`candidate`] | one position judged: everything that stands against it, or the place |
 //! | [`edge`] | what becomes of one edge: sawn, flush, used up, bowed |
+//! | `any_turn` | a place at any turn, or the proof that there is none |
 //! | `allowance` | the stone left on each edge and corner |
 //! | `sawn` | the top with its allowances |
 //! | [`opening`] | the top's cutouts on the slab |
 //! | [`room`] | how much stone lies beyond an edge |
 //! | [`flaw`] | how the top and its cuts lie to the flaws |
+//! | `tolerance` | the tolerances that decide a case |
 //! | `vein` | how the top lies to the vein |
 //! | [`trim`] | where each straight trim runs, and where it must stop |
 //! | `order` | the order of the straight trims with the least length sawn |
@@ -18,11 +20,13 @@
 //! | `ground` | the slab and the top taken apart into convex pieces |
 //! | `turned`, `guide_line` | the shifts worth judging at one turn |
 //! | `bound` | the least work a position can take, before it is judged |
+//! | `share` | the margin shared where nothing pulls the top to one side |
 //! | [`leftover`] | what a place leaves of the slab |
 //! | [`several`] | the best few places that differ |
 //! | [`size`] | the largest size of the wanted top that fits |
 
 mod allowance;
+mod any_turn;
 mod bound;
 pub mod candidate;
 pub mod edge;
@@ -37,20 +41,24 @@ pub mod room;
 mod sawn;
 pub mod search;
 pub mod several;
+mod share;
 pub mod size;
+mod tolerance;
 pub mod trim;
 mod turned;
 mod vein;
 
+pub use any_turn::WITHIN_MM;
 pub use edge::EdgeUse;
-pub use objection::{Miss, Objection};
+pub use objection::{Miss, Objection, Proof};
 pub use opening::SawnCutout;
 pub use size::{Fitting, Less};
 pub use trim::{Trim, TrimEnd};
 
-use crate::diag::{Finding, Findings, Phrase, number};
+use crate::diag::{Finding, Findings, Phrase};
 use crate::geom::{Outline, Pose, Region};
 use crate::job::{Job, Part, PlaceHow, Shape};
+use crate::words::{Message, Value};
 
 /// A valid place of the top on the slab, in the slab's frame.
 #[derive(Clone, Debug)]
@@ -113,15 +121,33 @@ pub struct NoFit {
     pub objections: Vec<Objection>,
     /// The same in words, one line each.
     pub reasons: Vec<String>,
+    /// How far it is shown that there is no place.
+    pub proof: Proof,
     /// The largest sizes of the wanted top that do fit; none when the place was fixed.
     pub fitting: Vec<Fitting>,
 }
 
 impl NoFit {
-    /// The sizes that do fit in words, one line each.
+    /// The sizes that do fit, one message each.
     #[must_use]
-    pub fn advice(&self) -> Vec<String> {
-        self.fitting.iter().map(size::words).collect()
+    pub fn advice(&self) -> Vec<Message> {
+        self.fitting.iter().map(size::message).collect()
+    }
+
+    /// What is shown, in one line.
+    #[must_use]
+    pub fn verdict(&self) -> Message {
+        let id = match (self.stock, self.proof) {
+            (Stock::Begun, _) => "place-none-begun",
+            (Stock::Slab, Proof::Elsewhere) => "place-at-fault",
+            (Stock::Slab, Proof::ThisPlace) => "place-not-here",
+            (Stock::Slab, Proof::Searched) => "place-none-found",
+            (Stock::Slab, Proof::AnyTurn) => {
+                let within = ("within", Value::fine(WITHIN_MM));
+                return Message::new("place-none-at-any-turn", [within]);
+            }
+        };
+        Message::plain(id)
     }
 }
 
@@ -137,11 +163,54 @@ pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
         }),
         PlaceHow::Fixed { at, turn_deg } | PlaceHow::AsCut { at, turn_deg } => {
             let pose = Pose::new(turn_deg.to_radians(), at.to_vector());
-            candidate::judge(job, pose).map_err(|miss| miss.in_words(job))
+            candidate::judge(job, pose).map_err(|miss| fixed_miss(job, miss).in_words(job))
         }
     }?;
-    let findings = measure_again(job, &placement);
+    let mut findings = measure_again(job, &placement);
+    findings.open.extend(undescribed(job, &placement));
     Ok((placement, findings))
+}
+
+/// What is shown where a fixed place breaks the rules: whether there is another.
+fn fixed_miss(job: &Job, miss: Miss) -> Miss {
+    if !matches!(job.place.how, PlaceHow::Fixed { .. }) {
+        return miss;
+    }
+    let proof = match search::best(job) {
+        Ok(_) => Proof::Elsewhere,
+        Err(none) => none.proof,
+    };
+    Miss { proof, ..miss }
+}
+
+pub(crate) const EDGES_UNDESCRIBED: Phrase = Phrase::of_job("edges-undescribed").key("slab.sawn");
+
+/// Edges of the slab that nobody has described and that become edges of the top: to be looked at.
+fn undescribed(job: &Job, placement: &Placement) -> Option<Finding> {
+    let on = placement.uses.iter().filter_map(|used| match used {
+        EdgeUse::Flush { slab_edge, .. } => Some(*slab_edge),
+        _ => None,
+    });
+    let on: Vec<usize> = on.filter(|e| job.slab.undescribed.contains(e)).collect();
+    let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
+    let mut edges = on.clone();
+    edges.sort_unstable();
+    edges.dedup();
+    let names = edges.iter().map(|e| job.slab.shape.edge_name(*e));
+    let names: Vec<String> = names.collect();
+    let line = |key: &str| Value::name(format!("{key} = {names:?}"));
+    let args = [
+        (
+            "edges",
+            Value::List(names.iter().cloned().map(Value::name).collect()),
+        ),
+        ("count", Value::count(names.len())),
+        ("sawn", line("sawn")),
+        ("rough", line("rough")),
+        ("cuts", Value::count(on.len())),
+    ];
+    let open = !names.is_empty() && !begun;
+    open.then(|| Finding::of(&EDGES_UNDESCRIBED, args, "common practice"))
 }
 
 /// The lines of a job file that fix a place, under `[place]`: exact to well below a thousandth of a
@@ -157,12 +226,20 @@ pub fn fixing_lines(placement: &Placement) -> [String; 2] {
     ]
 }
 
-pub(crate) const MEASURE_AGAIN: Phrase = Phrase {
-    id: "measure-again",
-    title: "Measure again: the fit is within the error of the tape",
-    detail: "The top fits with {spare} mm to spare; with a tape good to ±{tape} mm at least {least} mm is needed to \
-             be sure. Measure the slab again, or make the top smaller.",
-};
+pub(crate) const MEASURE_AGAIN: Phrase = Phrase::of_job("measure-again");
+
+impl Placement {
+    /// What is to spare at the tightest, mm, as it is printed: nothing where the top is the slab, edge on
+    /// edge, and no place is tight.
+    #[must_use]
+    pub const fn spare_mm(&self) -> f64 {
+        if self.least_spare_mm.is_finite() {
+            self.least_spare_mm
+        } else {
+            0.0
+        }
+    }
+}
 
 /// A fit with less to spare than two tape errors is not yet a fit.
 fn measure_again(job: &Job, placement: &Placement) -> Findings {
@@ -171,12 +248,12 @@ fn measure_again(job: &Job, placement: &Placement) -> Findings {
     let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
     if spare < least && !begun {
         let values = [
-            ("spare", number(spare, 1)),
-            ("tape", number(job.slab.tape_error_mm, 1)),
-            ("least", number(least, 1)),
+            ("spare", Value::fine(spare)),
+            ("tape", Value::fine(job.slab.tape_error_mm)),
+            ("least", Value::fine(least)),
         ];
         let source = "judgement: twice the tape error (slab.tape)";
-        let stop = Finding::of(&MEASURE_AGAIN, &values, source);
+        let stop = Finding::of(&MEASURE_AGAIN, values, source);
         findings.stops.push(stop);
     }
     findings

@@ -1,7 +1,9 @@
-//! What stands against a position, and the words for it.
+//! What stands against a position, and its message.
 
 use crate::geom::Pose;
-use crate::job::{Job, Part, PlaceHow};
+use crate::job::{EdgeState, Job, Part, PlaceHow};
+
+use crate::words::{Arg, Language, Message, Unit, Value, Writer};
 
 use super::{NoFit, Stock};
 
@@ -28,6 +30,14 @@ pub enum Objection {
         edge: usize,
         /// Its width, mm.
         width_mm: f64,
+    },
+    /// The top comes too near to an edge of the slab that it must keep off: a rough one, or any when it is
+    /// round.
+    NearEdge {
+        /// The slab's edge, counted from 0.
+        slab_edge: usize,
+        /// By how much it is too near, mm.
+        by_mm: f64,
     },
     /// An edge that must use a finished edge of the slab does not lie on one.
     NotOnFactoryEdge {
@@ -61,7 +71,9 @@ impl Objection {
     /// How much is amiss, mm, for comparing misses.
     fn weight_mm(&self, job: &Job) -> f64 {
         match self {
-            Self::Outside { by_mm, .. } | Self::OnFlaw { by_mm, .. } => *by_mm,
+            Self::Outside { by_mm, .. }
+            | Self::OnFlaw { by_mm, .. }
+            | Self::NearEdge { by_mm, .. } => *by_mm,
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
             Self::AlongFlaw { flaw, .. } => 2.0 * job.slab.flaws[*flaw].clear_mm,
             Self::NotOnFactoryEdge { .. }
@@ -72,14 +84,38 @@ impl Objection {
     }
 }
 
+/// How far it is shown that there is no place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Proof {
+    /// One place was looked at, and it breaks the rules.
+    ThisPlace,
+    /// At no turn is there a place, nor for a top smaller by [`WITHIN_MM`](super::WITHIN_MM) all round.
+    AnyTurn,
+    /// None was found; that there is none is not proved.
+    Searched,
+    /// The place that the job file fixes breaks the rules; left out, one is found.
+    Elsewhere,
+}
+
 /// A position that breaks the rules, and which.
 #[derive(Clone, Debug)]
 pub struct Miss {
     pub(super) pose: Pose,
     pub(super) objections: Vec<Objection>,
+    /// What is shown about all other positions.
+    pub proof: Proof,
 }
 
 impl Miss {
+    /// A position looked at by itself.
+    pub(super) const fn of(pose: Pose, objections: Vec<Objection>) -> Self {
+        Self {
+            pose,
+            objections,
+            proof: Proof::ThisPlace,
+        }
+    }
+
     /// How much is amiss in all, mm.
     #[must_use]
     pub fn weight_mm(&self, job: &Job) -> f64 {
@@ -90,77 +126,88 @@ impl Miss {
     #[must_use]
     pub fn in_words(self, job: &Job) -> NoFit {
         let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
+        let writer = Writer::new(job.units.into(), Language::English);
+        let reasons = self.objections.iter().map(|o| writer.say(&message(o, job)));
         NoFit {
             stock: if begun { Stock::Begun } else { Stock::Slab },
             turn_deg: self.pose.turn.to_degrees(),
-            reasons: self.objections.iter().map(|o| words(o, job)).collect(),
+            reasons: reasons.collect(),
             objections: self.objections,
+            proof: self.proof,
             fitting: Vec::new(),
         }
     }
 }
 
-fn words(objection: &Objection, job: &Job) -> String {
-    let edge_name = |edge: &usize| job.top.shape.edge_name(*edge);
-    match objection {
-        Objection::Outside { slab_part, by_mm } => {
-            let name = job.slab.shape.part_name(*slab_part);
-            let tape = 2.0 * job.slab.tape_error_mm;
-            let advice = if *by_mm <= tape {
-                format!("that is within the tape's error ({tape:.1} mm): measure again")
-            } else {
-                format!("make the top at least {by_mm:.1} mm smaller there, or take a larger slab")
-            };
-            format!(
-                "the top with its allowance sticks out {by_mm:.1} mm over slab {name}; {advice}"
-            )
-        }
+/// An objection as a message.
+fn message(objection: &Objection, job: &Job) -> Message {
+    let edge_name = |edge: usize| ("edge", Value::name(job.top.shape.edge_name(edge)));
+    match *objection {
+        Objection::Outside { slab_part, by_mm } => outside(job, slab_part, by_mm),
         Objection::OnFlaw { flaw, by_mm } => {
-            let flaw = &job.slab.flaws[*flaw];
-            format!(
-                "the top comes {by_mm:.1} mm too near to \"{}\" (clearance {:.1} mm); move it, or \
-                 make the top smaller",
-                flaw.what, flaw.clear_mm
-            )
+            let by = ("by", Value::fine(by_mm));
+            let [what, clear] = of_flaw(job, flaw);
+            Message::new("place-on-flaw", [by, what, clear])
         }
+        Objection::NearEdge { slab_edge, by_mm } => near_edge(job, slab_edge, by_mm),
         Objection::AlongFlaw {
             part,
             flaw,
             length_mm,
         } => {
-            let flaw = &job.slab.flaws[*flaw];
-            format!(
-                "the trim of {} would run along \"{}\" for {length_mm:.0} mm, within its clearance \
-                 of {:.1} mm: the stone may break there; move or turn the top",
-                job.top.shape.part_name(*part),
-                flaw.what,
-                flaw.clear_mm
-            )
+            let part = ("part", Value::name(job.top.shape.part_name(part)));
+            let long = ("long", Value::size(length_mm));
+            let [what, clear] = of_flaw(job, flaw);
+            Message::new("place-along-flaw", [part, long, what, clear])
         }
-        Objection::NarrowStrip { edge, width_mm } => format!(
-            "edge {} would leave a strip of {width_mm:.1} mm to saw off, least {:.1} mm; move the \
-             top so that the edge lies on the slab's edge or farther in",
-            edge_name(edge),
-            job.place.least_strip_mm
-        ),
-        Objection::NotOnFactoryEdge { edge } => format!(
-            "edge {} is marked factory but does not lie on a factory edge of the slab; place it \
-             on one, or give it another finish",
-            edge_name(edge)
-        ),
-        Objection::NoSawnOutline => {
-            "the allowances cannot be carried round the top's outline: an edge \
-             is too short or an arc too small for them; change the finish there, or the shape"
-                .to_owned()
+        Objection::NarrowStrip { edge, width_mm } => {
+            let least = ("least", Value::fine(job.place.least_strip_mm));
+            let width = ("width", Value::fine(width_mm));
+            Message::new("place-narrow-strip", [edge_name(edge), width, least])
         }
-        Objection::NoSawnCutout { cutout } => format!(
-            "the allowance leaves nothing of {} to saw: it is too small, or an arc of it is; make \
-             it larger, or change its finish",
-            job.top.cutouts[*cutout].what
-        ),
-        Objection::Vein { angle_deg } => format!(
-            "the top's long direction lies {angle_deg:.0}° from the vein's; set top.vein = \
-             \"any\" if that does not matter"
-        ),
+        Objection::NotOnFactoryEdge { edge } => {
+            Message::new("place-not-on-factory-edge", [edge_name(edge)])
+        }
+        Objection::NoSawnOutline => Message::plain("place-no-sawn-outline"),
+        Objection::NoSawnCutout { cutout } => {
+            let what = Value::name(job.top.cutouts[cutout].what.clone());
+            Message::new("place-no-sawn-cutout", [("what", what)])
+        }
+        Objection::Vein { angle_deg } => {
+            let angle = Value::of(angle_deg, Unit::Degree).decimals(0);
+            Message::new("place-vein", [("angle", angle)])
+        }
     }
+}
+
+fn outside(job: &Job, slab_part: Part, by_mm: f64) -> Message {
+    let part = ("part", Value::name(job.slab.shape.part_name(slab_part)));
+    let by = ("by", Value::fine(by_mm));
+    let tape_mm = 2.0 * job.slab.tape_error_mm;
+    if by_mm <= tape_mm {
+        let tape = ("tape", Value::fine(tape_mm));
+        Message::new("place-outside-within-tape", [part, by, tape])
+    } else {
+        Message::new("place-outside", [part, by])
+    }
+}
+
+fn near_edge(job: &Job, slab_edge: usize, by_mm: f64) -> Message {
+    let name = ("edge", Value::name(job.slab.shape.edge_name(slab_edge)));
+    let by = ("by", Value::fine(by_mm));
+    if job.slab.edges[slab_edge] == EdgeState::Rough {
+        let margin = ("margin", Value::fine(job.slab.rough_margin_mm));
+        Message::new("place-near-rough-edge", [name, by, margin])
+    } else {
+        let least = ("least", Value::fine(job.place.least_strip_mm));
+        Message::new("place-round-near-edge", [name, by, least])
+    }
+}
+
+fn of_flaw(job: &Job, flaw: usize) -> [Arg; 2] {
+    let flaw = &job.slab.flaws[flaw];
+    [
+        ("flaw", Value::name(flaw.what.clone())),
+        ("clear", Value::fine(flaw.clear_mm)),
+    ]
 }

@@ -2,6 +2,8 @@
 
 use crate::geom::{Line, Outline, Point, SAME_MM, Seg, Side};
 
+use super::tolerance::NO_STRIP_MM;
+
 /// How far along a ray it is looked whether it leads into the stone, mm; far above rounding.
 const FIRST_STEP_MM: f64 = 1e-3;
 /// Sine of the angle between a sawn face and an edge of the slab from which on the slab's edge ends
@@ -12,7 +14,7 @@ pub(super) const ENDS_A_STRIP: f64 = 0.5;
 /// distance from the edge outwards to the slab's boundary.
 ///
 /// `edge` runs counter-clockwise round the top from `from` to `to` (which may be the same point).
-/// 0 when the edge lies on the boundary or outside it. Infinite when no boundary lies beyond. Slab
+/// 0 when the boundary touches the edge, or lies up to `NO_STRIP_MM` inside it. Infinite when no boundary lies beyond. Slab
 /// edges that cross the strip at 30° or more do not count: the strip ends there at its full width.
 #[must_use]
 pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
@@ -31,7 +33,7 @@ pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
         .flat_map(|start| along_ray(slab, start, edge));
     corners
         .chain(rays)
-        .filter(|d| *d >= -SAME_MM)
+        .filter(|d| *d >= -NO_STRIP_MM)
         .fold(f64::INFINITY, f64::min)
         .max(0.0)
 }

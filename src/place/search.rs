@@ -10,11 +10,12 @@ use std::f64::consts::{FRAC_PI_2, TAU};
 use crate::geom::{Point, Pose};
 use crate::job::{Job, Shape};
 
+use super::any_turn::{Sweep, sweep};
 use super::bound::{Bound, Faces};
 use super::candidate::{judge, valid};
 use super::ground::{Ground, Stand};
 use super::turned::Turned;
-use super::{Miss, Placement, vein};
+use super::{Miss, Placement, Proof, share, vein};
 
 /// Places whose work differs by less than this are equally good, mm².
 pub(super) const SAME_WORK_MM2: f64 = 1.0;
@@ -36,12 +37,26 @@ pub fn best(job: &Job) -> Result<Placement, Miss> {
             found.push(placement);
             least + SAME_WORK_MM2
         });
+        if !closer.is_patient() {
+            break;
+        }
     }
     found.retain(|p| p.work_mm2 <= least + SAME_WORK_MM2);
-    best_leftover(job, found).ok_or_else(|| nearest_miss(job))
+    if let Some(best) = best_leftover(job, found) {
+        return Ok(best);
+    }
+    let proof = match sweep(job) {
+        Sweep::Found(found) => return Ok(share::shared(job, *found)),
+        Sweep::Proved => Proof::AnyTurn,
+        Sweep::Open => Proof::Searched,
+    };
+    Err(Miss {
+        proof,
+        ..nearest_miss(job)
+    })
 }
 
-/// True when there is a valid place.
+/// True when a place is found with an edge along an edge of the slab, or along the vein.
 #[must_use]
 pub fn fits(job: &Job) -> bool {
     let mut hopeful = Ground::of(job, Stand::Hopeful);
@@ -87,7 +102,7 @@ impl<'a> Promising<'a> {
             let turned = Turned::of(&mut ground, turn);
             let shifts = turned.shifts(&ground);
             let bound = Bound::of(&ground, &faces, turn);
-            let quick = in_order(&bound, &ground, &turned, shifts);
+            let quick = in_order(&bound, &ground, &turned, some_of(shifts, &faces));
             if let Some((least_mm2, _)) = quick.first() {
                 promises.push(Promise {
                     turn,
@@ -134,6 +149,16 @@ impl<'a> Promising<'a> {
     }
 }
 
+/// The shifts that tell which turns are looked at first: all of them where the bounds are sharp, otherwise a
+/// few of them.
+fn some_of(shifts: Vec<Point>, faces: &Faces) -> Vec<Point> {
+    if faces.all_orders() {
+        return shifts;
+    }
+    let step = shifts.len().div_ceil(FIRST_LOOK).max(1);
+    shifts.into_iter().step_by(step).collect()
+}
+
 /// Shifts with the least work each can take, mm², in the order of that.
 fn in_order(
     bound: &Bound<'_>,
@@ -154,7 +179,20 @@ pub(super) struct Closer<'a> {
     faces: Faces,
     /// Work above which nothing is of interest, mm².
     limit_mm2: f64,
+    /// Places judged since the last that was of interest.
+    in_vain: usize,
 }
+
+/// So many shifts are tried at a turn before it is known whether it is worth a closer look, where the bounds
+/// are not sharp.
+const FIRST_LOOK: usize = 24;
+
+/// How often a place at a free turn is turned on, by half as much each time: to a hundredth of a degree.
+const EASING_STEPS: u32 = 9;
+
+/// Where not every order of the trims is searched, the bounds are far below the work, and the search ends
+/// after so many places in a row that were no better (judgement).
+const PATIENCE: usize = 300;
 
 impl<'a> Closer<'a> {
     pub(super) fn of(job: &'a Job) -> Self {
@@ -164,7 +202,13 @@ impl<'a> Closer<'a> {
             faces: Faces::of(&ground),
             ground,
             limit_mm2: f64::INFINITY,
+            in_vain: 0,
         }
+    }
+
+    /// False once the search has gone on in vain for long enough.
+    pub(super) fn is_patient(&self) -> bool {
+        self.faces.all_orders() || self.in_vain < PATIENCE
     }
 
     /// True when a position at a turn is valid.
@@ -175,6 +219,46 @@ impl<'a> Closer<'a> {
         poses.any(|pose| valid(self.job, pose).is_some())
     }
 
+    /// Takes the best place at a turn, where it is better than the one found so far.
+    pub(super) fn look_at(&mut self, turn: f64, found: &mut Option<Placement>) {
+        let turned = Turned::of(&mut self.ground, turn);
+        for shift in turned.shifts(&self.ground) {
+            if let Some(place) = valid(self.job, Pose::new(turn, shift.to_vector()))
+                && found.as_ref().is_none_or(|best| self.safer(&place, best))
+            {
+                *found = Some(place);
+            }
+        }
+    }
+
+    /// Whether one place is better than another: sure in spite of the tape's error, then less work, then
+    /// more to spare.
+    fn safer(&self, place: &Placement, other: &Placement) -> bool {
+        let enough = 2.0 * self.job.slab.tape_error_mm;
+        let short = |p: &Placement| (enough - p.least_spare_mm).max(0.0);
+        short(place)
+            .total_cmp(&short(other))
+            .then(
+                rounded(place.work_mm2 / SAME_WORK_MM2)
+                    .total_cmp(&rounded(other.work_mm2 / SAME_WORK_MM2)),
+            )
+            .then(other.least_spare_mm.total_cmp(&place.least_spare_mm))
+            .is_lt()
+    }
+
+    /// A place turned on, by steps of `step` radians at first, as long as that makes it better.
+    pub(super) fn eased(&mut self, place: Placement, step: f64) -> Placement {
+        let (mut turn, mut step, mut best) = (place.pose.turn, step, None);
+        for _ in 0..EASING_STEPS {
+            step /= 2.0;
+            for by in [step, -step] {
+                self.look_at(turn + by, &mut best);
+            }
+            turn = best.as_ref().map_or(turn, |b| b.pose.turn);
+        }
+        best.filter(|b| self.safer(b, &place)).unwrap_or(place)
+    }
+
     /// Judges the positions at a turn that may take no more work than is of interest. Whoever takes a
     /// place says what is of interest from then on.
     pub(super) fn look(&mut self, turn: f64, mut take: impl FnMut(Placement) -> f64) {
@@ -182,13 +266,15 @@ impl<'a> Closer<'a> {
         let shifts = turned.shifts(&self.ground);
         let bound = Bound::of(&self.ground, &self.faces, turn);
         for (quick, shift) in in_order(&bound, &self.ground, &turned, shifts) {
-            if quick > self.limit_mm2 {
+            if quick > self.limit_mm2 || !self.is_patient() {
                 break;
             }
             if bound.ordered_work_mm2(&self.ground, &turned, shift) > self.limit_mm2 {
                 continue;
             }
             if let Some(placement) = valid(self.job, Pose::new(turn, shift.to_vector())) {
+                let better = placement.work_mm2 < self.limit_mm2;
+                self.in_vain = if better { 0 } else { self.in_vain + 1 };
                 self.limit_mm2 = take(placement);
             }
         }
@@ -198,9 +284,6 @@ impl<'a> Closer<'a> {
 /// Among places of equal work the one to take: the largest rectangle in one offcut, then the smallest
 /// turn, then the place nearest to the slab's first corner.
 fn best_leftover(job: &Job, found: Vec<Placement>) -> Option<Placement> {
-    if found.len() < 2 {
-        return found.into_iter().next();
-    }
     let slab = job.slab.shape.outline();
     let mut best: Option<(f64, Placement)> = None;
     for place in found {
@@ -217,7 +300,14 @@ fn best_leftover(job: &Job, found: Vec<Placement>) -> Option<Placement> {
             best = Some((left, place));
         }
     }
-    best.map(|(_, place)| place)
+    best.map(|(_, place)| {
+        let worth = share::is_worth_having(place.best_rectangle(slab).as_ref());
+        if worth {
+            place
+        } else {
+            share::shared(job, place)
+        }
+    })
 }
 
 fn better((left_a, a): (f64, &Placement), (left_b, b): (f64, &Placement)) -> bool {
@@ -246,6 +336,7 @@ pub(super) fn nearest_miss(job: &Job) -> Miss {
     let mut nearest = Miss {
         pose: Pose::default(),
         objections: Vec::new(),
+        proof: Proof::ThisPlace,
     };
     let mut least = f64::INFINITY;
     for (sticks_out, pose) in near.into_iter().take(MOST_MISSES) {

@@ -1,21 +1,17 @@
 //! A few places that differ, the best of each kind.
 
-use std::f64::consts::TAU;
-
 use crate::job::Job;
 
 use super::search::{Closer, Promising, SAME_WORK_MM2, best};
-use super::{EdgeUse, NoFit, Placement};
+use super::{NoFit, Placement};
 
-/// Two places with the same edges on the slab's and the same turn are different when one lies farther
-/// than this from the other, mm (judgement: a hand's breadth).
-const APART_MM: f64 = 100.0;
-/// Turns closer than this are one, radians (judgement: half a degree).
-const SAME_TURN: f64 = 0.0087;
+/// Two places differ when some corner of the top lies farther than this from where it was, mm (judgement:
+/// less is an adjustment, not another place).
+const APART_MM: f64 = 25.0;
 
 /// The best few places that differ from each other, in the order of their work; the first is the one
-/// that [`place`](super::place) takes. Two places differ by the edges that lie on the slab's, by their
-/// turn, or by lying well apart. A place that the job file has fixed is not looked at.
+/// that [`place`](super::place) takes. Two places differ when a person sees that they do. A place that the
+/// job file has fixed is not looked at.
 ///
 /// # Errors
 /// [`NoFit`] when there is none.
@@ -26,9 +22,12 @@ pub fn several(job: &Job, count: usize) -> Result<Vec<Placement>, NoFit> {
     let mut promising = Promising::of(job);
     while let Some(turn) = promising.next(limit(&found, count)) {
         closer.look(turn, |placement| {
-            add(&mut found, placement, count);
+            add(job, &mut found, placement, count);
             limit(&found, count)
         });
+        if !closer.is_patient() {
+            break;
+        }
     }
     found.truncate(count);
     Ok(found)
@@ -41,34 +40,32 @@ fn limit(found: &[Placement], count: usize) -> f64 {
 }
 
 /// Takes a place in, unless one of its kind takes no more work; the very best stays first.
-fn add(found: &mut Vec<Placement>, placement: Placement, count: usize) {
+fn add(job: &Job, found: &mut Vec<Placement>, placement: Placement, count: usize) {
     let better = |q: &Placement| placement.work_mm2 < q.work_mm2 - SAME_WORK_MM2;
-    if found[..1].iter().any(|q| same_kind(q, &placement)) {
+    if found[..1].iter().any(|q| same_kind(job, q, &placement)) {
         return;
     }
-    if let Some(at) = found.iter().position(|q| same_kind(q, &placement)) {
+    if let Some(at) = found.iter().position(|q| same_kind(job, q, &placement)) {
         if !better(&found[at]) {
             return;
         }
-        found.retain(|q| !same_kind(q, &placement));
+        found.retain(|q| !same_kind(job, q, &placement));
     }
     let at = found.iter().skip(1).position(better);
     found.insert(at.map_or(found.len(), |at| at + 1), placement);
     found.truncate(count.max(1));
 }
 
-fn same_kind(a: &Placement, b: &Placement) -> bool {
-    let off = (a.pose.turn - b.pose.turn).rem_euclid(TAU);
-    let apart = (a.pose.shift - b.pose.shift).length();
-    off.min(TAU - off) <= SAME_TURN && apart <= APART_MM && flush(a) == flush(b)
-}
-
-/// The pairs of edges, the top's and the slab's, that lie on each other.
-fn flush(placement: &Placement) -> Vec<(usize, usize)> {
-    let uses = placement.uses.iter().enumerate();
-    uses.filter_map(|(edge, used)| match used {
-        EdgeUse::Flush { slab_edge, .. } => Some((edge, *slab_edge)),
-        _ => None,
-    })
-    .collect()
+/// Whether two places are the same as a person sees it: every corner of the top nearly where it was. A top with one finish all round and no openings is the same
+/// whichever of its corners lies where.
+fn same_kind(job: &Job, a: &Placement, b: &Placement) -> bool {
+    let (a, b) = (a.top.corners(), b.top.corners());
+    let near = |by: usize| {
+        let mut pairs = a.iter().zip(b.iter().cycle().skip(by));
+        pairs.all(|(p, q)| p.distance(*q) <= APART_MM)
+    };
+    let first = job.top.finishes.first();
+    let plain = job.top.cutouts.is_empty() && job.top.finishes.iter().all(|f| Some(f) == first);
+    let ways = if plain { b.len() } else { 1 };
+    (0..ways).any(near)
 }

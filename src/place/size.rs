@@ -3,6 +3,7 @@
 use crate::geom::Point;
 use crate::job::shape::ShapeFault;
 use crate::job::{CornerCut, Cutout, Job, Shape};
+use crate::words::{Message, Value};
 
 use super::search::fits;
 
@@ -55,7 +56,8 @@ fn largest_with(job: &Job, less: Less) -> Option<Fitting> {
         };
         resized(job, across).is_some_and(|smaller| fits(&smaller))
     };
-    let least = largest_whole(whole, tries(job), at)?;
+    let gap = 2.0 * (job.place.least_strip_mm + job.slab.tape_error_mm) + 1.0;
+    let least = largest_whole(whole, gap.ceil(), at)?;
     Some(match less {
         Less::Scale => Fitting {
             less,
@@ -76,9 +78,9 @@ fn largest_with(job: &Job, less: Less) -> Option<Fitting> {
 }
 
 /// The largest whole number below `whole` that was found to fit. Halving finds one; since an edge may
-/// lie on the slab's or leave a strip, and nothing between, larger ones may fit again: as many as
-/// `tries` are looked at from the top down.
-fn largest_whole(whole: f64, tries: u32, fits: impl Fn(f64) -> bool) -> Option<f64> {
+/// lie on the slab's or leave a strip, and nothing between, larger ones may fit again: those up to `gap`
+/// above are looked at too.
+fn largest_whole(whole: f64, gap: f64, fits: impl Fn(f64) -> bool) -> Option<f64> {
     let top = whole.ceil() - 1.0;
     let (mut low, mut high) = (top, whole.ceil());
     while !fits(low) {
@@ -96,22 +98,16 @@ fn largest_whole(whole: f64, tries: u32, fits: impl Fn(f64) -> bool) -> Option<f
             high = middle;
         }
     }
-    let step = ((top - low) / f64::from(tries)).ceil().max(1.0);
-    let mut above = top;
-    while above > low {
+    // Where the size that fits lies flush, smaller ones leave strips too narrow to saw: between two sizes
+    // that fit lie no more than both strips and the tape's error.
+    let mut above = low + 1.0;
+    while above <= (low + gap).min(top) {
         if fits(above) {
-            return Some(above);
+            low = above;
         }
-        above -= step;
+        above += 1.0;
     }
     Some(low)
-}
-
-/// How many sizes are looked at from the top down: fewer where each takes long (judgement: a second or
-/// two in all).
-fn tries(job: &Job) -> u32 {
-    let corners = job.slab.shape.count() * job.top.shape.count();
-    u32::try_from(4000 / corners.max(1)).map_or(250, |t| t.clamp(4, 250))
 }
 
 /// The job with its top stretched by a share each way; nothing when its corners and bows leave no such
@@ -151,14 +147,18 @@ fn stretched(shape: &Shape, (x, y): (f64, f64), cuts: f64) -> Result<Shape, Shap
     )
 }
 
-/// A size in words, lengths in whole mm.
+/// A size as a message.
 #[must_use]
-pub(super) fn words(fitting: &Fitting) -> String {
-    let (length, depth) = (fitting.length_mm, fitting.depth_mm);
-    let how = match fitting.less {
-        Less::Scale => "of the same shape",
-        Less::Length => "with less length only",
-        Less::Depth => "with less depth only",
+pub(super) fn message(fitting: &Fitting) -> Message {
+    let id = match fitting.less {
+        Less::Scale => "place-fits-smaller",
+        Less::Length => "place-fits-shorter",
+        Less::Depth => "place-fits-narrower",
     };
-    format!("{how}, {length:.0} × {depth:.0} mm fits")
+    let size = |mm: f64| Value::size(mm).down();
+    let args = [
+        ("long", size(fitting.length_mm)),
+        ("deep", size(fitting.depth_mm)),
+    ];
+    Message::new(id, args)
 }

@@ -5,7 +5,7 @@
 //! inner-fit region. Work is least at its corners, where an edge lies on an edge of the slab, or where
 //! a face runs through an inside corner of the slab.
 
-use crate::geom::free::{Blocked, Free, TOUCH_MM};
+use crate::geom::free::{Blocked, Free, TOUCH_MM, carve};
 use crate::geom::hull::{Hull, Zone};
 use crate::geom::{Bounds, Line, Point, Pose, SAME_MM, Vector};
 use crate::job::{Finish, Shape};
@@ -47,7 +47,7 @@ impl Turned {
         let openings: Vec<Hull> = ground.openings.iter().map(|o| o.turned(turn)).collect();
         Self {
             turn,
-            windows: windows(ground, &openings),
+            windows: windows(ground, &openings, 0.0),
             finished: ground.finished.turned(turn),
             bodies,
             flush,
@@ -70,9 +70,11 @@ impl Turned {
     /// Shifts along the slab's edges at which the finished top may lie in the slab and clear of flaws.
     fn flush_shifts(&self, ground: &Ground<'_>, keys: &[Line]) -> Vec<Point> {
         let domain = domain(ground, &self.finished);
-        let mut hulls = self.flaw_hulls(ground, &domain);
+        let (mut left, mut hulls) = (domain.clone(), Vec::new());
         touching(&ground.pockets, &self.finished.parts, &domain, &mut hulls);
-        let loose = Free::new(&domain, &hulls, GIVE_MM);
+        hulls.extend(self.flaw_hulls(ground, &domain));
+        carve(&mut left, &mut hulls);
+        let loose = Free::new(&left, &hulls, GIVE_MM);
         if loose.is_covered() {
             return Vec::new();
         }
@@ -109,14 +111,14 @@ impl Turned {
         let Some(body) = self.bodies.first().filter(|_| !must_be_flush) else {
             return Vec::new();
         };
-        let domain = domain(ground, body);
-        let mut hulls = self.flaw_hulls(ground, &domain);
+        let mut domain = domain(ground, body);
+        let mut hulls = Vec::new();
         touching(&ground.pockets, &body.parts, &domain, &mut hulls);
-        hulls.extend(
-            strips(ground, &self.top, &domain)
-                .into_iter()
-                .map(Blocked::solid),
-        );
+        carve(&mut domain, &mut hulls);
+        let strips = strips(ground, &self.top, &domain).into_iter();
+        hulls.extend(strips.map(Blocked::solid));
+        hulls.extend(self.flaw_hulls(ground, &domain));
+        carve(&mut domain, &mut hulls);
         let free = Free::new(&domain, &hulls, TOUCH_MM);
         if free.is_covered() {
             return Vec::new();
@@ -208,7 +210,7 @@ fn reach(ground: &Ground<'_>, body: &Body) -> Bounds {
 }
 
 /// The shifts that keep a body in the slab's hull.
-fn domain(ground: &Ground<'_>, body: &Body) -> Hull {
+pub(super) fn domain(ground: &Ground<'_>, body: &Body) -> Hull {
     let within = |slack: f64| {
         let whole = Hull::upright(&reach(ground, body));
         ground.slab_hull.sides().fold(whole, |left, side| {
@@ -230,7 +232,7 @@ fn domain(ground: &Ground<'_>, body: &Body) -> Hull {
 }
 
 /// Adds the shifts at which pieces touch zones, those aside that keep clear of the domain.
-fn touching(zones: &[Hull], parts: &[Hull], domain: &Hull, found: &mut Vec<Blocked>) {
+pub(super) fn touching(zones: &[Hull], parts: &[Hull], domain: &Hull, found: &mut Vec<Blocked>) {
     let (reach, mut hulls) = (bounds(domain), Vec::new());
     for zone in zones {
         for part in parts {
@@ -241,7 +243,7 @@ fn touching(zones: &[Hull], parts: &[Hull], domain: &Hull, found: &mut Vec<Block
 }
 
 /// Adds the shifts at which a piece touches a zone, unless they all lie beside a box.
-fn add_touching(zone: &Hull, part: &Hull, reach: &Bounds, found: &mut Vec<Hull>) {
+pub(super) fn add_touching(zone: &Hull, part: &Hull, reach: &Bounds, found: &mut Vec<Hull>) {
     let (around, own) = (bounds(zone), bounds(part));
     let (low, high) = (around.min - own.max, around.max - own.min);
     let clear =
@@ -251,7 +253,7 @@ fn add_touching(zone: &Hull, part: &Hull, reach: &Bounds, found: &mut Vec<Hull>)
     }
 }
 
-fn bounds(hull: &Hull) -> Bounds {
+pub(super) fn bounds(hull: &Hull) -> Bounds {
     Bounds::around(hull.0.iter().copied())
 }
 
@@ -280,8 +282,17 @@ fn strips(ground: &Ground<'_>, top: &Shape, domain: &Hull) -> Vec<Hull> {
         ]);
         let narrows = |r: &Rim| r.of_arc || (r.to - r.from).unit().dot(out).abs() < ENDS_A_STRIP;
         let mut after_steep = ground.rim.last().is_some_and(|r| !narrows(r));
+        // Where the strip may come to lie, square to the edge.
+        let on = from.to_vector().dot(out) + far;
+        let farthest = on + domain.reach(out);
+        let nearest = on - job.place.least_strip_mm - domain.reach(-out);
         for piece in &ground.rim {
             let steep = !narrows(piece);
+            let ends = [piece.from, piece.to].map(|p| p.to_vector().dot(out));
+            if ends[0].min(ends[1]) > farthest || ends[0].max(ends[1]) < nearest {
+                after_steep = steep;
+                continue;
+            }
             if !steep {
                 add_touching(
                     &Hull(vec![piece.from, piece.to]),
@@ -298,8 +309,9 @@ fn strips(ground: &Ground<'_>, top: &Shape, domain: &Hull) -> Vec<Hull> {
     hulls
 }
 
-/// For every flaw the shifts at which one piece of an opening holds all of it.
-fn windows(ground: &Ground<'_>, openings: &[Hull]) -> Vec<Vec<Hull>> {
+/// For every flaw the shifts at which one piece of an opening holds all of it with its clearance, or lacks
+/// no more than `slack` mm.
+pub(super) fn windows(ground: &Ground<'_>, openings: &[Hull], slack: f64) -> Vec<Vec<Hull>> {
     let of_flaw = |flaw: &super::ground::FlawZone| {
         let held = |opening: &Hull| {
             let slab = Bounds::around(ground.slab_hull.0.iter().copied());
@@ -319,7 +331,7 @@ fn windows(ground: &Ground<'_>, openings: &[Hull]) -> Vec<Vec<Hull>> {
                     point: Point::ORIGIN + out * by,
                     along: -side.along,
                 };
-                left.left_of(&line, 0.0)
+                left.left_of(&line, slack)
             })
         };
         let held = openings.iter().map(held);

@@ -22,6 +22,21 @@ pub(super) fn against(job: &Job, turn: f64) -> Option<Objection> {
     amiss.then_some(Objection::Vein { angle_deg: angle })
 }
 
+/// False when the vein forbids every turn within `half` radians of one.
+pub(super) fn may_allow(job: &Job, turn: f64, half: f64) -> bool {
+    match against(job, turn) {
+        Some(Objection::Vein { angle_deg }) => {
+            let half_deg = half.to_degrees();
+            match job.top.vein {
+                VeinWish::Along => angle_deg - half_deg <= VEIN_SLACK_DEG,
+                VeinWish::Across => angle_deg + half_deg >= 90.0 - VEIN_SLACK_DEG,
+                VeinWish::Any => true,
+            }
+        }
+        _ => true,
+    }
+}
+
 /// Direction of the top's longest edge, radians, in the top's frame.
 fn long_direction(top: &Shape) -> f64 {
     let longest = (0..top.count())

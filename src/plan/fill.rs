@@ -103,7 +103,7 @@ pub(super) fn placement_note(placement: &Placement) -> PlacementNote {
             .filter(|(_, used)| matches!(used, EdgeUse::Flush { .. }))
             .map(|(i, _)| placement.top.edge_name(i))
             .collect(),
-        least_spare: placement.least_spare_mm,
+        least_spare: placement.spare_mm(),
     }
 }
 
@@ -127,6 +127,7 @@ pub(super) fn top_note(job: &Job, placement: &Placement, mass: MassRange) -> Top
                 outline: c.shape.outline().clone(),
                 allowance: c.allowance_mm,
                 sawn: c.begun.then(|| c.sawn.clone()),
+                made: c.sawn.clone(),
             })
             .collect(),
         sawn_outline: placement.sawn.clone(),

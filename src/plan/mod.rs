@@ -20,14 +20,15 @@ use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_n
 use crate::cut::practice::Offcut;
 use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
-use crate::geom::{Outline, Region};
-use crate::handle::{self, Handling, Load, Loads, Marks};
+use crate::geom::Outline;
+use crate::handle::{self, Handling, Loads};
 use crate::hazard::{self, Hazards, Work};
-use crate::job::{Assumption, Job, Part, Shape};
+use crate::job::{Assumption, Job};
 use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
 use crate::place::{self, NoFit, Placement};
 use crate::repair::{self, Repair, Repaired};
 use crate::tables::Source;
+use crate::words::Writer;
 
 /// The plan of a whole job.
 #[derive(Clone, Debug, Serialize)]
@@ -41,9 +42,14 @@ pub struct Plan {
     /// Values that the job file left open.
     pub assumed: Vec<Assumption>,
     /// The job must not start while one of these stands.
+    #[serde(skip)]
     pub stops: Vec<Finding>,
+    /// Each has a blank to fill or asks for a look before the start.
+    #[serde(skip)]
+    pub open: Vec<Finding>,
     /// To be read and heeded.
-    pub cautions: Vec<Finding>,
+    #[serde(skip)]
+    pub warnings: Vec<Finding>,
     /// The slab.
     pub slab: SlabNote,
     /// Where the top lies on it.
@@ -83,6 +89,12 @@ pub struct Plan {
 }
 
 impl Plan {
+    /// Who writes it: the job's units and language.
+    #[must_use]
+    pub fn writer(&self) -> Writer {
+        Writer::new(self.job.units.into(), self.job.language)
+    }
+
     /// Plans a whole job: every stage in its order.
     ///
     /// # Errors
@@ -97,7 +109,8 @@ impl Plan {
             }) => {
                 let mut plan = Self::planned(&job)?;
                 plan.stops.extend(findings.stops);
-                plan.cautions.extend(findings.cautions);
+                plan.open.extend(findings.open);
+                plan.warnings.extend(findings.warnings);
                 Ok(Self {
                     repair: Some(note),
                     ..plan
@@ -108,25 +121,31 @@ impl Plan {
 
     fn planned(job: &Job) -> Result<Self, NoFit> {
         let (placement, mut findings) = place::place(job)?;
-        let (mut cuts, of_cuts) = cut::plan(job, &placement);
+        let (mut cuts, missing, of_cuts) = cut::plan(job, &placement);
         let stones = piece::follow(job, &placement, &mut cuts);
-        let practice = cut::practice::plan(job, &boundaries(&placement), &offcuts(&stones));
+        let practice = cut::practice::plan(job, &cuts, &boundaries(&placement), &offcuts(&stones));
         let work = work(job, &cuts, &stones);
-        let loads = loads(job, &placement, &cuts, &stones.states);
+        let loads = Loads::of(job, &placement, &stones);
         let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
-        findings.append(piece::findings(job, &cuts, &stones));
+        findings.append(piece::findings(job, &placement, (&cuts, &missing), &stones));
         findings.append(of_handling);
         findings.append(of_hazards);
-        let Findings { stops, cautions } = findings;
+        findings.worst_first();
+        let Findings {
+            stops,
+            open,
+            warnings,
+        } = findings;
         Ok(Self {
             kerfwright: env!("CARGO_PKG_VERSION"),
             job: job_note(job),
             stone: stone_note(job),
             assumed: job.assumed.clone(),
             stops,
-            cautions,
+            open,
+            warnings,
             slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
             top: top_note(job, &placement, loads.top.mass),
@@ -163,7 +182,8 @@ fn offcuts(stones: &Stones) -> Vec<Offcut<'_>> {
         .map(|piece| Offcut {
             name: &piece.name,
             rings: &piece.outline,
-            worth_mm2: piece.best_rectangle.as_ref().map_or(0.0, |b| b.area_mm2),
+            area_mm2: piece.area_mm2,
+            after_cut: piece.after_cut,
         })
         .collect()
 }
@@ -198,50 +218,6 @@ fn core_holes(cuts: &[Cut]) -> Vec<CoreHole> {
     cuts.iter().flat_map(each).collect()
 }
 
-/// Every stone of the job that is lifted or lain down, with its mass: `states` is the kept stone
-/// after each of `cuts`.
-#[must_use]
-pub fn loads(job: &Job, placement: &Placement, cuts: &[Cut], states: &[Region]) -> Loads {
-    let load = |name: String, region: Region| Load {
-        name,
-        mass: piece::mass_of(&job.stone, region.area()),
-        region,
-    };
-    let slab = job.slab.region();
-    let after = cuts.iter().zip(states);
-    let named = placement.top.corners().iter().enumerate();
-    let openings = placement.cutouts.iter();
-    let outline = placement.top.outline().segs();
-    let pieces = placement.top.parts().iter().zip(outline);
-    Loads {
-        slab: load("slab as delivered".into(), slab),
-        states: after
-            .map(|(cut, kept)| load(format!("after cut {}", cut.number), kept.clone()))
-            .collect(),
-        top: load("finished top".into(), placement.finished()),
-        marks: Marks {
-            corners: named
-                .map(|(i, at)| (placement.top.corner_name(i), *at))
-                .collect(),
-            edges: pieces
-                .map(|(part, seg)| (named_part(&placement.top, *part), *seg))
-                .collect(),
-            cutouts: openings
-                .map(|c| (c.what.clone(), c.shape.outline().clone()))
-                .collect(),
-        },
-    }
-}
-
-/// What a piece of an outline is, with its name.
-fn named_part(shape: &Shape, part: Part) -> String {
-    let kind = match part {
-        Part::Edge(_) => "edge",
-        Part::Corner(_) => "corner",
-    };
-    format!("{kind} {}", shape.part_name(part))
-}
-
 fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {
     let count = |kind: CutKind| cuts.iter().filter(|c| c.kind == kind).count();
     #[allow(clippy::cast_precision_loss)]
@@ -267,7 +243,7 @@ fn sources(handling: &Handling, hazards: &Hazards) -> Vec<Source> {
         .chain(hazards.sources.iter().copied())
     {
         if !all.contains(source) {
-            all.push(source.clone());
+            all.push(*source);
         }
     }
     all

@@ -174,6 +174,9 @@ pub struct OpeningNote {
     /// What it is once all is sawn, where some of its sides have been cut already.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub sawn: Option<Outline>,
+    /// The outline that the saw leaves.
+    #[serde(skip)]
+    pub made: Outline,
 }
 
 /// An edge of the top.

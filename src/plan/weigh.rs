@@ -9,8 +9,8 @@ use crate::diag::{Finding, Findings};
 use crate::geom::{Pose, Region, Vector};
 use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::job::{Assumption, Job, Thickness};
-use crate::piece;
 use crate::place::{self, NoFit};
+use crate::words::Writer;
 
 /// How the keys begin that weighing, lifting and the way in rest on.
 const RESTS_ON: [&str; 6] = [
@@ -35,10 +35,15 @@ pub struct Weighing {
     pub thickness: Thickness,
     /// Values that the job file left open and that this rests on.
     pub assumed: Vec<Assumption>,
-    /// Nobody lifts while one of these stands.
+    /// The job must not start while one of these stands.
+    #[serde(skip)]
     pub stops: Vec<Finding>,
+    /// Each has a blank to fill or asks for a look before the start.
+    #[serde(skip)]
+    pub open: Vec<Finding>,
     /// To be read and heeded.
-    pub cautions: Vec<Finding>,
+    #[serde(skip)]
+    pub warnings: Vec<Finding>,
     /// Whether the top can be had from the slab.
     pub top: TopState,
     /// Lifting, carrying, the way in.
@@ -58,20 +63,26 @@ pub enum TopState {
 }
 
 impl Weighing {
+    /// Who writes it: the job's units and language.
+    #[must_use]
+    pub fn writer(&self) -> Writer {
+        Writer::new(self.job.units.into(), self.job.language)
+    }
+
     /// Weighs the slab and the wanted top of a job; gives the miss as well when the top does not
     /// fit.
     #[must_use]
     pub fn of(job: &Job) -> (Self, Option<NoFit>) {
         let (mut weighing, miss) = Self::of_both(job);
         // Narrow rails are measured where the cutouts are planned; whoever lifts must know of them.
-        weighing.cautions.extend(rail::findings(job).cautions);
+        weighing.warnings.extend(rail::findings(job).warnings);
         (weighing, miss)
     }
 
     fn of_both(job: &Job) -> (Self, Option<NoFit>) {
         match place::place(job) {
             Ok((placement, _)) => {
-                let loads = super::loads(job, &placement, &[], &[]);
+                let loads = Loads::uncut(job, &placement);
                 let weighing = Self::with(job, &loads, placement.pose, TopState::Placed);
                 (weighing, None)
             }
@@ -90,7 +101,11 @@ impl Weighing {
         let stone = load(job, "stone", slab(job));
         let loads = pair(stone.clone(), stone);
         let mut weighing = Self::with(job, &loads, UNMOVED, TopState::Placed);
-        for found in [&mut weighing.stops, &mut weighing.cautions] {
+        for found in [
+            &mut weighing.stops,
+            &mut weighing.open,
+            &mut weighing.warnings,
+        ] {
             once(found);
         }
         weighing
@@ -98,7 +113,11 @@ impl Weighing {
 
     fn with(job: &Job, loads: &Loads, pose: Pose, state: TopState) -> Self {
         let (handling, found) = handle::assess(job, loads, pose);
-        let Findings { stops, cautions } = found;
+        let Findings {
+            stops,
+            open,
+            warnings,
+        } = found;
         Self {
             kerfwright: env!("CARGO_PKG_VERSION"),
             job: job_note(job),
@@ -111,7 +130,8 @@ impl Weighing {
                 .cloned()
                 .collect(),
             stops,
-            cautions,
+            open,
+            warnings,
             top: state,
             handling,
             area_mm2: [&loads.slab, &loads.top].map(|l| l.region.area()),
@@ -127,11 +147,7 @@ fn slab(job: &Job) -> Region {
 }
 
 fn load(job: &Job, name: &str, region: Region) -> Load {
-    Load {
-        name: name.into(),
-        mass: piece::mass_of(&job.stone, region.area()),
-        region,
-    }
+    Load::of(&job.stone, name, region)
 }
 
 /// Slab and top without cuts between them.
@@ -139,6 +155,7 @@ fn pair(slab: Load, top: Load) -> Loads {
     Loads {
         slab,
         states: Vec::new(),
+        waste: Vec::new(),
         top,
         marks: Marks::default(),
     }

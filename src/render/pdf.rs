@@ -3,78 +3,22 @@
 //! The same sheet gives the same bytes, in one process or in two: fonts and bookmarks stand under
 //! names of our own, and what `printpdf` takes from a counter or from a clock is written afresh.
 
-use std::fmt;
+use std::sync::LazyLock;
 
 use printpdf::{
-    Color, CustomPdfConformance, FontId, Greyscale, Line, LineCapStyle, LineDashPattern,
-    LineJoinStyle, LinePoint, Mm, Op, PageAnnotId, PageAnnotation, PaintMode, ParsedFont,
-    PdfConformance, PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions, Polygon,
-    PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
+    Color, CurTransMat, CustomPdfConformance, FontId, Greyscale, Line, LineCapStyle,
+    LineDashPattern, LineJoinStyle, LinePoint, Mm, Op, PageAnnotId, PageAnnotation, PaintMode,
+    ParsedFont, PdfConformance, PdfDocument, PdfFont, PdfFontHandle, PdfPage, PdfSaveOptions,
+    Polygon, PolygonRing, Pt, Rgb, TextItem, TextMatrix, WindingOrder,
 };
 
 use super::bezier::cubics;
-use super::pdf_finish;
+use super::fault::RenderFault;
+use super::pdf_tags::{Marker, Node};
+use super::{pdf_finish, pdf_tags};
 use crate::geom::{Point, Seg};
-use crate::sheet::item::{Dash, Face, Ink, Item, Page, Path, Sheet, Stroke, Text, TextTurn};
-use crate::sheet::typeface::{font_file, missing_from};
-
-/// Why a sheet cannot be written.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum RenderFault {
-    /// A coordinate, width or size is not a finite number.
-    NotFinite {
-        /// The page's name.
-        page: String,
-        /// What has it.
-        item: String,
-    },
-    /// The typeface has no glyph for a character, or it is a control character.
-    MissingCharacter {
-        /// The page's name.
-        page: String,
-        /// The character.
-        character: char,
-        /// The line of text that holds it.
-        text: String,
-    },
-    /// The sheet's date is not `YYYY-MM-DD`.
-    Date(String),
-    /// An embedded font cannot be read: the program was built wrongly.
-    Font(Face),
-    /// The PDF could not be put together.
-    Writer(String),
-}
-
-impl fmt::Display for RenderFault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NotFinite { page, item } => {
-                write!(
-                    f,
-                    "page \"{page}\": {item} is not at a finite place or size"
-                )
-            }
-            Self::MissingCharacter {
-                page,
-                character,
-                text,
-            } => {
-                let code = u32::from(*character);
-                let shown = character.escape_debug();
-                write!(
-                    f,
-                    "page \"{page}\": the typeface has no '{shown}' (U+{code:04X}), in \"{}\"",
-                    text.escape_debug()
-                )
-            }
-            Self::Date(date) => write!(f, "the date \"{date}\" is not of the form YYYY-MM-DD"),
-            Self::Font(face) => write!(f, "the embedded font {face:?} cannot be read"),
-            Self::Writer(what) => write!(f, "the PDF cannot be written: {what}"),
-        }
-    }
-}
-
-impl std::error::Error for RenderFault {}
+use crate::layout::item::{Dash, Face, Ink, Item, Page, Path, Sheet, Stroke, Text, TextTurn};
+use crate::layout::typeface::{font_file, missing_from};
 
 /// The sheet as a PDF 1.7: fonts embedded, one bookmark for each page, text that can be copied.
 ///
@@ -87,8 +31,10 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
         doc.resources.fonts.map.insert(font_id(face), font(face)?);
     }
     let (width, height) = sheet.paper.size_mm();
+    let mut parts_of_pages = Vec::new();
     for (i, page) in sheet.pages.iter().enumerate() {
-        let ops = page_ops(page)?;
+        let (ops, parts) = page_ops(page, sheet.scale)?;
+        parts_of_pages.push(parts);
         // Replaced by boxes in f64 when the document is finished.
         let size = (Mm(single(width)), Mm(single(height)));
         doc.pages.push(PdfPage::new(size.0, size.1, ops));
@@ -105,15 +51,28 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
         secure: true,
         image_optimization: None,
     };
-    let finished = doc.to_lopdf_document(&options, &mut Vec::new());
+    let mut finished = doc.to_lopdf_document(&options, &mut Vec::new());
+    pdf_tags::add(&mut finished, sheet, &parts_of_pages)?;
     pdf_finish::finish(finished, sheet)
 }
 
+/// The two weights, read once.
+static FONTS: LazyLock<[Option<PdfFont>; 2]> =
+    LazyLock::new(|| [Face::Regular, Face::Bold].map(read));
+
 fn font(face: Face) -> Result<PdfFont, RenderFault> {
-    let parsed = ParsedFont::from_bytes(font_file(face), 0, &mut Vec::new());
-    let mut parsed = parsed.ok_or(RenderFault::Font(face))?;
+    let [regular, bold] = &*FONTS;
+    let font = match face {
+        Face::Regular => regular,
+        Face::Bold => bold,
+    };
+    font.clone().ok_or(RenderFault::Font(face))
+}
+
+fn read(face: Face) -> Option<PdfFont> {
+    let mut parsed = ParsedFont::from_bytes(font_file(face), 0, &mut Vec::new())?;
     parsed.font_name = Some(font_name(face).to_owned());
-    Ok(PdfFont::new(parsed))
+    Some(PdfFont::new(parsed))
 }
 
 const fn font_name(face: Face) -> &'static str {
@@ -131,7 +90,7 @@ fn font_id(face: Face) -> FontId {
 }
 
 /// What is drawn on a page, with the sharp joins and plain ends every line has.
-fn page_ops(page: &Page) -> Result<Vec<Op>, RenderFault> {
+fn page_ops(page: &Page, scale: [f64; 2]) -> Result<(Vec<Op>, Vec<Node>), RenderFault> {
     let mut ops = vec![
         Op::SetLineJoinStyle {
             join: LineJoinStyle::Miter,
@@ -140,16 +99,60 @@ fn page_ops(page: &Page) -> Result<Vec<Op>, RenderFault> {
             cap: LineCapStyle::Butt,
         },
     ];
+    if scale != [1.0; 2] {
+        let [across, up] = scale.map(single);
+        let matrix = CurTransMat::Raw([across, 0.0, 0.0, up, 0.0, 0.0]);
+        ops.push(Op::SetTransformationMatrix { matrix });
+    }
+    let mut marker = Marker::default();
+    let mut set = SetSoFar::default();
     for item in &page.items {
         match item {
-            Item::Path(path) => path_ops(path, &page.name, &mut ops)?,
-            Item::Text(text) => text_ops(text, &page.name, &mut ops)?,
+            Item::Begin(tag) => marker.begin(tag, &mut ops),
+            Item::End => marker.end(&mut ops),
+            Item::Path(path) => {
+                marker.content(&mut ops);
+                path_ops(path, &page.name, &mut set, &mut ops)?;
+            }
+            Item::Part(..) => {}
+            Item::Text(text) => {
+                marker.content(&mut ops);
+                text_ops(text, &page.name, &mut set, &mut ops)?;
+            }
         }
     }
-    Ok(ops)
+    let parts = marker.finish(&mut ops);
+    Ok((ops, parts))
 }
 
-fn path_ops(path: &Path, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFault> {
+/// What is set on a page so far, so that it is not set again: it halves the file.
+#[derive(Default)]
+struct SetSoFar {
+    fill: Option<Ink>,
+    stroke: Option<Stroke>,
+    font: Option<(Face, f64)>,
+}
+
+impl SetSoFar {
+    fn fill(&mut self, ink: Ink, ops: &mut Vec<Op>) {
+        if self.fill.replace(ink) != Some(ink) {
+            ops.push(Op::SetFillColor { col: colour(ink) });
+        }
+    }
+
+    fn stroke(&mut self, stroke: Stroke, ops: &mut Vec<Op>) {
+        if self.stroke.replace(stroke) != Some(stroke) {
+            stroke_ops(stroke, ops);
+        }
+    }
+}
+
+fn path_ops(
+    path: &Path,
+    page: &str,
+    set: &mut SetSoFar,
+    ops: &mut Vec<Op>,
+) -> Result<(), RenderFault> {
     let finite = |s: &Seg| s.start().is_finite() && s.end().is_finite() && s.length().is_finite();
     let width = path.stroke.map_or(0.0, |s| s.width_mm);
     if !width.is_finite() || !path.runs.iter().flatten().all(finite) {
@@ -160,7 +163,7 @@ fn path_ops(path: &Path, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFaul
     }
     let rings = || path.runs.iter().map(|run| points_of(run));
     if let Some(ink) = path.fill {
-        ops.push(Op::SetFillColor { col: colour(ink) });
+        set.fill(ink, ops);
         let polygon = Polygon {
             rings: rings().map(|points| PolygonRing { points }).collect(),
             mode: PaintMode::Fill,
@@ -169,7 +172,7 @@ fn path_ops(path: &Path, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFaul
         ops.push(Op::DrawPolygon { polygon });
     }
     if let Some(stroke) = path.stroke {
-        stroke_ops(stroke, ops);
+        set.stroke(stroke, ops);
         ops.extend(rings().map(|points| Op::DrawLine {
             line: Line {
                 points,
@@ -223,7 +226,12 @@ fn line_point(at: Point, bezier: bool) -> LinePoint {
     }
 }
 
-fn text_ops(text: &Text, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFault> {
+fn text_ops(
+    text: &Text,
+    page: &str,
+    set: &mut SetSoFar,
+    ops: &mut Vec<Op>,
+) -> Result<(), RenderFault> {
     if !text.at.is_finite() || !text.size_pt.is_finite() {
         return Err(RenderFault::NotFinite {
             page: page.to_owned(),
@@ -243,15 +251,16 @@ fn text_ops(text: &Text, page: &str, ops: &mut Vec<Op>) -> Result<(), RenderFaul
         TextTurn::Level => [1.0, 0.0, 0.0, 1.0, x, y],
         TextTurn::Upwards => [0.0, 1.0, -1.0, 0.0, x, y],
     };
-    ops.extend([
-        Op::StartTextSection,
-        Op::SetFillColor {
-            col: colour(text.ink),
-        },
-        Op::SetFont {
+    set.fill(text.ink, ops);
+    ops.push(Op::StartTextSection);
+    let font = (text.face, text.size_pt);
+    if set.font.replace(font) != Some(font) {
+        ops.push(Op::SetFont {
             font: PdfFontHandle::External(font_id(text.face)),
             size: Pt(single(text.size_pt)),
-        },
+        });
+    }
+    ops.extend([
         Op::SetTextMatrix {
             matrix: TextMatrix::Raw(matrix),
         },

@@ -6,15 +6,26 @@ use crate::job::{AsCut, Came, Chip, CornerCut, Job, Part, Shape, Slip};
 use crate::place::{EdgeUse, NoFit, Placement};
 
 use super::no_way;
-use super::settle::Edge;
+use super::settle::{Edge, settle};
 
 /// One part of the sawn outline that has been cut, and the slip of its face.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Face {
     /// The edge or corner.
     pub part: Part,
-    /// Distance outwards from the line to keep, mm; negative inside it.
+    /// Distance outwards from the line to keep where it lies farthest out, mm; negative inside it.
     pub out_mm: f64,
+    /// Of a slanting face the same at the start of its edge and at its end.
+    pub taper: Option<[f64; 2]>,
+}
+
+impl Face {
+    /// Distance outwards from the line to keep where it lies farthest in, mm.
+    #[must_use]
+    pub fn least_mm(&self) -> f64 {
+        self.taper
+            .map_or(self.out_mm, |[start, end]| start.min(end))
+    }
 }
 
 /// A part of the top's outline or of an opening's.
@@ -52,9 +63,14 @@ impl Faces {
             let face = |part: &Part| {
                 let on = On { whose, part: *part };
                 let slip = slips.iter().find(|s| s.part == *part);
+                let taper = slip.and_then(|slip| match slip.came {
+                    Came::Taper(ends) => Some(ends),
+                    _ => None,
+                });
                 Face {
                     part: *part,
                     out_mm: slip.map_or(0.0, |slip| out_of_line(placement, on, slip.came)),
+                    taper,
                 }
             };
             done.iter().map(face).collect()
@@ -77,11 +93,54 @@ impl Faces {
     /// been cut.
     #[must_use]
     pub fn face_mm(&self, on: On) -> Option<f64> {
+        self.face(on).map(|f| f.out_mm)
+    }
+
+    /// The face of a part; nothing when it has not been cut.
+    #[must_use]
+    pub fn face(&self, on: On) -> Option<&Face> {
         let faces = match on.whose {
             Whose::Top => &self.done,
             Whose::Cutout(i) => self.openings.get(i)?,
         };
-        faces.iter().find(|f| f.part == on.part).map(|f| f.out_mm)
+        faces.iter().find(|f| f.part == on.part)
+    }
+
+    /// The same faces as they are once the edges named have been ground down to their lines to keep.
+    #[must_use]
+    pub fn ground(&self, edges: &[usize]) -> Self {
+        let mut ground = self.clone();
+        for face in &mut ground.done {
+            if matches!(face.part, Part::Edge(edge) if edges.contains(&edge)) {
+                (face.out_mm, face.taper) = (0.0, None);
+            }
+        }
+        ground
+    }
+
+    /// Edges that came out too far to be left standing beside a curve that is still to be cut, and not far
+    /// enough to be sawn again: the curve's waste would hang on to the strip, so that is ground off first.
+    #[must_use]
+    pub fn ground_first(&self, job: &Job, as_cut: &AsCut, placement: &Placement) -> Vec<usize> {
+        let top = &placement.top;
+        let kerf = job
+            .discs
+            .iter()
+            .map(|d| d.kerf)
+            .fold(f64::INFINITY, f64::min);
+        let to_cut = |corner: usize| {
+            let round = matches!(top.corner_cuts()[corner], CornerCut::Round(_));
+            round && self.out_mm(Part::Corner(corner)).is_none()
+        };
+        let strip = |edge: &usize| self.out_mm(Part::Edge(*edge)).is_some_and(|out| out > kerf);
+        let edges = (0..top.count()).filter(strip);
+        let beside = edges.filter(|e| to_cut(*e) || to_cut((*e + 1) % top.count()));
+        let settled = |edge: usize| {
+            let unhurt = self.unhurt_beside_curves(placement, edge, &[]);
+            let known = self.edge(placement, edge, unhurt);
+            settle(known, as_cut.grind_mm, job.place.least_strip_mm)
+        };
+        beside.filter(|e| settled(*e).ready_mm.is_some()).collect()
     }
 
     /// How far out a face is unhurt by itself and the chips on it, mm; infinite when nothing is known.
@@ -94,7 +153,8 @@ impl Faces {
             }
             self.round_the_corner(placement, chip, *at, on)
         });
-        depths.fold(face.unwrap_or(f64::INFINITY), f64::min)
+        let own = self.face(on).map_or(f64::INFINITY, Face::least_mm);
+        depths.fold(own, f64::min)
     }
 
     /// A chip at an inside corner reaches past the line of the other edge as well: how far, mm outwards.
@@ -172,7 +232,11 @@ impl Faces {
     /// An edge as it has to be settled.
     #[must_use]
     pub fn edge(&self, placement: &Placement, edge: usize, unhurt_mm: f64) -> Edge {
+        let part = Part::Edge(edge);
+        let whose = Whose::Top;
+        let taper = self.face(On { whose, part }).and_then(|f| f.taper);
         Edge {
+            taper_mm: taper.map_or(0.0, |[start, end]| (start - end).abs()),
             allowance_mm: allowance_mm(placement, Part::Edge(edge)),
             face_mm: self.out_mm(Part::Edge(edge)).or(gap_mm(placement, edge)),
             unhurt_mm,
@@ -282,6 +346,7 @@ fn out_of_line(placement: &Placement, on: On, came: Came) -> f64 {
     match (came, sawn_seg(placement, on)) {
         (Came::Short(by), _) => -by,
         (Came::Over(by), _) => by,
+        (Came::Taper([start, end]), _) => start.max(end),
         (Came::Radius(radius), Some(Seg::Arc(arc))) => (radius - arc.radius) * arc.sweep.signum(),
         (Came::Radius(_), _) => 0.0,
     }

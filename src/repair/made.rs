@@ -37,8 +37,8 @@ impl Made {
     /// Follows the plan of the job as far as it has been carried out.
     #[must_use]
     pub fn of(job: &Job, as_cut: &AsCut, placement: &Placement, faces: &Faces) -> Self {
-        let (cuts, _) = cut::plan(job, placement);
-        let kept = Kept::of(placement);
+        let (cuts, ..) = cut::plan(job, placement);
+        let kept = Kept::of(job, placement);
         let mut made = Self::default();
         for (ring, whose) in kept.rings.iter().map(|r| (r, r.whose)) {
             let begun = match whose {
@@ -84,7 +84,7 @@ impl Along<'_> {
             let run_off = self.ring.pieces.iter().enumerate();
             let run_off = run_off.filter(|(i, p)| !inner.contains(i) && self.face(p).is_some());
             made.run_off
-                .extend(run_off.filter_map(|(_, p)| match p.part {
+                .extend(run_off.filter_map(|(_, p)| match p.part() {
                     Part::Edge(edge) => Some(edge),
                     Part::Corner(_) => None,
                 }));
@@ -170,7 +170,7 @@ impl Along<'_> {
         let whose = self.ring.whose;
         self.faces.face_mm(On {
             whose,
-            part: piece.part,
+            part: piece.part(),
         })
     }
 
@@ -199,7 +199,7 @@ impl Along<'_> {
         let piece = &self.ring.pieces[piece];
         let by_holes = || {
             let mut names = self.own(CutKind::Core).flat_map(|c| c.edge.split(", "));
-            piece.hollow().is_some() && names.any(|n| n == piece.name)
+            piece.hollow().is_some() && names.any(|n| piece.name.split(", ").any(|own| own == n))
         };
         !piece.sawn || self.face(piece).is_some() || by_holes()
     }

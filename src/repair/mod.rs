@@ -17,6 +17,7 @@
 //! | [`smaller`] | the largest top of the same kind that the stone still holds |
 //! | [`overhang`] | how far the top stands over its base |
 //! | [`rim`] | what a larger opening gives cause to say |
+//! | `numbered` | cuts told by their numbers on the sheet |
 //! | [`note`] | what happened and what it costs, as data |
 //! | [`lines`] | the top there is now as lines of a job file |
 
@@ -25,6 +26,7 @@ pub mod lines;
 pub mod made;
 mod moved;
 pub mod note;
+mod numbered;
 pub mod opening;
 mod openings;
 pub mod overhang;
@@ -42,7 +44,7 @@ pub use settle::{Settled, settle};
 use crate::diag::Findings;
 use crate::geom::{Point, Pose, Seg, Side, Vector};
 use crate::job::{Assumption, Cutout, Job, PlaceHow, PlaceWish, Shape, Support, SupportPlace, Top};
-use crate::place::{self, NoFit, Placement, Stock};
+use crate::place::{self, NoFit, Placement, Proof, Stock};
 
 use faces::Faces;
 use opening::Opened;
@@ -70,9 +72,12 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
         return Ok(None);
     };
     let (placement, _) = place::place(job)?;
+    let (as_cut, told) = numbered::resolved(job, as_cut, &placement)?;
+    let as_cut = &as_cut;
     let faces = Faces::of(job, as_cut, &placement);
     faces.can_be_followed(&placement)?;
-    let now = Now::of(job, as_cut, &placement, &faces).ok_or_else(|| {
+    let ground = faces.ground_first(job, as_cut, &placement);
+    let now = Now::of(job, as_cut, &placement, &faces.ground(&ground)).ok_or_else(|| {
         no_way(
             &placement,
             "the faces that are said to be cut leave no stone".into(),
@@ -89,6 +94,8 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
         faces: &faces,
         smaller: &smaller,
         opened: &opened,
+        ground: &ground,
+        numbered: told.as_ref(),
         now: &now,
     };
     let rest = happened.rest()?;
@@ -108,6 +115,7 @@ fn no_way(placement: &Placement, why: String) -> NoFit {
         turn_deg: placement.pose.turn.to_degrees(),
         objections: Vec::new(),
         reasons: vec![why],
+        proof: Proof::ThisPlace,
         fitting: Vec::new(),
     }
 }
@@ -120,6 +128,10 @@ struct Happened<'a> {
     faces: &'a Faces,
     smaller: &'a Smaller,
     opened: &'a [Opened],
+    /// Edges that are ground down to their lines before the next cut.
+    ground: &'a [usize],
+    /// Which cuts the numbers given are.
+    numbered: Option<&'a Assumption>,
     now: &'a Now,
 }
 
@@ -166,6 +178,7 @@ impl Happened<'_> {
                 .assumed
                 .iter()
                 .cloned()
+                .chain(self.numbered.cloned())
                 .chain(holes_drilled(now))
                 .collect(),
             ..job.clone()

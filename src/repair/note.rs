@@ -35,6 +35,9 @@ pub struct Repair {
     /// Cuts that are made and stop inside the stone, whose tails are to be taken out before the rest.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub tails_first: Vec<String>,
+    /// Edges that are ground down to their lines before the next cut.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub ground_first: Vec<String>,
     /// Chips.
     pub chips: Vec<ChipNote>,
     /// The top as it was wanted.
@@ -58,6 +61,10 @@ pub enum Outcome {
     AsPlanned,
     /// The allowance takes it up: ground and polished it is as wanted.
     WithinAllowance,
+    /// Too much stands on an edge, and is ground off.
+    GrindOff,
+    /// So much stands on an edge that it is sawn again.
+    SawAgain,
     /// The top becomes smaller or its roundings others.
     Smaller,
     /// Its outline stays as wanted, but an opening becomes another.
@@ -96,6 +103,9 @@ pub struct EdgeNow {
     /// Where its face came to lie outside the line to keep, mm, negative inside; nothing when it has
     /// not been cut.
     pub face_out: Option<f64>,
+    /// Of a slanting face the same at its start and at its end, mm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub taper: Option<[f64; 2]>,
     /// How far its finished line has moved in, mm: into the stone that was to be kept.
     pub moved_in: f64,
     /// Its length between sharp corners as wanted, mm.
@@ -222,6 +232,11 @@ pub(super) fn of(happened: &Happened<'_>, rest: &Job) -> Repair {
         job_lines: lines::of(job, &smaller.shape, &rest.top.cutouts),
         off_holes: openings::off_holes(happened, &job.top.shape, &there_now),
         tails_first: now.tails.clone(),
+        ground_first: happened
+            .ground
+            .iter()
+            .map(|e| job.top.shape.edge_name(*e))
+            .collect(),
         edges,
         corners,
         openings,
@@ -259,11 +274,21 @@ fn outcome(
         edges.iter().any(|e| e.moved_in > 0.0) || corners.iter().any(other)
     };
     let all = faces.done.iter().chain(faces.openings.iter().flatten());
-    let off = all.into_iter().any(|f| f.out_mm != 0.0) || !faces.chips.is_empty();
+    let off = all
+        .into_iter()
+        .any(|f| f.least_mm() != 0.0 || f.out_mm != 0.0);
+    let off = off || !faces.chips.is_empty();
+    let over = |e: &&EdgeNow| e.face_out.is_some_and(|out| out > 0.0);
+    let all = openings.iter().flat_map(|o| &o.sides).chain(edges);
+    let over: Vec<&EdgeNow> = all.filter(over).collect();
     if moves(edges, corners) {
         Outcome::Smaller
     } else if openings.iter().any(|o| moves(&o.sides, &o.corners)) {
         Outcome::OtherOpening
+    } else if over.iter().any(|e| e.to_do == ToDo::Cut) {
+        Outcome::SawAgain
+    } else if !over.is_empty() {
+        Outcome::GrindOff
     } else if off {
         Outcome::WithinAllowance
     } else {
@@ -277,10 +302,22 @@ fn edges(job: &Job, placement: &Placement, faces: &Faces, smaller: &Smaller) -> 
     settled
         .map(|(edge, settled)| {
             let flush = matches!(placement.uses[edge], crate::place::EdgeUse::Flush { .. });
+            let on = On {
+                whose: Whose::Top,
+                part: Part::Edge(edge),
+            };
+            let face = faces.face(on);
             EdgeNow {
                 name: top.edge_name(edge),
                 finish: job.top.finishes[edge],
-                face_out: faces.out_mm(Part::Edge(edge)),
+                face_out: face.map(|f| {
+                    if f.least_mm() < 0.0 {
+                        f.least_mm()
+                    } else {
+                        f.out_mm
+                    }
+                }),
+                taper: face.and_then(|f| f.taper),
                 moved_in: settled.moved_mm,
                 length_wanted: top.edge_length(edge),
                 length_now: smaller.shape.edge_length(edge),

@@ -149,6 +149,7 @@ impl Opening<'_> {
     fn side(&self, side: usize, carried_mm: f64) -> Settled {
         let part = Part::Edge(side);
         let edge = Edge {
+            taper_mm: 0.0,
             allowance_mm: self.allowance_mm,
             face_mm: self.faces.face_mm(self.on(part)),
             unhurt_mm: self.unhurt(part).min(carried_mm),
@@ -162,6 +163,7 @@ impl Opening<'_> {
         let parts = shape.parts();
         let unhurt = parts.iter().map(|p| self.unhurt(*p));
         let edge = Edge {
+            taper_mm: 0.0,
             allowance_mm: self.allowance_mm,
             face_mm: parts.first().and_then(|p| self.faces.face_mm(self.on(*p))),
             unhurt_mm: unhurt.fold(f64::INFINITY, f64::min),

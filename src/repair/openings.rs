@@ -63,6 +63,7 @@ fn sides(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) ->
             name: cutout.shape.edge_name(side),
             finish: cutout.finish,
             face_out: face(happened, i, Part::Edge(side)),
+            taper: None,
             moved_in: settled.moved_mm,
             length_wanted: cutout.shape.edge_length(side),
             length_now: opened.shape.edge_length(side),

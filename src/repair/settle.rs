@@ -7,6 +7,8 @@ pub struct Edge {
     pub allowance_mm: f64,
     /// Where its face lies; nothing when it has not been cut.
     pub face_mm: Option<f64>,
+    /// How much farther out a slanting face lies at one end than at the other, mm: it falls short by it.
+    pub taper_mm: f64,
     /// How far out the stone is unhurt all along it: the face, or deeper where a chip or a slip of a
     /// neighbouring curve bites into it; infinite when nothing is known against it.
     pub unhurt_mm: f64,
@@ -37,6 +39,7 @@ pub fn settle(edge: Edge, grind_mm: f64, least_strip_mm: f64) -> Settled {
     let Edge {
         allowance_mm,
         face_mm,
+        taper_mm,
         unhurt_mm,
     } = edge;
     let lost = -unhurt_mm > allowance_mm + crate::geom::SAME_MM;
@@ -48,7 +51,8 @@ pub fn settle(edge: Edge, grind_mm: f64, least_strip_mm: f64) -> Settled {
             take_off_mm: 0.0,
         };
     };
-    let strip = face_mm + moved_mm;
+    // A wedge is as much to grind as a strip of half its thickness.
+    let strip = face_mm + moved_mm - taper_mm / 2.0;
     let sawn_again = strip > grind_mm && (lost || strip >= least_strip_mm);
     if sawn_again {
         moved_mm += (least_strip_mm - strip).max(0.0);
@@ -73,6 +77,7 @@ mod tests {
         Edge {
             allowance_mm,
             face_mm: Some(face_mm),
+            taper_mm: 0.0,
             unhurt_mm,
         }
     }
@@ -131,10 +136,20 @@ mod tests {
     }
 
     #[test]
+    fn a_slanting_face_moves_the_line_by_its_deepest_end_and_leaves_a_wedge() {
+        let slant = Edge {
+            taper_mm: 4.0,
+            ..edge(1.0, 0.0, -4.0)
+        };
+        is(settle(slant, 3.0, 10.0), 4.0, Some(1.0), 5.0);
+    }
+
+    #[test]
     fn an_edge_not_yet_cut_only_has_to_clear_a_chip() {
         let open = Edge {
             allowance_mm: 1.0,
             face_mm: None,
+            taper_mm: 0.0,
             unhurt_mm: -4.0,
         };
         is(settle(open, 3.0, 10.0), 4.0, None, 0.0);

@@ -52,6 +52,21 @@ impl Frame {
     }
 }
 
+/// The line of a face that came out slanting.
+fn slanting(placement: &Placement, faces: &Faces, part: Part) -> Option<Line> {
+    let on = On {
+        whose: Whose::Top,
+        part,
+    };
+    let [start, end] = faces.face(on)?.taper?;
+    let seg = sawn_seg(placement, on)?;
+    let out = seg.heading(0.5).right();
+    Some(Line::through(
+        seg.start() + out * start,
+        seg.end() + out * end,
+    ))
+}
+
 impl Now {
     /// Takes the waste of every cut that has been made off the slab. Nothing when no stone would be left
     /// under the top.
@@ -65,7 +80,8 @@ impl Now {
                 Part::Corner(_) => true,
             };
             if let Some(out) = faces.out_mm(trim.part).filter(|_| ran_off) {
-                let face = trim.face.shifted_right(out);
+                let face = slanting(placement, faces, trim.part)
+                    .unwrap_or_else(|| trim.face.shifted_right(out));
                 let chord = stone.chord(&face, trim.middle);
                 stone = chord.map_or(stone, |c| c.left);
             }
@@ -142,6 +158,7 @@ impl Now {
             },
             shape,
             edges,
+            undescribed: Vec::new(),
             flaws: flaws.chain(chips).collect(),
             vein_deg: job
                 .slab

@@ -1,32 +1,5 @@
 //! Marks and mountings of cutting discs.
 
-use super::{Source, Sure};
-
-/// Colour stripes for the highest rim speed.
-pub static EN_12413: Source = Source::new(
-    "stripes for the highest rim speed: blue 50, yellow 63, red 80, green 100 m/s",
-    "EN 12413",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// Last day of a resin-bonded disc.
-pub static EN_12413_EXPIRY: Source = Source::new(
-    "resin-bonded cutting discs carry their last month or quarter, three years from making at most",
-    "EN 12413; oSa marking guide",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// Bore of discs for hand machines.
-pub static OSA_BORE: Source = Source::new(
-    "bore 7/8 in is 22.23 mm, not 22 or 22.2",
-    "oSa marking guide",
-    "",
-    0,
-    Sure::Quoted,
-);
-
 /// Rim speed that hand machines and their discs are built for, m/s: the red stripe.
 pub const HAND_RIM_SPEED_M_S: f64 = 80.0;
 /// Highest rim speed that a stripe stands for, m/s: the green stripe.

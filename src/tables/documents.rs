@@ -1,296 +1,98 @@
-//! Documents that more than one table or hazard names.
+//! Every source by its name, and the file of `records/sources` that has its citation.
+//!
+//! Adding a source is adding its entry to a file and its name to that file's list.
 
-use super::{Source, Sure};
+use std::sync::LazyLock;
 
-/// The middle of a published range.
-pub static MIDDLE_OF_RANGE: Source = Source::new(
-    "likely value: the middle of the published range",
-    "computed from the two ends of the range",
-    "",
-    0,
-    Sure::Computed,
-);
-/// Follows from other figures of the job.
-pub static COMPUTED: Source = Source::new(
-    "follows from the job's own figures",
-    "computed",
-    "",
-    0,
-    Sure::Computed,
-);
-/// Bending of a strip on two supports placed best.
-pub static GERE: Source = Source::new(
-    "a strip on two supports placed best: 0.2071 of its length from each end",
-    "Gere, Mechanics of Materials, 7th ed.",
-    "5.6-18",
-    0,
-    Sure::Read,
-);
-/// Trade limits of worktops.
-pub static MIA_RAILS: Source = Source::new(
-    "worktops: free span, overhang, rails beside a cutout, inside corners",
-    "MIA/NSI design manual, as trade pages restate it",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// OSHA's means and mixtures.
-pub static OSHA_MEANS: Source = Source::new(
-    "mean over 8 hours; sum of a mixture",
-    "29 CFR 1910.1000",
-    "(d)(1), (d)(2)",
-    0,
-    Sure::Read,
-);
-/// OSHA's construction rule for silica.
-pub static OSHA_SILICA: Source = Source::new(
-    "silica limit 0.05 mg/m³, action level 0.025 mg/m³, 8 hours",
-    "29 CFR 1926.1153",
-    "(b), (d)(1); general industry 1910.1053",
-    2016,
-    Sure::Read,
-);
-/// NIOSH's advice on silica.
-pub static NIOSH_SILICA: Source = Source::new(
-    "recommended silica limit 0.05 mg/m³, up to 10 hours",
-    "NIOSH Pocket Guide; NMAM ch. R",
-    "",
-    0,
-    Sure::Read,
-);
-/// ACGIH's advice on silica.
-pub static ACGIH_SILICA: Source = Source::new(
-    "recommended silica limit 0.025 mg/m³, 8 hours",
-    "ACGIH TLV list",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// OSHA's table of tools, controls and respirators.
-pub static OSHA_TABLE_1: Source = Source::new(
-    "controls and respirators by tool, place and hours",
-    "29 CFR 1926.1153",
-    "(c)(1) Table 1, (c)(2), (c)(3)",
-    2016,
-    Sure::Read,
-);
-/// OSHA's airflow for shrouds.
-pub static OSHA_AIRFLOW: Source = Source::new(
-    "extractor airflow: at least 25 cubic feet a minute for each inch of wheel diameter",
-    "29 CFR 1926.1153",
-    "(c)(1) Table 1, rows (xi), (xii)",
-    2016,
-    Sure::Read,
-);
-/// OSHA's housekeeping rule.
-pub static OSHA_HOUSEKEEPING: Source = Source::new(
-    "no dry sweeping, no compressed air",
-    "29 CFR 1926.1153",
-    "(f)",
-    2016,
-    Sure::Read,
-);
-/// OSHA's respirator rule.
-pub static OSHA_MASKS: Source = Source::new(
-    "assigned protection factors, fit test, greatest concentration",
-    "29 CFR 1910.134",
-    "Table 1, (b), (f), (g)",
-    0,
-    Sure::Read,
-);
-/// British respirator factors that were read.
-pub static UK_MASKS: Source = Source::new(
-    "assigned protection factors of FFP3 and P3 half masks; clean-shaven, fit test",
-    "HSE HSG53 and HSE pages",
-    "",
-    0,
-    Sure::Read,
-);
-/// British advice for stone worktops.
-pub static HSE_STONEMASONRY: Source = Source::new(
-    "worktops: water or shrouded extraction with an M-class unit, and a respirator with a factor \
-     of at least 20",
-    "HSE stonemasonry pages",
-    "",
-    2026,
-    Sure::Read,
-);
-/// European vibration directive.
-pub static EU_VIBRATION: Source = Source::new(
-    "hand-arm vibration A(8): action 2.5 m/s², limit 5 m/s²",
-    "Directive 2002/44/EC",
-    "Art. 3",
-    2002,
-    Sure::Read,
-);
-/// HSE's exposure points.
-pub static HSE_POINTS: Source = Source::new(
-    "vibration points 2a²T: 100 at the action value, 400 at the limit value",
-    "HSE hand-arm vibration ready-reckoner",
-    "",
-    0,
-    Sure::Read,
-);
-/// Uncertainty of a vibration figure.
-pub static HSE_UNCERTAINTY: Source = Source::new(
-    "uncertainty of a vibration figure when none is stated: 40 % of it",
-    "HSE OC 246/31",
-    "",
-    0,
-    Sure::Read,
-);
-/// European noise directive.
-pub static EU_NOISE: Source = Source::new(
-    "noise over 8 hours: 80 and 85 dB(A) action, 87 dB(A) limit under the ear protection",
-    "Directive 2003/10/EC",
-    "Art. 3",
-    2003,
-    Sure::Read,
-);
-/// OSHA's noise rule.
-pub static OSHA_NOISE: Source = Source::new(
-    "noise dose: 90 dBA for 8 hours is 100 %, 5 dB halves the time; action at 50 %, 85 dBA",
-    "29 CFR 1910.95",
-    "App. A",
-    0,
-    Sure::Read,
-);
-/// OSHA's way with hearing protectors.
-pub static OSHA_PROTECTOR: Source = Source::new(
-    "hearing protector: (NRR - 7) / 2 off a level in dBA; App. B takes NRR - 7, the manual halves it",
-    "29 CFR 1910.95 App. B; OSHA technical manual",
-    "noise chapter",
-    0,
-    Sure::Quoted,
-);
-/// NIOSH's derating of hearing protectors.
-pub static NIOSH_PROTECTOR: Source = Source::new(
-    "hearing protector: NRR less 25 % for muffs, 50 % for formable plugs, 70 % for other plugs",
-    "NIOSH 98-126",
-    "",
-    1998,
-    Sure::Quoted,
-);
-/// SNR and HML.
-pub static EN_ISO_4869_2: Source = Source::new(
-    "hearing protector: level at the ear is the C-weighted level less SNR, or the A-weighted less the HML reduction",
-    "EN ISO 4869-2",
-    "SNR and HML methods",
-    0,
-    Sure::Quoted,
-);
-/// British allowance for the fit of hearing protectors.
-pub static HSE_REAL_WORLD: Source = Source::new(
-    "hearing protector: 4 dB less than tested, for how it is worn",
-    "HSE L108",
-    "",
-    2021,
-    Sure::Quoted,
-);
-/// How quiet is too quiet.
-pub static EN_458: Source = Source::new(
-    "level at the ear: 75 to 80 dB(A) is good, below 70 is over-protection",
-    "EN 458",
-    "",
-    2016,
-    Sure::Quoted,
-);
-/// Water for cut-off saws.
-pub static NIOSH_WATER: Source = Source::new(
-    "water for a hand-held cut-off saw: 0.5 litres a minute; less holds down less dust",
-    "NIOSH, engineering controls for silica in construction, cut-off saws",
-    "",
-    0,
-    Sure::Read,
-);
-/// Whom Table 1 serves.
-pub static OSHA_TWO_RULES: Source = Source::new(
-    "construction has Table 1; general industry has none and assesses exposure",
-    "29 CFR 1926.1153; 1910.1053",
-    "(c)(1); (c), (d)",
-    2016,
-    Sure::Read,
-);
-/// NIOSH's noise advice.
-pub static NIOSH_NOISE: Source = Source::new(
-    "noise: 85 dBA for 8 hours, 3 dB halves the time",
-    "NIOSH recommended exposure limit",
-    "",
-    0,
-    Sure::Read,
-);
-/// British lifting guideline.
-pub static HSE_LIFTING: Source = Source::new(
-    "lifting guideline: 25 kg (men), 16 kg (women), close to the body, elbow to knuckle height",
-    "HSE L23, INDG143",
-    "guideline filter",
-    0,
-    Sure::Quoted,
-);
-/// British team factors.
-pub static HSE_TEAM: Source = Source::new(
-    "a team of two lifts 2/3 of the sum, three or four 1/2, more is unlikely to work",
-    "HSE L23",
-    "paras 119-120",
-    0,
-    Sure::Read,
-);
-/// NIOSH's load constant.
-pub static NIOSH_LIFTING: Source = Source::new(
-    "load constant 23 kg (51 lb) under the best conditions",
-    "NIOSH 94-110",
-    "rev. 9/2021",
-    2021,
-    Sure::Read,
-);
-/// International lifting standard.
-pub static ISO_LIFTING: Source =
-    Source::new("reference mass 25 kg", "ISO 11228-1", "", 0, Sure::Quoted);
-/// European silica limit.
-pub static EU_SILICA: Source = Source::new(
-    "silica limit 0.1 mg/m³, 8 hours",
-    "Directive 2004/37/EC, as amended by (EU) 2017/2398",
-    "Annex III",
-    2017,
-    Sure::Quoted,
-);
-/// Nothing was found.
-pub static NOT_FOUND: Source = Source::new(
-    "no rule of this region was found",
-    "no document found",
-    "",
-    0,
-    Sure::Judgement,
-);
-/// What every trade page says.
-pub static COMMON_PRACTICE: Source = Source::new(
-    "common practice in the trade",
-    "common practice",
-    "",
-    0,
-    Sure::Practice,
-);
-/// Standard warnings for grinders.
-pub static GRINDER_WARNINGS: Source = Source::new(
-    "standard safety warnings for grinders and cutting-off discs",
-    "IEC 62841-2-3",
-    "",
-    0,
-    Sure::Read,
-);
-/// Safety signs.
-pub static ISO_7010: Source = Source::new(
-    "mandatory signs: M003 ear, M004 eye, M008 foot, M009 hand, M017 breathing",
-    "ISO 7010",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// Our own judgement.
-pub static OUR_JUDGEMENT: Source = Source::new(
-    "no document settles it; the safer side was taken",
-    "our judgement",
-    "",
-    0,
-    Sure::Judgement,
-);
+use super::source::{Shelf, Source};
+
+/// A file of sources.
+#[derive(Debug)]
+pub(super) struct File {
+    #[cfg(test)]
+    text: &'static str,
+    pub(super) sources: &'static [&'static Source],
+}
+
+/// Every source.
+pub fn all() -> impl Iterator<Item = &'static Source> {
+    ALL.iter().flat_map(|file| file.sources).copied()
+}
+
+/// Makes a [`Source`] of every name.
+macro_rules! sources {
+    ($($file:ident in $path:literal: $($name:ident)+;)+) => {
+        /// Every file of sources.
+        pub(super) const ALL: &[File] = &[$(File {
+            #[cfg(test)]
+            text: include_str!(concat!("records/", $path)),
+            sources: &[$(&$name),+],
+        }),+];
+        $(
+            static $file: LazyLock<Shelf> =
+                LazyLock::new(|| super::records::read(include_str!(concat!("records/", $path))));
+            $(
+                #[doc = concat!("`", stringify!($name), "` in `", $path, "`.")]
+                pub static $name: Source = Source { name: stringify!($name), shelf: || &$file };
+            )+
+        )+
+    };
+}
+
+sources! {
+    GENERAL in "sources/general.toml":
+        MIDDLE_OF_RANGE COMPUTED NOT_FOUND COMMON_PRACTICE OUR_JUDGEMENT GRINDER_WARNINGS
+        ISO_7010 OSHA_WORKTOPS OSHA_TWO_RULES HSE_STONEMASONRY;
+    DUST in "sources/dust.toml":
+        OSHA_MEANS OSHA_SILICA NIOSH_SILICA ACGIH_SILICA EU_SILICA OSHA_TABLE_1 OSHA_AIRFLOW
+        OSHA_HOUSEKEEPING NIOSH_WATER EN_60335_2_69 QI_ECHT COOPER_2015 AKBAR_2007 HEALY_2014
+        TRGS_517;
+    RESPIRATORS in "sources/respirators.toml":
+        OSHA_MASKS UK_MASKS UK_QUOTED UK_MEMORY DGUV_QUOTED TRGS_TM1 AS_NZS_1715 AS_NZS_MEMORY;
+    NOISE_AND_VIBRATION in "sources/noise-and-vibration.toml":
+        EU_VIBRATION HSE_TABLE_1 HSE_POINTS HSE_UNCERTAINTY EU_NOISE OSHA_NOISE OSHA_PROTECTOR
+        NIOSH_PROTECTOR NIOSH_NOISE EN_ISO_4869_2 HSE_REAL_WORLD EN_458 BARBOSA IFA_4214;
+    MACHINES in "sources/machines.toml":
+        SUPPLY_PROTECTION RCD GFCI EN_12413 EN_12413_EXPIRY OSA_BORE;
+    HANDLING in "sources/handling.toml":
+        GERE MIA_RAILS VACUUM_FACTOR REACH_LIMITS
+        PERSON_ON_EDGE RAIL_WIDTHS HANDLING_FACTOR EN_338 L23_CARRY L23_FIGURES L23_TEAM L23_PUSH
+        ISO_11228 NIOSH_EQUATION TEAM_OF_FOUR AID_PRACTICE FALL_ZONE;
+    EUROPE in "sources/europe.toml":
+        EU_112 NL_SILICA NO_SILICA NO_NOISE NO_EMERGENCY DE_SILICA DE_NOISE DE_RESPIRATORS;
+    UK in "sources/uk.toml":
+        UK_SILICA UK_VIBRATION UK_NOISE UK_ENGINEERED UK_EMERGENCY;
+    AMERICA in "sources/america.toml":
+        US_911 CA_QC_SILICA CA_QC_RESPIRATORS CA_QC_NOISE US_CA_SILICA US_CA_HIGH_EXPOSURE;
+    AUSTRALASIA in "sources/australasia.toml":
+        NZ_SILICA NZ_EMERGENCY AU_SILICA AU_BAN AU_CONTROLLED_PROCESSING AU_NOISE AU_RESPIRATORS
+        AU_EMERGENCY;
+    NATURAL_STONE in "sources/natural-stone.toml":
+        CEN_DENSITY TRADE_DENSITY TRAVERTINE_DENSITY SOAPSTONE_DENSITY SOAPSTONE_PRODUCER
+        ASTM_C615 FACTOR_AS_GRANITE AS_GRANITE ASTM_C503 ASTM_C568 ASTM_C1527 ASTM_C616
+        QUARTZITE_STRENGTH ASTM_C629 BEALL HIGHEST_FACTOR HSG201 GRANITE_SILICA SWA_SILICA
+        QUARTZITE_SILICA GNEISS_SILICA GABBRO_SILICA TRAVERTINE_SILICA SOAPSTONE_SILICA
+        HSE_MARBLE AMPHIBOLITE_FIGURES SERPENTINE_FIGURES;
+    MADE_STONE in "sources/made-stone.toml":
+        RESIN_QUARTZ_PRODUCER MADE_DENSITY SINTERED_AS_PORCELAIN PORCELAIN_STRENGTH
+        TERRAZZO_STRENGTH TERRAZZO_SILICA ENGINEERED_SILICA ENGINEERED_LIKELY PORCELAIN_SILICA;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::source::Shelf;
+    use super::ALL;
+
+    #[test]
+    fn every_file_has_its_sources_whole_and_no_others() {
+        for file in ALL {
+            let shelf: Shelf = match toml::from_str(file.text) {
+                Ok(shelf) => shelf,
+                Err(fault) => panic!("{fault}"),
+            };
+            let mut listed: Vec<_> = file.sources.iter().map(|source| source.name).collect();
+            listed.sort_unstable();
+            assert_eq!(shelf.into_keys().collect::<Vec<_>>(), listed);
+        }
+    }
+}

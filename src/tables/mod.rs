@@ -6,14 +6,13 @@ pub mod dust_control;
 pub mod measured_dust;
 pub mod protective;
 pub mod record;
+pub mod records;
 pub mod region;
-pub mod regions;
 pub mod respirator;
 pub mod source;
 pub mod stone;
-pub mod stones;
 pub mod supply;
 pub mod tool;
 pub mod vacuum;
 
-pub use source::{Source, Sure};
+pub use source::{Provenance, Source};

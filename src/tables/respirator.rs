@@ -1,127 +1,128 @@
 //! Assigned protection factors of respirators, by scheme.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
-use super::documents::{OSHA_MASKS, UK_MASKS};
-use super::{Source, Sure};
+use super::Source;
+use super::documents::{
+    AS_NZS_1715, AS_NZS_MEMORY, DGUV_QUOTED, OSHA_MASKS, TRGS_TM1, UK_MASKS, UK_MEMORY, UK_QUOTED,
+};
 
-/// Whose factors count. Two schemes are never mixed: each tests masks in its own way.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
+/// Whose factors count. Schemes are never mixed: each tests masks in its own way.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum MaskScheme {
     /// OSHA's.
     Us,
     /// The British one.
     Uk,
-    /// The lower of the two, where the region has none on file.
+    /// The German one: multiples of the limit.
+    De,
+    /// The Australian and New Zealand one.
+    AsNzs,
+    /// The lower of the American and the British one, where the region has none on file.
+    #[default]
     Strictest,
 }
 
-/// A class of respirator.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum MaskClass {
-    /// Filtering half mask, European class 2.
-    Ffp2,
-    /// Filtering half mask, European class 3.
-    Ffp3,
-    /// Filtering facepiece, NIOSH N95.
-    N95,
-    /// Filtering facepiece or half mask, NIOSH P100.
-    P100,
-    /// Half mask with European P3 filters.
-    HalfMaskP3,
-    /// Full face mask with P3 or P100 filters.
-    FullFace,
-    /// Powered hood or helmet, mark not known.
-    PoweredHood,
-    /// Powered hood or helmet, European class 1.
-    Th1,
-    /// Powered hood or helmet, European class 2.
-    Th2,
-    /// Powered hood or helmet, European class 3.
-    Th3,
-    /// Powered tight mask, half or full, mark not known.
-    PoweredMask,
-    /// Powered tight mask, European class 1.
-    Tm1,
-    /// Powered tight mask, European class 2.
-    Tm2,
-    /// Powered tight mask, European class 3.
-    Tm3,
-    /// Powered tight half mask.
-    PoweredHalfMask,
-    /// Powered tight full face mask.
-    PoweredFullFace,
+/// Defines the classes from their rows, so that each is written down once.
+macro_rules! classes {
+    ($($(#[$doc:meta])+ $class:ident = $word:literal, $name:literal, $seal:ident, $drive:ident;)+) => {
+        /// A class of respirator.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+        #[serde(rename_all = "kebab-case")]
+        pub enum MaskClass {
+            $($(#[$doc])+ $class,)+
+        }
+
+        impl MaskClass {
+            /// Every class, from the lightest to the heaviest.
+            pub const ALL: [Self; [$($word),+].len()] = [$(Self::$class),+];
+
+            /// The word that a job file uses.
+            #[must_use]
+            pub const fn word(self) -> &'static str {
+                match self {
+                    $(Self::$class => $word,)+
+                }
+            }
+
+            /// The name that a sheet prints.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self {
+                    $(Self::$class => $name,)+
+                }
+            }
+
+            /// Whether it seals against the skin: it is fit-tested on its wearer and worn
+            /// clean-shaven.
+            #[must_use]
+            pub const fn is_tight(self) -> bool {
+                match self {
+                    $(Self::$class => matches!(Seal::$seal, Seal::Tight),)+
+                }
+            }
+
+            /// Whether a fan feeds it.
+            #[must_use]
+            pub const fn is_powered(self) -> bool {
+                match self {
+                    $(Self::$class => matches!(Drive::$drive, Drive::Fan),)+
+                }
+            }
+        }
+    };
 }
 
-impl MaskClass {
-    /// Every class, from the lightest to the heaviest.
-    pub const ALL: [Self; 16] = [
-        Self::N95,
-        Self::P100,
-        Self::Ffp2,
-        Self::Ffp3,
-        Self::HalfMaskP3,
-        Self::FullFace,
-        Self::PoweredHood,
-        Self::Th1,
-        Self::Th2,
-        Self::Th3,
-        Self::PoweredMask,
-        Self::Tm1,
-        Self::Tm2,
-        Self::Tm3,
-        Self::PoweredHalfMask,
-        Self::PoweredFullFace,
-    ];
+/// How a mask meets the face.
+#[derive(Clone, Copy)]
+enum Seal {
+    Tight,
+    Loose,
+}
 
-    /// The name that a sheet prints.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Ffp2 => "FFP2 filtering half mask",
-            Self::Ffp3 => "FFP3 filtering half mask",
-            Self::N95 => "N95 filtering facepiece",
-            Self::P100 => "P100 filtering facepiece or half mask",
-            Self::HalfMaskP3 => "half mask with P3 filters",
-            Self::FullFace => "full face mask with P3 or P100 filters",
-            Self::PoweredHood => "powered hood or helmet",
-            Self::Th1 => "powered hood or helmet TH1",
-            Self::Th2 => "powered hood or helmet TH2",
-            Self::Th3 => "powered hood or helmet TH3",
-            Self::PoweredMask => "powered tight mask",
-            Self::Tm1 => "powered tight mask TM1",
-            Self::Tm2 => "powered tight mask TM2",
-            Self::Tm3 => "powered tight mask TM3",
-            Self::PoweredHalfMask => "powered tight half mask",
-            Self::PoweredFullFace => "powered full face mask",
-        }
-    }
+/// What moves the air through the filter.
+#[derive(Clone, Copy)]
+enum Drive {
+    Lungs,
+    Fan,
+}
 
-    /// Whether it seals against the skin: it is fit-tested on its wearer and worn clean-shaven.
-    #[must_use]
-    pub const fn is_tight(self) -> bool {
-        !matches!(self, Self::PoweredHood | Self::Th1 | Self::Th2 | Self::Th3)
-    }
-
-    /// Whether a fan feeds it.
-    #[must_use]
-    pub const fn is_powered(self) -> bool {
-        matches!(
-            self,
-            Self::PoweredHood
-                | Self::Th1
-                | Self::Th2
-                | Self::Th3
-                | Self::PoweredMask
-                | Self::Tm1
-                | Self::Tm2
-                | Self::Tm3
-                | Self::PoweredHalfMask
-                | Self::PoweredFullFace
-        )
-    }
+classes! {
+    /// Filtering facepiece, NIOSH N95.
+    N95 = "n95", "N95 filtering facepiece", Tight, Lungs;
+    /// Filtering facepiece or half mask, NIOSH P100.
+    P100 = "p100", "P100 filtering facepiece or half mask", Tight, Lungs;
+    /// Filtering or replaceable half mask, AS/NZS class P2.
+    P2 = "p2", "half mask of class P2 (AS/NZS 1716)", Tight, Lungs;
+    /// Filtering half mask, European class 2.
+    Ffp2 = "ffp2", "FFP2 filtering half mask", Tight, Lungs;
+    /// Filtering half mask, European class 3.
+    Ffp3 = "ffp3", "FFP3 filtering half mask", Tight, Lungs;
+    /// Half mask with P3 filters.
+    HalfMaskP3 = "half-mask-p3", "half mask with P3 filters", Tight, Lungs;
+    /// Full face mask with P3 or P100 filters.
+    FullFace = "full-face", "full face mask with P3 or P100 filters", Tight, Lungs;
+    /// Powered hood or helmet, mark not known.
+    PoweredHood = "powered-hood", "powered hood or helmet", Loose, Fan;
+    /// Powered hood or helmet, European class 1.
+    Th1 = "th1", "powered hood or helmet TH1", Loose, Fan;
+    /// Powered hood or helmet, European class 2.
+    Th2 = "th2", "powered hood or helmet TH2", Loose, Fan;
+    /// Powered hood or helmet, European class 3.
+    Th3 = "th3", "powered hood or helmet TH3", Loose, Fan;
+    /// Powered tight mask, half or full, mark not known.
+    PoweredMask = "powered-mask", "powered tight mask", Tight, Fan;
+    /// Powered tight mask, European class 1.
+    Tm1 = "tm1", "powered tight mask TM1", Tight, Fan;
+    /// Powered tight mask, European class 2.
+    Tm2 = "tm2", "powered tight mask TM2", Tight, Fan;
+    /// Powered tight mask, European class 3.
+    Tm3 = "tm3", "powered tight mask TM3", Tight, Fan;
+    /// Powered tight half mask.
+    PoweredHalfMask = "powered-half-mask", "powered tight half mask", Tight, Fan;
+    /// Powered tight full face mask.
+    PoweredFullFace = "powered-full-face", "powered full face mask", Tight, Fan;
 }
 
 impl MaskScheme {
@@ -136,6 +137,14 @@ impl MaskScheme {
             Self::Uk => {
                 "American factors (N95 10, powered masks up to 1000) do not count here; a nominal factor on \
                  a box is not the assigned one; a mask without a class is no respirator"
+            }
+            Self::De => {
+                "British and American factors do not count here; a nominal factor on a box is not the \
+                 multiple of the limit; a mask without a class is no respirator"
+            }
+            Self::AsNzs => {
+                "European and American classes do not count here; a half mask is worth 10 with any \
+                 filter; a mask without a class is no respirator"
             }
             Self::Strictest => {
                 "American and British factors are never mixed: the lower of the two is taken; a mask without \
@@ -202,23 +211,6 @@ impl Assigned {
     }
 }
 
-/// British factors quoted elsewhere.
-pub static UK_QUOTED: Source = Source::new(
-    "assigned protection factors: full face P3 40; powered hoods TH1 10, TH2 20, TH3 40",
-    "HSE HSG53",
-    "",
-    0,
-    Sure::Quoted,
-);
-/// British factors from memory.
-pub static UK_MEMORY: Source = Source::new(
-    "assigned protection factors: FFP2 10; powered masks TM1 10, TM2 20, TM3 40",
-    "HSE HSG53",
-    "",
-    0,
-    Sure::Memory,
-);
-
 /// Factor that British advice asks for on stone worktops besides water or extraction (HSE
 /// stonemasonry pages, 2026, text read).
 pub const HSE_WORKTOP_APF: u16 = 20;
@@ -232,6 +224,8 @@ pub const fn assigned(scheme: MaskScheme, class: MaskClass) -> Assigned {
     match scheme {
         MaskScheme::Us => us(class),
         MaskScheme::Uk => uk(class),
+        MaskScheme::De => de(class),
+        MaskScheme::AsNzs => as_nzs(class),
         MaskScheme::Strictest => lower(us(class), uk(class)),
     }
 }
@@ -255,6 +249,7 @@ const fn us(class: MaskClass) -> Assigned {
         },
         MaskClass::Ffp2
         | MaskClass::Ffp3
+        | MaskClass::P2
         | MaskClass::HalfMaskP3
         | MaskClass::Th1
         | MaskClass::Th2
@@ -267,19 +262,18 @@ const fn us(class: MaskClass) -> Assigned {
 
 const fn uk(class: MaskClass) -> Assigned {
     match class {
-        MaskClass::Ffp2 | MaskClass::Tm1 => one(10, &UK_MEMORY),
+        MaskClass::Tm1 => one(10, &UK_MEMORY),
         MaskClass::Ffp3 | MaskClass::HalfMaskP3 => one(20, &UK_MASKS),
-        MaskClass::FullFace | MaskClass::Th3 => one(40, &UK_QUOTED),
+        MaskClass::FullFace | MaskClass::Th3 | MaskClass::Tm3 => one(40, &UK_QUOTED),
         MaskClass::PoweredHood => Assigned::ByMark {
             least: 10,
             most: 40,
             marks: "TH1 10, TH2 20, TH3 40",
             source: &UK_QUOTED,
         },
-        MaskClass::Th1 => one(10, &UK_QUOTED),
+        MaskClass::Ffp2 | MaskClass::Th1 => one(10, &UK_QUOTED),
         MaskClass::Th2 => one(20, &UK_QUOTED),
         MaskClass::Tm2 => one(20, &UK_MEMORY),
-        MaskClass::Tm3 => one(40, &UK_MEMORY),
         MaskClass::PoweredMask | MaskClass::PoweredHalfMask | MaskClass::PoweredFullFace => {
             Assigned::ByMark {
                 least: 10,
@@ -288,7 +282,52 @@ const fn uk(class: MaskClass) -> Assigned {
                 source: &UK_MEMORY,
             }
         }
-        MaskClass::N95 | MaskClass::P100 => Assigned::NotInScheme,
+        MaskClass::N95 | MaskClass::P100 | MaskClass::P2 => Assigned::NotInScheme,
+    }
+}
+
+/// German multiples of the limit.
+const fn de(class: MaskClass) -> Assigned {
+    match class {
+        MaskClass::Ffp2 => one(10, &DGUV_QUOTED),
+        MaskClass::Ffp3 | MaskClass::HalfMaskP3 => one(30, &DGUV_QUOTED),
+        MaskClass::FullFace => one(400, &DGUV_QUOTED),
+        MaskClass::Th1 => one(5, &DGUV_QUOTED),
+        MaskClass::Th2 => one(20, &DGUV_QUOTED),
+        MaskClass::Th3 | MaskClass::Tm2 => one(100, &DGUV_QUOTED),
+        MaskClass::Tm1 => one(10, &TRGS_TM1),
+        MaskClass::Tm3 => one(500, &DGUV_QUOTED),
+        MaskClass::PoweredHood => Assigned::ByMark {
+            least: 5,
+            most: 100,
+            marks: "TH1P 5, TH2P 20, TH3P 100",
+            source: &DGUV_QUOTED,
+        },
+        MaskClass::PoweredMask | MaskClass::PoweredHalfMask | MaskClass::PoweredFullFace => {
+            Assigned::ByMark {
+                least: 10,
+                most: 500,
+                marks: "TM1P 10, TM2P 100, TM3P 500",
+                source: &TRGS_TM1,
+            }
+        }
+        MaskClass::N95 | MaskClass::P100 | MaskClass::P2 => Assigned::NotInScheme,
+    }
+}
+
+/// Australian and New Zealand factors: a half mask is worth 10 with any filter.
+const fn as_nzs(class: MaskClass) -> Assigned {
+    match class {
+        MaskClass::P2 | MaskClass::HalfMaskP3 => one(10, &AS_NZS_1715),
+        MaskClass::FullFace => one(100, &AS_NZS_1715),
+        MaskClass::PoweredHood => Assigned::ByMark {
+            least: 50,
+            most: 100,
+            marks: "P2 50, P3 100",
+            source: &AS_NZS_MEMORY,
+        },
+        MaskClass::PoweredFullFace => one(100, &AS_NZS_MEMORY),
+        _ => Assigned::NotInScheme,
     }
 }
 

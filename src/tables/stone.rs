@@ -1,50 +1,71 @@
 //! Kinds of stone and what is published about each.
 
-use serde::Serialize;
+use std::sync::OnceLock;
 
-use super::Source;
-use super::stones::{made, natural};
+use serde::{Deserialize, Serialize};
 
-/// A kind of stone.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum StoneKind {
-    /// Granite.
-    Granite,
-    /// Gabbro, sold as black granite.
-    Gabbro,
-    /// Basalt or dolerite.
-    Basalt,
-    /// Gneiss.
-    Gneiss,
-    /// Marble.
-    Marble,
-    /// Limestone.
-    Limestone,
-    /// Travertine.
-    Travertine,
-    /// Sandstone.
-    Sandstone,
-    /// Quartzite.
-    Quartzite,
-    /// Slate.
-    Slate,
-    /// Soapstone.
-    Soapstone,
-    /// Terrazzo: chips of stone in cement or resin.
-    Terrazzo,
-    /// Engineered stone: ground stone bound with resin.
-    EngineeredStone,
-    /// Porcelain slab.
-    Porcelain,
-    /// Sintered slab.
-    SinteredStone,
-    /// A kind of the user's own, without a record here.
-    Own,
+use super::{Source, documents, records};
+
+/// Makes the enumeration of the kinds of stone, each with its file in `records/stones` and the name
+/// that a job file uses and a sheet prints.
+macro_rules! stones {
+    ($($variant:ident in $file:literal: $name:literal;)+) => {
+        /// A kind of stone.
+        #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
+        #[serde(rename_all = "kebab-case")]
+        pub enum StoneKind {
+            $(#[doc = $name] $variant,)+
+            /// A kind of the user's own, without a record here.
+            #[default]
+            Own,
+        }
+
+        impl StoneKind {
+            /// Every kind that has a record.
+            pub const ALL: [Self; [$($name),+].len()] = [$(Self::$variant),+];
+
+            /// The name that a job file uses and a sheet prints.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self {
+                    $(Self::$variant => $name,)+
+                    Self::Own => "own stone",
+                }
+            }
+
+            const fn file(self) -> &'static str {
+                match self {
+                    $(Self::$variant => include_str!(concat!("records/stones/", $file, ".toml")),)+
+                    Self::Own => "",
+                }
+            }
+        }
+    };
+}
+
+stones! {
+    Granite in "granite": "granite";
+    Gabbro in "gabbro": "gabbro";
+    Basalt in "basalt": "basalt";
+    Gneiss in "gneiss": "gneiss";
+    Marble in "marble": "marble";
+    Limestone in "limestone": "limestone";
+    Travertine in "travertine": "travertine";
+    Sandstone in "sandstone": "sandstone";
+    Quartzite in "quartzite": "quartzite";
+    Slate in "slate": "slate";
+    Soapstone in "soapstone": "soapstone";
+    Serpentine in "serpentine": "serpentine";
+    Amphibolite in "amphibolite": "amphibolite";
+    Terrazzo in "terrazzo": "terrazzo";
+    EngineeredStone in "engineered-stone": "engineered stone";
+    Porcelain in "porcelain": "porcelain";
+    SinteredStone in "sintered-stone": "sintered stone";
 }
 
 /// A published or judged figure with the least and the most it may be.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(from = "SpreadEntry")]
 pub struct Spread {
     /// Least.
     pub low: f64,
@@ -58,38 +79,33 @@ pub struct Spread {
     pub likely_source: &'static Source,
 }
 
-impl Spread {
-    /// A range whose likely value is its middle; the middle is ours, not the source's.
-    #[must_use]
-    pub const fn middle(low: f64, high: f64, source: &'static Source) -> Self {
-        Self {
-            low,
-            likely: f64::midpoint(low, high),
-            high,
-            source,
-            likely_source: &super::documents::MIDDLE_OF_RANGE,
-        }
-    }
+/// A [`Spread`] as a file has it: the likely value is the middle unless the file gives one.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SpreadEntry {
+    low: f64,
+    likely: Option<f64>,
+    high: f64,
+    source: &'static Source,
+    likely_source: Option<&'static Source>,
+}
 
-    /// A range whose likely value has a source of its own.
-    #[must_use]
-    pub const fn given(
-        [low, likely, high]: [f64; 3],
-        source: &'static Source,
-        likely_source: &'static Source,
-    ) -> Self {
+impl From<SpreadEntry> for Spread {
+    /// The middle of a range is ours, not the source's.
+    fn from(entry: SpreadEntry) -> Self {
         Self {
-            low,
-            likely,
-            high,
-            source,
-            likely_source,
+            low: entry.low,
+            likely: entry.likely.unwrap_or(f64::midpoint(entry.low, entry.high)),
+            high: entry.high,
+            source: entry.source,
+            likely_source: entry.likely_source.unwrap_or(&documents::MIDDLE_OF_RANGE),
         }
     }
 }
 
 /// One figure and its source.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Figure {
     /// The value, in the unit of the field that holds it.
     pub value: f64,
@@ -100,13 +116,15 @@ pub struct Figure {
 /// Share of mass above which stone counts as rich in silica, 0 to 1 (California, natural stone).
 pub const RICH_IN_SILICA: Figure = Figure {
     value: 0.10,
-    source: &super::regions::us_ca::WET_METHODS,
+    source: &documents::US_CA_HIGH_EXPOSURE,
 };
 
 /// What is published about one kind of stone.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct StoneRecord {
     /// The kind.
+    #[serde(skip_deserializing)]
     pub kind: StoneKind,
     /// Density, kg/m³.
     pub density_kg_m3: Spread,
@@ -119,53 +137,63 @@ pub struct StoneRecord {
     pub silica_share: Spread,
     /// Bound with resin: regional bans and stricter rules come first.
     pub engineered: bool,
-    /// May hold asbestos minerals: to be tested before it is cut.
-    pub asbestos_question: bool,
+    /// Whether it may hold asbestos minerals.
+    pub asbestos: AsbestosQuestion,
 }
 
-impl StoneKind {
-    /// Every kind that has a record.
-    pub const ALL: [Self; 15] = [
-        Self::Granite,
-        Self::Gabbro,
-        Self::Basalt,
-        Self::Gneiss,
-        Self::Marble,
-        Self::Limestone,
-        Self::Travertine,
-        Self::Sandstone,
-        Self::Quartzite,
-        Self::Slate,
-        Self::Soapstone,
-        Self::Terrazzo,
-        Self::EngineeredStone,
-        Self::Porcelain,
-        Self::SinteredStone,
-    ];
+/// Whether a kind of stone may hold asbestos minerals.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum AsbestosQuestion {
+    /// It is not among the possible carriers.
+    No,
+    /// A possible carrier: the quarry's declaration is asked for.
+    Ask,
+    /// A usual carrier: not cut before it was tested.
+    #[default]
+    Test,
+}
 
-    /// The name that a job file uses and a sheet prints.
+impl AsbestosQuestion {
+    /// What a name of the user's own gives cause to ask: the names of usual and possible carriers in it.
     #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Granite => "granite",
-            Self::Gabbro => "gabbro",
-            Self::Basalt => "basalt",
-            Self::Gneiss => "gneiss",
-            Self::Marble => "marble",
-            Self::Limestone => "limestone",
-            Self::Travertine => "travertine",
-            Self::Sandstone => "sandstone",
-            Self::Quartzite => "quartzite",
-            Self::Slate => "slate",
-            Self::Soapstone => "soapstone",
-            Self::Terrazzo => "terrazzo",
-            Self::EngineeredStone => "engineered stone",
-            Self::Porcelain => "porcelain",
-            Self::SinteredStone => "sintered stone",
-            Self::Own => "own stone",
+    pub fn of_name(name: &str) -> Self {
+        let name = name.to_lowercase();
+        let holds = |words: &[&str]| words.iter().any(|word| name.contains(word));
+        if holds(&USUAL_CARRIERS) {
+            Self::Test
+        } else if holds(&POSSIBLE_CARRIERS) {
+            Self::Ask
+        } else {
+            Self::No
         }
     }
+}
 
+/// Names of stones that are usual carriers of asbestos minerals (TRGS 517 annex 1; "green marble" and
+/// "verde" are serpentine in the trade).
+const USUAL_CARRIERS: [&str; 7] = [
+    "soapstone",
+    "steatite",
+    "talc",
+    "serpentin",
+    "green marble",
+    "verde",
+    "ophicalcite",
+];
+/// Names of stones that are possible carriers (TRGS 517 annex 1).
+const POSSIBLE_CARRIERS: [&str; 8] = [
+    "gabbro",
+    "norite",
+    "diabase",
+    "dolerite",
+    "basalt",
+    "amphibolite",
+    "peridotite",
+    "dunite",
+];
+
+impl StoneKind {
     /// Reads the name of a kind that has a record; capitals, hyphens and underscores do not matter.
     ///
     /// ```
@@ -177,40 +205,33 @@ impl StoneKind {
     pub fn parse(text: &str) -> Option<Self> {
         let name = text.trim().to_lowercase().replace(['-', '_'], " ");
         match name.as_str() {
-            "dolerite" => Some(Self::Basalt),
+            "dolerite" | "diabase" => Some(Self::Basalt),
+            "norite" => Some(Self::Gabbro),
+            "serpentinite" | "green marble" => Some(Self::Serpentine),
+            "steatite" => Some(Self::Soapstone),
             "engineered quartz" | "resin quartz" => Some(Self::EngineeredStone),
             "sintered slab" => Some(Self::SinteredStone),
             other => Self::ALL.into_iter().find(|kind| kind.name() == other),
         }
     }
 
-    /// What is published about it; nothing for a kind of the user's own.
+    /// What is published about it, read from its file when it is first asked for; nothing for a
+    /// kind of the user's own.
     #[must_use]
-    pub const fn record(self) -> Option<&'static StoneRecord> {
-        Some(match self {
-            Self::Granite => &natural::GRANITE,
-            Self::Gabbro => &natural::GABBRO,
-            Self::Basalt => &natural::BASALT,
-            Self::Gneiss => &natural::GNEISS,
-            Self::Marble => &natural::MARBLE,
-            Self::Limestone => &natural::LIMESTONE,
-            Self::Travertine => &natural::TRAVERTINE,
-            Self::Sandstone => &natural::SANDSTONE,
-            Self::Quartzite => &natural::QUARTZITE,
-            Self::Slate => &natural::SLATE,
-            Self::Soapstone => &natural::SOAPSTONE,
-            Self::Terrazzo => &made::TERRAZZO,
-            Self::EngineeredStone => &made::ENGINEERED_STONE,
-            Self::Porcelain => &made::PORCELAIN,
-            Self::SinteredStone => &made::SINTERED_STONE,
-            Self::Own => return None,
-        })
+    pub fn record(self) -> Option<&'static StoneRecord> {
+        static ALL: [OnceLock<StoneRecord>; StoneKind::ALL.len()] =
+            [const { OnceLock::new() }; StoneKind::ALL.len()];
+        let cell = ALL.get(self as usize)?;
+        Some(cell.get_or_init(|| StoneRecord {
+            kind: self,
+            ..records::read(self.file())
+        }))
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::StoneKind;
+    use super::{StoneKind, StoneRecord};
 
     #[test]
     fn every_name_reads_back_and_every_record_is_its_own() {
@@ -220,6 +241,14 @@ mod tests {
         }
         assert_eq!(StoneKind::Own.record(), None);
         assert_eq!(StoneKind::parse("cheese"), None);
+    }
+
+    #[test]
+    fn every_file_is_a_whole_record_and_nothing_more() {
+        for kind in StoneKind::ALL {
+            let read = toml::from_str::<StoneRecord>(kind.file()).map_err(|e| e.to_string());
+            assert!(read.is_ok(), "{}: {read:?}", kind.name());
+        }
     }
 
     #[test]

@@ -1,26 +1,32 @@
-//! What a page says, as data: one catalogue of templates for each language.
+//! What is printed, as typed values and messages, and the one place that writes them.
 //!
 //! | file | what it is |
 //! |---|---|
-//! | [`catalogue`] | texts of one language, and how they are filled |
-//! | [`notation`] | numbers and dates as a language writes them |
-//! | `en/`, `de/`, … | the catalogues: `helper.toml`, `safety.toml`, `terms.toml`, `findings.toml` |
+//! | `quantity` | a figure, its unit and its rounding, in both systems of units |
+//! | `value` | what stands in the gaps of a message |
+//! | `writer` | values and messages as text, for one system of units and one language |
+//! | `messages` | the catalogue of a language, in the syntax of Project Fluent |
+//! | `notation` | numbers and dates as a language writes them |
+//! | `en/`, `de/`, … | the catalogues, one file for each part of the program |
 //!
-//! A template holds named gaps, such as `{kg}`. English findings have their templates beside their
-//! formulas (see [`crate::diag::Phrase`]); every other language has them in
-//! `findings.toml` under the finding's id, and in `terms.toml` the rules and names that stand in
-//! gaps, under their English words. `tests/languages` compares every catalogue with the English.
+//! English is a catalogue like every other. `tests/languages` compares the others with it.
 
-pub mod catalogue;
-pub mod notation;
+mod messages;
+mod notation;
+mod quantity;
+mod value;
+mod writer;
 
-pub use catalogue::Catalogue;
+pub use messages::{Messages, sources};
 pub use notation::Notation;
+pub use quantity::{Quantity, Rounding, System, Unit};
+pub use value::{Arg, Message, Value};
+pub use writer::{Writer, term_id};
 
 use serde::{Serialize, Serializer};
 
 /// A language that the helper's and the safety page can be printed in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Language {
     /// English.
     #[default]

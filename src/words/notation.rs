@@ -57,6 +57,21 @@ impl Notation {
         out
     }
 
+    /// A figure in plain English notation, a fraction or several figures among them, with the
+    /// language's own decimal sign and groups.
+    #[must_use]
+    pub fn figure(self, plain: &str) -> String {
+        if self.language == Language::English {
+            return plain.to_owned();
+        }
+        let parts = plain.split(' ').map(|part| match part.chars().next() {
+            Some(c) if c.is_ascii_digit() && !part.contains('/') => one(part),
+            Some(c @ ('-' | '−')) => format!("{c}{}", one(part.trim_start_matches(c))),
+            _ => part.to_owned(),
+        });
+        parts.collect::<Vec<_>>().join(" ")
+    }
+
     /// A date of the form `YYYY-MM-DD` in the language's own order; anything else as it is.
     ///
     /// ```

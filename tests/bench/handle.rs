@@ -7,7 +7,6 @@ use kerfwright::handle::{Loads, assess};
 use kerfwright::job::{Job, read};
 use kerfwright::piece;
 use kerfwright::place::{Placement, place};
-use kerfwright::plan::loads;
 
 const JOBS: [(&str, &str); 4] = [
     (
@@ -33,7 +32,7 @@ fn stones(name: &str) -> (Job, Loads, Placement) {
     let placement = place(&job).expect("it fits").0;
     let mut cuts = cut::plan(&job, &placement).0;
     let followed = piece::follow(&job, &placement, &mut cuts);
-    let loads = loads(&job, &placement, &cuts, &followed.states);
+    let loads = Loads::of(&job, &placement, &followed);
     (job, loads, placement)
 }
 

@@ -1,11 +1,12 @@
 //! How long the sheet takes from a finished plan: `cargo bench --bench sheet`.
 
 use divan::{Bencher, black_box};
+use kerfwright::document::{Annex, document};
 use kerfwright::job::read;
+use kerfwright::layout;
+use kerfwright::layout::item::{Paper, Sheet};
 use kerfwright::plan::Plan;
 use kerfwright::render::pdf::pdf;
-use kerfwright::sheet::item::Paper;
-use kerfwright::sheet::sheet;
 
 const EXAMPLES: [(&str, &str); 3] = [
     (
@@ -30,14 +31,18 @@ fn example(name: &str) -> Plan {
     Plan::of(&job).expect("it fits")
 }
 
+fn sheet(plan: &Plan) -> Sheet {
+    layout::pages(&document(plan, Annex::Without), Paper::A4)
+}
+
 #[divan::bench(args = NAMES)]
 fn pages(bencher: Bencher<'_, '_>, name: &str) {
     let plan = example(name);
-    bencher.bench(|| sheet(black_box(&plan), Paper::A4));
+    bencher.bench(|| sheet(black_box(&plan)));
 }
 
 #[divan::bench(args = NAMES)]
 fn written_as_pdf(bencher: Bencher<'_, '_>, name: &str) {
-    let sheet = sheet(&example(name), Paper::A4);
+    let sheet = sheet(&example(name));
     bencher.bench(|| pdf(black_box(&sheet)));
 }

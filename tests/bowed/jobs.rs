@@ -5,7 +5,7 @@ use serde_json::Value;
 
 use super::replay::faults;
 use super::replay::plane::{list, number};
-use super::replay::random_job::{Dice, RandomJob};
+use super::replay::random_job::RandomJob;
 use super::{BOW_FRONT, USUAL, plan};
 
 fn holds(text: &str) -> Value {
@@ -28,7 +28,7 @@ fn bow_front_on_a_long_radius() {
     let set_out = &curve.expect("a curve")["set_out"];
     assert!(set_out["pivot"].is_null(), "the pivot lies 8 m off");
     assert!(number(&set_out["ordinates"], "arm") > 8000.0);
-    let caution = list(&plan, "cautions").iter();
+    let caution = list(&plan, "warnings").iter();
     assert!(caution.into_iter().any(|c| c["id"] == "curve-without-arm"));
 }
 
@@ -116,14 +116,15 @@ fn random_bows_replay() {
     let (mut planned, mut curved, mut bad) = (0, 0, Vec::new());
     for seed in 5000..5070 {
         let job = RandomJob::of(seed);
-        let Some(text) = with_bows(&job, seed) else {
+        let Some(text) = job.bowed(seed) else {
             continue;
         };
         let Ok((read, _)) = kerfwright::job::read(&text) else {
             continue;
         };
         let Ok(plan) = Plan::of(&read) else { continue };
-        let plan = serde_json::to_value(&plan).expect("a plan is data");
+        let plan =
+            serde_json::from_str(&kerfwright::render::json::plan(&plan)).expect("a plan is data");
         planned += 1;
         let cuts = list(&plan, "cuts").iter();
         curved += cuts
@@ -144,31 +145,4 @@ fn random_bows_replay() {
         planned > 15 && curved > 15,
         "{planned} planned, {curved} bows sawn"
     );
-}
-
-/// The job's text with bows; nothing when its top is not a plain figure.
-fn with_bows(job: &RandomJob, seed: u64) -> Option<String> {
-    let dice = &mut Dice(seed ^ 0xB0);
-    let n = job.top.len();
-    let unit = if job.inches { 25.4 } else { 1.0 };
-    let edges = [dice.below(n), dice.below(n)];
-    let mut bows: Vec<String> = Vec::new();
-    for (k, edge) in edges.into_iter().enumerate() {
-        if k > 0 && edge == edges[0] {
-            continue;
-        }
-        let (a, b) = (job.top[edge], job.top[(edge + 1) % n]);
-        let long = (a[0] - b[0]).hypot(a[1] - b[1]);
-        let rise = long * (0.01 + 0.08 * dice.share());
-        bows.push(format!(
-            "\"{}-{}\" = {}",
-            edge + 1,
-            (edge + 1) % n + 1,
-            rise / unit
-        ));
-    }
-    let text = job.text();
-    let line = format!("[top]\nbow = {{ {} }}\n", bows.join(", "));
-    text.contains("[top]\n")
-        .then(|| text.replacen("[top]\n", &line, 1))
 }

@@ -45,5 +45,5 @@ finish = { "1-2" = "polish", "2-3" = "polish", "3-4" = "factory", "4-1" = "polis
 fn plan(text: &str) -> Value {
     let (job, _) = kerfwright::job::read(text).unwrap_or_else(|f| panic!("{f:#?}\n{text}"));
     let plan = Plan::of(&job).unwrap_or_else(|miss| panic!("{:?}\n{text}", miss.reasons));
-    serde_json::to_value(&plan).expect("a plan is data")
+    serde_json::from_str(&kerfwright::render::json::plan(&plan)).expect("a plan is data")
 }

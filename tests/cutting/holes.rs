@@ -64,16 +64,16 @@ fn the_corner_takes_the_smallest_bit_that_is_large_enough() {
     let plan = counter(BASIN, &[68.0, 20.0, 40.0, 35.0]);
     assert_eq!(number(&cores(&plan)[0]["bit"], "diameter"), 35.0);
     assert_eq!(cores(&plan)[0]["holes"].as_array().map(Vec::len), Some(4));
-    assert!(told(&plan, "inside-corner-radius-opening").is_empty());
+    assert!(told(&plan, "inside-corner-radius").is_empty());
 }
 
 #[test]
 fn a_corner_asked_for_sharper_is_told() {
     let sharp = counter("rectangle = [500, 340]", &[35.0]);
-    let said = told(&sharp, "inside-corner-radius-opening").join("\n");
+    let said = told(&sharp, "inside-corner-radius").join("\n");
     assert!(said.contains("a radius of 17.5 mm"), "{said}");
     let small = counter("rectangle = [500, 340]", &[12.0]);
-    let said = told(&small, "inside-corner-radius-opening").join("\n");
+    let said = told(&small, "inside-corner-radius").join("\n");
     assert!(
         said.contains("a radius of 6.0 mm") && said.contains("less than 10 mm"),
         "{said}"
@@ -118,15 +118,15 @@ fn ridge_between_two_holes() {
 #[test]
 fn what_no_tool_can_do_is_a_stop_with_numbers() {
     let none = counter("rectangle = [500, 340]", &[]);
-    let said = told(&none, "inside-corner-needs-core-bit-opening").join("\n");
+    let said = told(&none, "inside-corner-needs-core-bit").join("\n");
     assert!(said.contains("at least 20 mm across"), "{said}");
     // c(0) of a 125 disc 33 deep is 55.1: 110 mm long in the face.
     let tight = counter("circle = 90", &[]);
-    let said = told(&tight, "no-disc-for-hollow-opening").join("\n");
+    let said = told(&tight, "no-disc-for-hollow").join("\n");
     assert!(said.contains("110 mm long"), "{said}");
     assert!(said.contains("A core bit of 90 mm"), "{said}");
-    // 2·(33 + 6) + 42 = 120 is the smallest that gets through; 2·√(120·33 − 33²) = 107.
-    assert!(said.contains("120 mm across, cuts 107 mm long"), "{said}");
+    // 2·(33 + 6) + 42 = 120 is the smallest that gets through; 2·√(120·33 − 33²) = 107.2, never told shorter.
+    assert!(said.contains("120 mm across, cuts 108 mm long"), "{said}");
 }
 
 #[test]
@@ -141,8 +141,23 @@ fn a_side_too_short_for_the_disc_is_a_row_of_holes() {
             .all(|s| s["id"] != "waste-not-freed")
     );
     let bare = counter("rectangle = [500, 90]", &[]);
-    let said = told(&bare, "stopped-cut-too-short-opening").join("\n");
-    assert!(said.contains("90 mm between two stops"), "{said}");
+    let stops = list(&bare, "stops");
+    let wanting = stops
+        .iter()
+        .filter(|s| s["id"] == "inside-corner-needs-core-bit");
+    let titles: Vec<&str> = wanting.filter_map(|s| s["title"].as_str()).collect();
+    assert_eq!(titles.len(), 1, "one missing bit is one stop: {titles:?}");
+    for place in [
+        "corner 1", "corner 2", "corner 3", "corner 4", "edge 2-3", "edge 4-1",
+    ] {
+        assert!(
+            titles[0].contains(&format!("{place} of cutout 1")),
+            "{titles:?}"
+        );
+    }
+    let rounded = "rectangle = [500, 210]\nround = { 1 = 80, 2 = 80, 3 = 80, 4 = 80 }";
+    let said = told(&counter(rounded, &[]), "stopped-cut-too-short").join("\n");
+    assert!(said.contains("50 mm between two stops"), "{said}");
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! How each cut is made: discs, plunges, core holes, stops, rails, the order.
 
 mod holes;
+mod one_curve;
 mod order;
 mod plunges;
 mod rails;
@@ -13,7 +14,7 @@ use serde_json::Value;
 fn plan(text: &str) -> Value {
     let (job, _) = kerfwright::job::read(text).unwrap_or_else(|f| panic!("{f:#?}\n{text}"));
     let plan = Plan::of(&job).unwrap_or_else(|miss| panic!("{:?}\n{text}", miss.reasons));
-    serde_json::to_value(&plan).expect("a plan is data")
+    serde_json::from_str(&kerfwright::render::json::plan(&plan)).expect("a plan is data")
 }
 
 fn list<'a>(value: &'a Value, key: &str) -> &'a [Value] {
@@ -28,7 +29,7 @@ fn number(value: &Value, key: &str) -> f64 {
 
 /// The findings of an id, stops and cautions alike.
 fn told<'a>(plan: &'a Value, id: &str) -> Vec<&'a str> {
-    let all = list(plan, "stops").iter().chain(list(plan, "cautions"));
+    let all = list(plan, "stops").iter().chain(list(plan, "warnings"));
     let found = all.filter(|f| f["id"] == *id);
     found
         .map(|f| f["detail"].as_str().unwrap_or_default())

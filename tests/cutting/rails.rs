@@ -102,3 +102,34 @@ fn narrower_than_the_stone_is_thick_is_a_stop() {
     let said = told(&leg, "hangs-on-a-strip-corner").join("\n");
     assert!(said.contains("28.0 mm wide"), "{said}");
 }
+
+/// The width of a slot 1 mm wide is less than any disc's kerf; 6 mm is more than twice the usual one.
+#[test]
+fn an_opening_without_room_for_the_kerf_is_a_stop() {
+    let slit = |width: f64| {
+        let at = format!("[[top.cutout]]\nat = [1000, 300]\nrectangle = [1200, {width}]\n");
+        counter(&at)
+    };
+    let narrow = slit(1.0);
+    let said = told(&narrow, "opening-narrower-than-kerf").join("\n");
+    assert!(said.contains("stone to keep"), "{said}");
+    let stops = narrow["stops"].to_string();
+    assert!(stops.contains("opening-narrower-than-kerf"), "{stops}");
+    assert!(told(&slit(6.0), "opening-narrower-than-kerf").is_empty());
+}
+
+/// The guide needs stone behind its edge to be clamped on: 112 mm of kept stone in front of the opening leave
+/// 14 mm beyond an offset of 98 mm, and 400 mm of waste lie on the other side.
+#[test]
+fn the_guide_lies_where_it_can_be_clamped() {
+    let sides = |front: f64| -> Vec<String> {
+        let opening = bowl([1000.0, front + 200.0], [500.0, 400.0]);
+        let plan = counter(&format!("{opening}[guide]\noffset = 98\n"));
+        let cuts = plan["cuts"].as_array().unwrap().iter();
+        let own = cuts.filter(|c| c["cutout"].as_u64() == Some(1));
+        let guided = own.filter_map(|c| c["set_out"]["guide"]["guide_side"].as_str());
+        guided.map(str::to_owned).collect()
+    };
+    assert_eq!(sides(110.0), ["waste", "waste", "kept", "kept"]);
+    assert_eq!(sides(100.0), ["waste", "waste", "kept", "kept"]);
+}

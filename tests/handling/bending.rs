@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use kerfwright::geom::{Outline, Pose, Region, Vector};
-use kerfwright::handle::bend::{Beam, Lie};
+use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::trestles::best_supports;
 
 #[allow(clippy::wildcard_imports)]
@@ -60,16 +60,16 @@ fn bending_agrees_with_a_stepped_sum_on_a_holed_round_ended_top() {
     let beam = Beam::new(&strip, slice(q, t));
     let best = best_supports(&beam);
     for supports in [[0.0, 2150.0], [300.0, 1700.0], best] {
-        let exact = beam.worst(Lie::Flat, supports).stress_mpa;
+        let exact = beam.worst(Orientation::Flat, supports).stress_mpa;
         let stepped = summed_stress(&region, supports, q, t, 1075);
         close(exact / stepped, 1.0, 0.015);
     }
     // No pair of supports on a grid does better than the best.
-    let least = beam.worst(Lie::Flat, best).stress_mpa;
+    let least = beam.worst(Orientation::Flat, best).stress_mpa;
     for i in 0..40 {
         for j in 0..40 {
             let tried = [f64::from(i) * 20.0, 2150.0 - f64::from(j) * 20.0];
-            assert!(beam.worst(Lie::Flat, tried).stress_mpa >= least * (1.0 - 1e-9));
+            assert!(beam.worst(Orientation::Flat, tried).stress_mpa >= least * (1.0 - 1e-9));
         }
     }
 }
@@ -94,7 +94,7 @@ fn a_turned_or_mirrored_stone_is_as_strong_and_as_heavy_to_lift() {
         let strip = strip(r);
         let beam = Beam::new(&strip, slice(1e-3, 30.0));
         let supports = best_supports(&beam);
-        (supports, beam.worst(Lie::Flat, supports).stress_mpa)
+        (supports, beam.worst(Orientation::Flat, supports).stress_mpa)
     };
     let ([s1, s2], stress) = best(&region);
     for (other, ends) in [
@@ -125,7 +125,8 @@ fn a_slab_out_of_square_is_as_strong_on_edge_as_a_square_one() {
     let stress = |region: &Region| {
         let strip = strip(region);
         let beam = Beam::new(&strip, slice(1e-3, 39.0));
-        beam.worst(Lie::OnEdge, [0.0, strip.length_mm()]).stress_mpa
+        beam.worst(Orientation::OnEdge, [0.0, strip.length_mm()])
+            .stress_mpa
     };
     close(stress(&skew) / stress(&square), 1.0, 0.02);
 }

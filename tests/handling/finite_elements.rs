@@ -3,9 +3,9 @@
 
 use kerfwright::geom::{Outline, Region, Vector};
 use kerfwright::handle::axes::Axes;
-use kerfwright::handle::bend::{Beam, Lie};
+use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::continuous::{Continuous, Post};
-use kerfwright::handle::strip::Strip;
+use kerfwright::handle::strip::BeamProfile;
 
 #[allow(clippy::wildcard_imports)]
 use crate::fixtures::*;
@@ -33,8 +33,8 @@ fn tapered() -> Region {
 }
 
 /// Along x, not along the slanting side.
-fn lengthwise(region: &Region) -> Strip {
-    Strip::new(region, Axes::along(region, Vector::new(1.0, 0.0)))
+fn lengthwise(region: &Region) -> BeamProfile {
+    BeamProfile::new(region, Axes::along(region, Vector::new(1.0, 0.0)))
 }
 
 fn width(x: f64) -> f64 {
@@ -86,7 +86,7 @@ impl Mesh {
 
     /// As [`Mesh::solved`] with springs that only push: those that would pull are taken away, all at
     /// once, until none does.
-    fn settled(springs: &[(usize, f64)], pressed: Option<(usize, f64)>) -> (Self, Vec<f64>) {
+    fn unilateral(springs: &[(usize, f64)], pressed: Option<(usize, f64)>) -> (Self, Vec<f64>) {
         let mut held = springs.to_vec();
         loop {
             let mesh = Self::solved(&held, pressed);
@@ -171,7 +171,9 @@ fn two_supports_agree_with_finite_elements() {
     let beam = Beam::new(&strip, slice(WEIGHT, THICK));
     for (first, second) in [(0, 960), (160, 760), (240, 600), (300, 700)] {
         let mesh = Mesh::solved(&[(first, ROCK), (second, ROCK)], None);
-        let ours = beam.worst(Lie::Flat, [at(first), at(second)]).stress_mpa;
+        let ours = beam
+            .worst(Orientation::Flat, [at(first), at(second)])
+            .stress_mpa;
         close(ours / mesh.stress(), 1.0, 2e-3);
         let props = beam.on_two([at(first), at(second)]);
         close(props[0].force_n / (ROCK * mesh.sink(first)), 1.0, 1e-3);
@@ -200,20 +202,20 @@ fn five_supports_agree_with_finite_elements_with_and_without_a_person() {
         Some((330, 1000.0)),
         Some((530, 700.0)),
     ] {
-        let (mesh, forces) = Mesh::settled(&springs, pressed);
+        let (mesh, forces) = Mesh::unilateral(&springs, pressed);
         let (node, load) = pressed.unwrap_or((0, 0.0));
-        let mut props = continuous.settled(load, at(node)).unwrap();
+        let mut props = continuous.unilateral(load, at(node)).unwrap();
         let total: f64 = props.iter().map(|p| p.force_n).sum();
         close(total / (beam.weight_n() + load), 1.0, 1e-9);
         for (force, prop) in forces.iter().zip(&props) {
             close(prop.force_n, *force, 2e-3 * beam.weight_n());
         }
-        props.push(kerfwright::handle::bend::Prop {
+        props.push(kerfwright::handle::bend::Reaction {
             at_mm: at(node),
             force_n: -load,
         });
         close(
-            beam.worst_held(Lie::Flat, &props).stress_mpa / mesh.stress(),
+            beam.worst_held(Orientation::Flat, &props).stress_mpa / mesh.stress(),
             1.0,
             5e-3,
         );
@@ -242,7 +244,7 @@ fn a_support_that_would_pull_is_let_go_as_in_finite_elements_without_it() {
     let kept = [springs[0], springs[1], springs[3]];
     let mesh = Mesh::solved(&kept, Some(pressed));
     assert!(mesh.sink(500) < 0.0 && mesh.sink(900) > 0.0);
-    let props = continuous.settled(pressed.1, at(pressed.0)).unwrap();
+    let props = continuous.unilateral(pressed.1, at(pressed.0)).unwrap();
     assert_eq!(props[2].force_n, 0.0);
     for (node, k, i) in [(16, 30_000.0, 0), (440, 35_000.0, 1), (900, 30_000.0, 3)] {
         close(
@@ -252,7 +254,7 @@ fn a_support_that_would_pull_is_let_go_as_in_finite_elements_without_it() {
         );
     }
     // Tipped over the last one, nothing holds it.
-    assert!(continuous.settled(1e5, at(960)).is_none());
+    assert!(continuous.unilateral(1e5, at(960)).is_none());
 }
 
 // Textbook coefficients of an even beam over three even spans' ends (Gere, Mechanics of Materials,
@@ -268,7 +270,7 @@ fn published_two_equal_spans() {
     });
     let props = Continuous::new(&beam, &posts)
         .unwrap()
-        .settled(0.0, 0.0)
+        .unilateral(0.0, 0.0)
         .unwrap();
     let span = beam.weight_n() / 2.0;
     for (prop, part) in props.iter().zip([0.375, 1.25, 0.375]) {

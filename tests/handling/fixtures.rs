@@ -5,14 +5,14 @@ use std::f64::consts::{FRAC_PI_2, PI};
 use kerfwright::geom::{Arc, Outline, Point, Region, Seg};
 use kerfwright::handle::Load;
 use kerfwright::handle::axes::Axes;
-use kerfwright::handle::bend::Slice;
-use kerfwright::handle::guideline::guideline;
+use kerfwright::handle::bend::{Beam, PlateSection};
+use kerfwright::handle::guideline::{Guideline, guideline};
 use kerfwright::handle::lift::{self, Lift};
 use kerfwright::handle::plate::Spring;
-use kerfwright::handle::strip::Strip;
+use kerfwright::handle::strip::BeamProfile;
 use kerfwright::job::{self, Aid};
 use kerfwright::tables::region::RegionCode;
-use kerfwright::units::{Mass, MassRange};
+use kerfwright::units::{GRAVITY, Mass, MassRange};
 
 pub(crate) fn close(got: f64, want: f64, within: f64) {
     assert!(
@@ -56,23 +56,20 @@ pub(crate) fn counter() -> Region {
 
 pub(crate) fn load(region: Region, kg: f64) -> Load {
     let mass = Mass::from_kg(kg);
-    Load {
-        name: "stone".to_owned(),
-        region,
-        mass: MassRange {
-            low: mass,
-            likely: mass,
-            high: mass,
-        },
-    }
+    let mass = MassRange {
+        low: mass,
+        likely: mass,
+        high: mass,
+    };
+    Load::new("stone", region, mass)
 }
 
-pub(crate) fn strip(region: &Region) -> Strip {
-    Strip::new(region, Axes::of(region))
+pub(crate) fn strip(region: &Region) -> BeamProfile {
+    BeamProfile::new(region, Axes::of(region))
 }
 
-pub(crate) fn slice(weight_n_per_mm2: f64, thickness_mm: f64) -> Slice {
-    Slice {
+pub(crate) fn slice(weight_n_per_mm2: f64, thickness_mm: f64) -> PlateSection {
+    PlateSection {
         weight_n_per_mm2,
         thickness_mm,
     }
@@ -88,6 +85,7 @@ pub(crate) fn springs(at: &[(f64, f64)]) -> Vec<Spring> {
 
 pub(crate) fn crew(people: usize, kg: f64) -> job::Lift {
     job::Lift {
+        check_call: String::new(),
         people,
         each: vec![Mass::from_kg(kg); people],
         each_is_guideline: true,
@@ -106,8 +104,15 @@ pub(crate) fn crew(people: usize, kg: f64) -> job::Lift {
 
 pub(crate) fn lifted(load: &Load, people: usize, kg: f64) -> Lift {
     let rule = guideline(RegionCode::Eu);
-    let axes = Axes::of(&load.region);
-    lift::plan(load, &axes, &crew(people, kg), &[], &rule)
+    held(load, &crew(people, kg), &[], &rule)
+}
+
+/// A lift of stone that bending does not keep from anything.
+pub(crate) fn held(load: &Load, crew: &job::Lift, given: &[Point], rule: &Guideline) -> Lift {
+    let strip = strip(&load.region);
+    let weight = 1.2 * GRAVITY * load.mass.high.kg() / load.region.area();
+    let beam = Beam::new(&strip, slice(weight, 30.0));
+    lift::plan(load, &beam, 1000.0, crew, given, rule)
 }
 
 /// A repeatable spread of numbers in [0, 1): the "minimal standard" multiplier 48271 modulo

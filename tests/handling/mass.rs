@@ -5,7 +5,7 @@ use std::f64::consts::TAU;
 
 use kerfwright::geom::{Outline, Point, Pose, Region, Vector};
 use kerfwright::handle::axes::Axes;
-use kerfwright::handle::strip::Strip;
+use kerfwright::handle::strip::BeamProfile;
 use kurbo::{ParamCurveMoments, Shape};
 use parry2d_f64::mass_properties::MassProperties;
 
@@ -90,7 +90,7 @@ fn area_balance_and_polar_moment_agree_with_a_mechanics_library() {
 /// Second moment about the balance point along a frame, from the beam's cross-sections alone: twice
 /// the sum of the moments of what lies left of each is the second moment about the far end.
 fn second_moment(region: &Region, axes: Axes) -> f64 {
-    let strip = Strip::new(region, axes);
+    let strip = BeamProfile::new(region, axes);
     let [from, to] = strip.reach();
     let steps = 2000_u32;
     let step = (to - from) / f64::from(steps);

@@ -7,7 +7,7 @@ use kerfwright::handle::bend::Beam;
 use kerfwright::handle::neck::{Neck, necks};
 use kerfwright::handle::rail::{Held, Rail, RailVerdict, rails};
 use kerfwright::handle::splint::Splint;
-use kerfwright::handle::strip::Strip;
+use kerfwright::handle::strip::BeamProfile;
 
 #[allow(clippy::wildcard_imports)]
 use crate::fixtures::*;
@@ -37,7 +37,7 @@ fn marks(region: &Region) -> Marks {
 
 /// Rails with the stone on two supports only.
 fn rails_of(region: &Region, pose: Pose, supports: [f64; 2], allowed_mpa: f64) -> Vec<Rail> {
-    let strip = Strip::new(region, Axes::of(region));
+    let strip = BeamProfile::new(region, Axes::of(region));
     let beam = Beam::new(&strip, slice(1e-3, 30.0));
     let props = beam.on_two(supports).to_vec();
     let held = Held {

@@ -3,14 +3,14 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use kerfwright::geom::{Arc, Outline, Point, Seg};
-use kerfwright::handle::bend::{Beam, Lie};
+use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::guideline::{L23_TABLE, guideline, team_factor};
 use kerfwright::handle::lift::{PeopleNeeded, people_needed, team_limit};
 use kerfwright::handle::niosh::{
     METRIC, OFF_TRESTLES, Task, US_CUSTOMARY, lifting_index, recommended_weight_limit,
 };
-use kerfwright::handle::plate::{linear, settled};
-use kerfwright::handle::strip::Strip;
+use kerfwright::handle::plate::{bilateral, unilateral};
+use kerfwright::handle::strip::BeamProfile;
 use kerfwright::handle::trestles::best_supports;
 use kerfwright::tables::region::RegionCode;
 use kerfwright::units::Mass;
@@ -27,7 +27,11 @@ fn published_gere_marble_slab_on_two_supports() {
     close(s1, share * 915.0, 1e-3);
     close(s2, (1.0 - share) * 915.0, 1e-3);
     close(s1, 189.5, 0.05);
-    close(beam.worst(Lie::Flat, [s1, s2]).stress_mpa, 7.5, 0.005);
+    close(
+        beam.worst(Orientation::Flat, [s1, s2]).stress_mpa,
+        7.5,
+        0.005,
+    );
 }
 
 // CE board examination, December 2014 (read): 10 m, 15 kN/m, overhang 2 m: 37.5 kN·m in the
@@ -36,11 +40,11 @@ fn published_gere_marble_slab_on_two_supports() {
 fn published_ce_board_beam() {
     let strip = strip(&rectangle(10_000.0, 100.0));
     let beam = Beam::new(&strip, slice(15.0 / 100.0, 100.0));
-    let worst = beam.worst(Lie::Flat, [2000.0, 8000.0]);
+    let worst = beam.worst(Orientation::Flat, [2000.0, 8000.0]);
     close(worst.moment_nm, 37_500.0, 0.01);
     close(worst.at_mm, 5000.0, 0.1);
     // No moment in the middle: the worst is the overhang's own, q·a²/2.
-    let level = beam.worst(Lie::Flat, [2500.0, 7500.0]);
+    let level = beam.worst(Orientation::Flat, [2500.0, 7500.0]);
     close(level.moment_nm, -46_875.0, 0.01);
     let [s1, s2] = best_supports(&beam);
     close((s2 - s1) / 1000.0, 5.86, 0.005);
@@ -52,12 +56,20 @@ fn published_ce_board_beam() {
 fn published_steel_bar_under_its_own_weight() {
     let ends = [0.0, 6000.0];
     let flat = strip(&rectangle(6000.0, 15.0));
-    let stress = |s: &Strip, n, t, lie| Beam::new(s, slice(n, t)).worst(lie, ends).stress_mpa;
+    let stress = |s: &BeamProfile, n, t, orientation| {
+        Beam::new(s, slice(n, t))
+            .worst(orientation, ends)
+            .stress_mpa
+    };
     let density = 7850e-9 * 9.81;
-    close(stress(&flat, density * 30.0, 30.0, Lie::Flat), 69.31, 0.005);
+    close(
+        stress(&flat, density * 30.0, 30.0, Orientation::Flat),
+        69.31,
+        0.005,
+    );
     let edge = strip(&rectangle(6000.0, 30.0));
     close(
-        stress(&edge, density * 15.0, 15.0, Lie::OnEdge),
+        stress(&edge, density * 15.0, 15.0, Orientation::OnEdge),
         69.31,
         0.005,
     );
@@ -68,11 +80,11 @@ fn published_steel_bar_under_its_own_weight() {
 #[test]
 fn published_four_springs_and_the_one_that_lifts_off() {
     let corners = springs(&[(3.0, 2.0), (3.0, -2.0), (-3.0, -2.0), (-3.0, 2.0)]);
-    let pull = linear(&corners, 100.0, p(2.0, 1.0));
+    let pull = bilateral(&corners, 100.0, p(2.0, 1.0));
     for (got, want) in pull.iter().zip([54.17, 29.17, -4.17, 20.83]) {
         close(*got, want, 0.005);
     }
-    let rest = settled(&corners, 100.0, p(2.0, 1.0));
+    let rest = unilateral(&corners, 100.0, p(2.0, 1.0));
     assert_eq!(rest.forces[2], None);
     for (i, want) in [(0, 175.0 / 3.0), (1, 25.0), (3, 50.0 / 3.0)] {
         close(rest.forces[i].unwrap(), want, 1e-9);
@@ -86,7 +98,7 @@ fn published_triangle_table() {
     let x = (325.0_f64.powi(2) - 625.0_f64.powi(2) + 900.0 * 900.0) / 1800.0;
     let y = (325.0_f64.powi(2) - x * x).sqrt();
     let legs = springs(&[(0.0, 0.0), (900.0, 0.0), (450.0, 900.0 * 0.75_f64.sqrt())]);
-    let forces = linear(&legs, 500.0, p(x, y));
+    let forces = bilateral(&legs, 500.0, p(x, y));
     for (got, want) in forces.iter().zip([291.98, 116.05, 91.97]) {
         close(*got, want, 0.005);
     }

@@ -2,7 +2,7 @@
 
 use kerfwright::geom::{Outline, Point, Pose, Region, Seg, Vector};
 use kerfwright::handle::overhang::ReachLimit;
-use kerfwright::handle::support::{Setting, setting};
+use kerfwright::handle::support::{Setting, Standing, setting};
 use kerfwright::handle::{Load, Marks};
 use kerfwright::job::{self, Aid, Support, SupportPlace};
 use kerfwright::units::GRAVITY;
@@ -79,7 +79,7 @@ fn shares_balance_for_random_supports() {
         let setting = set(&slab(110.0), supports, 30.0, STILL);
         let total: f64 = setting.bearings.iter().map(|b| b.share.mass().kg()).sum();
         close(total, 110.0, 1e-9);
-        close(setting.off_balance_mm, 0.0, 1e-9);
+        close(setting.off_balance_mm.unwrap(), 0.0, 1e-9);
         assert!(setting.bearings.iter().all(|b| b.share.mass().kg() >= 0.0));
         // A person adds to some support, and never more than the person weighs to all.
         let leaning = setting.leaning.unwrap();
@@ -186,6 +186,31 @@ fn a_person_on_the_end_tips_a_top_that_reaches_far_out() {
     let at: Point = tips(1400.0, 90.0).unwrap();
     close(at.x, 2000.0, 1e-9);
     assert_eq!(tips(1900.0, 90.0), None);
+}
+
+/// A rigid top tips over the rim of its one foot: statics about the rim, `kg·g·r` against the person's
+/// `1 kN·(reach - r)`.
+#[test]
+fn a_top_on_one_wide_foot_lies_still_until_a_person_leans_beyond_it() {
+    let round = |across: f64, kg: f64| {
+        let top = load(rectangle(1000.0, 1000.0), kg);
+        let foot = Support {
+            what: "foot".into(),
+            place: SupportPlace::Pad(p(500.0, 500.0), across),
+            limit: None,
+            stiffness: 1.0,
+        };
+        set(&top, vec![foot], 30.0, STILL)
+    };
+    let narrow = round(300.0, 90.0);
+    assert_eq!(narrow.stands, Standing::Balanced);
+    let mass = narrow.bearings[0].share.mass().kg();
+    close(mass, 90.0, 1e-9);
+    assert!(mass * GRAVITY * 150.0 < 1000.0 * (500.0 - 150.0));
+    assert!(narrow.leaning.unwrap().tips_at.is_some());
+    // The person stands at the ends of the middle line or in the corners: 707 from the middle at most.
+    assert!(mass * GRAVITY * 470.0 > 1000.0 * (707.2 - 470.0));
+    assert_eq!(round(980.0, 90.0).leaning.unwrap().tips_at, None);
 }
 
 #[test]

@@ -14,6 +14,7 @@ fn stone(name: &str, from: f64, to: f64, width: f64) -> Load {
     let kg = (to - from) * width * 30.0 * 2900e-9;
     Load {
         name: name.to_owned(),
+        after_cut: name.rsplit(' ').next().and_then(|n| n.parse().ok()),
         ..load(plate(&corners), kg)
     }
 }
@@ -26,10 +27,18 @@ fn handled(states: Vec<Load>, trestles: &[f64]) -> (Handling, Vec<&'static str>)
         slab: stone("slab as delivered", 0.0, 2600.0, 900.0),
         states,
         top,
+        waste: Vec::new(),
         marks: Marks::default(),
     };
     let (handling, findings) = assess(&job, &loads, Pose::new(0.0, Vector::default()));
-    (handling, findings.stops.iter().map(|f| f.id).collect())
+    (
+        handling,
+        findings
+            .stops
+            .iter()
+            .map(kerfwright::diag::Finding::id)
+            .collect(),
+    )
 }
 
 #[test]
@@ -55,6 +64,13 @@ fn one_place_serves_all_states_when_it_can() {
         panic!("{:?}", bench.lies);
     };
     assert!(!verdict.is_above());
+    // The lever: the trestles bear the whole slab, about its middle as much on either side.
+    let [one, two] = bench.bears.unwrap().map(kerfwright::units::Mass::kg);
+    let slab = &handling.slab;
+    close(one + two, slab.mass.high.kg(), 1e-9);
+    let middle = slab.length_mm / 2.0;
+    let [first, second] = bench.at_mm;
+    close(one * (middle - first), two * (second - middle), 1e-6);
     // No pair on a grid serves them better.
     for first in 0..12 {
         for second in 0..12 {

@@ -68,6 +68,20 @@ fn an_inside_corner_of_the_slab_is_fine() {
 }
 
 #[test]
+fn one_size_is_for_every_corner() {
+    let one = job(&format!("{LEAST}round = 20\n"));
+    let each = job(&format!(
+        "{LEAST}round = {{ 1 = 20, 2 = 20, 3 = 20, 4 = 20 }}\n"
+    ));
+    let [one, each] = [one, each].map(|job| job.top.shape.corner_cuts().to_vec());
+    assert_eq!(one, each);
+    // Where the edges run straight on there is nothing to round.
+    let halved = "corners = [[0, 0], [1000, 0], [2000, 0], [2000, 640], [0, 640]]\nround = 20";
+    let cuts = job(&LEAST.replace("rectangle = [2000, 640]", halved));
+    assert_eq!(cuts.top.shape.corner_cuts()[1], CornerCut::Sharp);
+}
+
+#[test]
 fn corners_that_are_cut_must_fit_their_edges() {
     let top = |added: &str| format!("{LEAST}{added}\n");
     expect_fault(
@@ -116,9 +130,9 @@ fn corners_that_are_cut_must_fit_their_edges() {
         "round",
     );
     expect_fault(
-        &top("round = 20"),
+        &top("round = true"),
         "top.round",
-        &["is a number", "{ 2 = 320 }"],
+        &["is true or false", "a length", "{ 2 = 320 }"],
         "round",
     );
     let straight = LEAST.replace(
@@ -224,7 +238,7 @@ fn flaws_and_supports_lie_on_the_stone() {
         (
             flaw("what = \"?\""),
             "slab.flaw[0].line",
-            &["one of `spot`, `line` and `area`; here are 0"],
+            &["one of `spot`, `line`, `area` and `shape`; here are 0"],
         ),
         (
             support("line = [[3000, 0], [3000, 600]]"),

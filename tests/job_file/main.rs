@@ -2,10 +2,14 @@
 //! the examples.
 
 mod defaults;
+mod faults;
 mod figures;
 mod fuzz;
+mod keys;
+mod schema;
 mod shapes;
 mod slab;
+mod slab_faults;
 mod text;
 mod values;
 

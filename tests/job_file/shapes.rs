@@ -20,14 +20,17 @@ fn a_scoop_takes_a_quarter_circle_off_its_corner() {
     assert_eq!(job.top.shape.corner_cuts()[2], CornerCut::Scoop(50.0));
 }
 
-/// Circular segment: chord 21, rise 6 encloses 89.254148 (`MatheAss` help).
+/// Circular segment: chord 21, rise 6 encloses 89.254148 (`MatheAss` help); here ten times as large.
 #[test]
 fn a_bow_adds_or_takes_a_circular_segment() {
-    for (sign, added) in [(1.0, 89.254_148), (-1.0, -89.254_148)] {
-        let top = format!("rectangle = [21, 40]\nbow = {{ \"2-1\" = {} }}", 6.0 * sign);
+    for (sign, added) in [(1.0, 8_925.414_8), (-1.0, -8_925.414_8)] {
+        let top = format!(
+            "rectangle = [210, 400]\nbow = {{ \"2-1\" = {} }}",
+            60.0 * sign
+        );
         let job = job(&with_top(&top));
         let area = job.top.shape.outline().area();
-        assert!((area - 840.0 - added).abs() < 1e-5, "{area}");
+        assert!((area - 84_000.0 - added).abs() < 1e-3, "{area}");
     }
 }
 

@@ -1,8 +1,11 @@
-//! What the file itself says: version, language, fonts, bookmarks, the order of the pages.
+//! What the file itself says: version, language, fonts, bookmarks, structure, size.
 
+use kerfwright::document::{Annex, document};
+use kerfwright::layout::pages;
+use kerfwright::render::pdf;
 use lopdf::{Dictionary, Document, Object};
 
-use crate::{PRINTED, Printed, squeezed, words};
+use crate::PRINTED;
 
 fn load(pdf: &[u8]) -> Document {
     Document::load_mem(pdf).expect("the PDF is whole")
@@ -44,9 +47,9 @@ fn the_file_says_what_it_is() {
         assert_eq!(text(catalogue.get(b"Lang").unwrap()), "en");
         let information = dict(&doc, doc.trailer.get(b"Info").unwrap());
         let title = text(information.get(b"Title").unwrap());
-        assert_eq!(title, words(&printed.json["job"]["title"]));
+        assert_eq!(title, printed.plan.job.title);
         let date = text(information.get(b"CreationDate").unwrap());
-        let expected = words(&printed.json["job"]["date"]).replace('-', "");
+        let expected = printed.plan.job.date.replace('-', "");
         assert!(date.starts_with(&format!("D:{expected}")), "{date}");
     }
 }
@@ -69,85 +72,72 @@ fn every_font_is_in_the_file() {
     }
 }
 
-/// The names of the pages in order, a name that goes on over several pages once.
-fn chapters(printed: &Printed) -> Vec<&str> {
-    let mut names: Vec<&str> = printed.pages.iter().map(|p| p.0.as_str()).collect();
-    names.dedup();
-    names
+/// Names of the structure elements below one, with its own.
+fn structure(doc: &Document, element: &Dictionary, names: &mut Vec<String>) {
+    let name = element.get(b"S").and_then(Object::as_name).unwrap_or(b"");
+    names.push(String::from_utf8_lossy(name).into_owned());
+    let kids = element.get(b"K").and_then(Object::as_array);
+    for kid in kids.into_iter().flatten() {
+        if kid.as_reference().is_ok() {
+            structure(doc, dict(doc, kid), names);
+        }
+    }
 }
 
-/// Whether a way in is given, an aid is named, or a stone is no lift for hands.
-fn is_moved_with_care(handling: &serde_json::Value) -> bool {
-    let by_hand = |stone: &str| handling[stone]["lift"]["verdict"]["within"].is_object();
-    !handling["route"].is_null()
-        || words(&handling["aid"]) != "none"
-        || !by_hand("slab")
-        || !by_hand("top")
+/// ISO 32000-1, 14.8: a tagged file says so, and its tree names headings, lists, tables and figures;
+/// every figure has its alternative text.
+#[test]
+fn the_file_is_tagged() {
+    for printed in PRINTED.iter() {
+        let doc = load(&printed.pdf);
+        let catalogue = doc.catalog().unwrap();
+        let marked = dict(&doc, catalogue.get(b"MarkInfo").unwrap());
+        assert!(marked.get(b"Marked").unwrap().as_bool().unwrap());
+        let root = dict(&doc, catalogue.get(b"StructTreeRoot").unwrap());
+        let whole = dict(&doc, &root.get(b"K").unwrap().as_array().unwrap()[0]);
+        let mut names = Vec::new();
+        structure(&doc, whole, &mut names);
+        for wanted in [
+            "H1", "H2", "P", "L", "LI", "Table", "TR", "TH", "TD", "Figure",
+        ] {
+            assert!(
+                names.iter().any(|n| n == wanted),
+                "{}: {wanted}",
+                printed.name
+            );
+        }
+        let sections = names.iter().filter(|n| *n == "Sect").count();
+        assert_eq!(sections, printed.pages.len());
+        let figures = doc.objects.values().filter_map(|o| o.as_dict().ok());
+        let figures = figures.filter(|d| {
+            d.get(b"S")
+                .and_then(Object::as_name)
+                .is_ok_and(|s| s == b"Figure")
+        });
+        for figure in figures {
+            assert!(
+                !text(figure.get(b"Alt").unwrap()).is_empty(),
+                "{}",
+                printed.name
+            );
+        }
+    }
 }
 
-/// A page for each cut of the top, and one for all the cuts of an opening, in the order of the cuts.
-fn cut_pages(printed: &Printed) -> Vec<String> {
-    let mut pages = Vec::new();
-    for cut in printed.list("cuts") {
-        let kind = match (words(&cut["kind"]), cut["holes"].as_array().map(Vec::len)) {
-            ("core", Some(1)) => "core hole",
-            ("core", _) => "core holes",
-            ("relief", _) => "straight",
-            (kind, _) => kind,
+#[test]
+fn the_bench_pages_are_a_small_file() {
+    for printed in PRINTED.iter() {
+        let bench = pages(
+            &document(&printed.plan, Annex::Without),
+            printed.sheet.paper,
+        );
+        let size = pdf(&bench).expect("it is written").len();
+        // A job whose every name is as long as can be takes a little more.
+        let most = if printed.name.starts_with("long-words") {
+            265_000
+        } else {
+            250_000
         };
-        let own = format!("Cut {}: {kind}", cut["number"]);
-        let shared = cut["cutout"].as_u64().map(|n| format!("Cutout {n}"));
-        let page = shared.unwrap_or(own);
-        if pages.last() != Some(&page) {
-            pages.push(page);
-        }
-    }
-    pages
-}
-
-#[test]
-fn the_pages_come_in_the_order_of_the_work() {
-    for printed in PRINTED.iter() {
-        let mut expected = vec!["At a glance".to_owned(), "Set-out".to_owned()];
-        if !printed.list("cuts").is_empty() {
-            expected.push("Practice".to_owned());
-        }
-        expected.extend(cut_pages(printed));
-        expected
-            .extend(["Pieces and weights", "Lift and carry", "Lie and stand"].map(str::to_owned));
-        let handling = &printed.json["handling"];
-        if is_moved_with_care(handling) {
-            expected.push("Way in and standing on edge".to_owned());
-        }
-        if !handling["setting"].is_null() {
-            expected.push("Set down".to_owned());
-        }
-        let last = [
-            "Dust and safety",
-            "Helper briefing",
-            "Sources and assumptions",
-        ];
-        expected.extend(last.map(str::to_owned));
-        assert_eq!(chapters(printed), expected, "{}", printed.name);
-    }
-}
-
-#[test]
-fn each_page_carries_its_name_its_job_and_its_number() {
-    for printed in PRINTED.iter() {
-        let count = printed.pages.len();
-        let title = squeezed(words(&printed.json["job"]["title"]));
-        for (i, (name, texts)) in printed.pages.iter().enumerate() {
-            let top = texts.iter().map(|t| t.y).fold(0.0, f64::max);
-            let mut head = texts.iter().filter(|t| t.y > top - 0.1);
-            assert!(head.any(|t| t.words == *name), "{}: {name}", printed.name);
-            let mut head = texts.iter().filter(|t| t.y > top - 0.1);
-            assert!(head.any(|t| {
-                let begun = squeezed(t.words.trim_end_matches('…'));
-                !begun.is_empty() && title.starts_with(&begun)
-            }));
-            let foot = format!("Page {} of {count}", i + 1);
-            assert!(texts.iter().any(|t| t.words.ends_with(&foot)), "{foot}");
-        }
+        assert!(size <= most, "{}: {size}", printed.name);
     }
 }

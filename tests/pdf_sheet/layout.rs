@@ -1,8 +1,8 @@
 //! Nothing lies over another thing, nothing leaves the page, every letter can be read.
 
 use kerfwright::geom::{Bounds, Point, Seg};
-use kerfwright::sheet::item::{Face, Ink, Item, Page, Text};
-use kerfwright::sheet::typeface::width_mm;
+use kerfwright::layout::item::{Face, Ink, Item, Page, Text};
+use kerfwright::layout::typeface::width_mm;
 
 use crate::PRINTED;
 use crate::reading::Turn;
@@ -57,7 +57,7 @@ fn the_file_holds_the_sheets_texts_and_no_others() {
 fn texts(page: &Page) -> Vec<&Text> {
     let texts = page.items.iter().filter_map(|item| match item {
         Item::Text(text) => Some(text),
-        Item::Path(_) => None,
+        _ => None,
     });
     texts.collect()
 }
@@ -70,8 +70,9 @@ fn reach(item: &Item) -> Option<Bounds> {
             let half = path.stroke.map_or(0.0, |s| s.width_mm / 2.0);
             let bounds = path.runs.iter().flatten().map(Seg::bounds);
             let around = bounds.reduce(Bounds::joined)?;
-            Some(kerfwright::sheet::pen::grown(around, half))
+            Some(kerfwright::layout::pen::grown(around, half))
         }
+        Item::Begin(_) | Item::End | Item::Part(..) => None,
     }
 }
 
@@ -95,7 +96,7 @@ fn nothing_leaves_the_page() {
             }
         }
     }
-    assert!(found.is_empty(), "\n{}", found.join("\n"));
+    assert!(found.is_empty(), "{}\n{}", found.len(), found.join("\n"));
 }
 
 fn over_each_other(a: Bounds, b: Bounds) -> bool {
@@ -138,7 +139,7 @@ fn no_text_lies_over_another() {
             found.extend(overlaps(page).iter().map(|o| format!("{place}: {o}")));
         }
     }
-    assert!(found.is_empty(), "\n{}", found.join("\n"));
+    assert!(found.is_empty(), "{}\n{}", found.len(), found.join("\n"));
 }
 
 #[test]
@@ -147,6 +148,7 @@ fn texts_over_each_other_are_found() {
         |words: &str, x: f64, y: f64| Text::new(words, Point::new(x, y), Face::Regular, 10.0);
     let page = |texts: Vec<Text>| Page {
         name: "p".into(),
+        language: "en",
         items: texts.into_iter().map(Item::from).collect(),
     };
     let line = text("2640 mm", 20.0, 100.0);
@@ -180,7 +182,7 @@ fn no_text_is_too_small_to_read() {
         for page in &printed.sheet.pages {
             let least = match page.name.as_str() {
                 // Read aloud, at arm's length; its head and foot are those of every page.
-                "Helper briefing" => 14.0,
+                "Helper briefing" | "Unterweisung" => 14.0,
                 _ => SMALLEST_PT,
             };
             let frame = |t: &Text| t.at.y < 24.0 || t.at.y > printed.sheet.paper.size_mm().1 - 27.0;

@@ -2,8 +2,8 @@
 //! after it.
 
 use kerfwright::geom::{Bounds, Point, Seg};
-use kerfwright::sheet::item::{Face, Ink, Item, Page, Path, Stroke, Text};
-use kerfwright::sheet::pen::grown;
+use kerfwright::layout::item::{Face, Ink, Item, Page, Path, Stroke, Text};
+use kerfwright::layout::pen::grown;
 
 use crate::PRINTED;
 
@@ -97,7 +97,7 @@ fn no_line_runs_through_a_text() {
             found.extend(crossed(page).iter().map(|c| format!("{place}: {c}")));
         }
     }
-    assert!(found.is_empty(), "\n{}", found.join("\n"));
+    assert!(found.is_empty(), "{}\n{}", found.len(), found.join("\n"));
 }
 
 #[test]
@@ -112,7 +112,12 @@ fn a_line_through_a_text_is_found() {
     let count = |items: &[&Item]| {
         let items = items.iter().map(|i| (*i).clone()).collect();
         let name = "p".into();
-        crossed(&Page { name, items }).len()
+        crossed(&Page {
+            name,
+            language: "en",
+            items,
+        })
+        .len()
     };
     let (through, below) = (line(101.0), line(99.0));
     assert_eq!(count(&[&through, &text]), 1);

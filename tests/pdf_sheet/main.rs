@@ -1,27 +1,27 @@
 //! The job sheet read back from its PDF: nothing missing, nothing wrong, nothing in the way.
 
-mod document;
-mod figures;
+#[path = "document.rs"]
+mod file;
 mod layout;
 mod lines;
+mod pages;
 #[path = "../reading/mod.rs"]
 mod reading;
-mod whole;
 
 use std::sync::LazyLock;
 
+use kerfwright::document::{Annex, document};
 use kerfwright::job::read;
+use kerfwright::layout::item::{Paper, Sheet};
+use kerfwright::layout::pages;
 use kerfwright::plan::Plan;
 use kerfwright::render;
-use kerfwright::sheet::item::{Paper, Sheet};
-use kerfwright::sheet::sheet;
 use reading::Placed;
-use serde_json::Value;
 
 const PAPERS: [Paper; 2] = [Paper::A4, Paper::Letter];
 
 /// Name and text of each job that is looked at.
-const JOBS: [(&str, &str); 13] = [
+const JOBS: [(&str, &str); 16] = [
     (
         "tea-counter",
         include_str!("../../examples/tea-counter.toml"),
@@ -48,6 +48,15 @@ const JOBS: [(&str, &str); 13] = [
         "window-seat",
         include_str!("../golden/window-seat/job.toml"),
     ),
+    (
+        "basin-with-thin-rails",
+        include_str!("../golden/basin-with-thin-rails/job.toml"),
+    ),
+    ("second-cut", include_str!("../golden/second-cut/job.toml")),
+    (
+        "round-a-pillar",
+        include_str!("../golden/round-a-pillar/job.toml"),
+    ),
     ("bow-front", include_str!("../golden/bow-front/job.toml")),
     (
         "out-of-square-remnant",
@@ -55,13 +64,14 @@ const JOBS: [(&str, &str); 13] = [
     ),
 ];
 
-/// One job on one paper, from the plan to the PDF read back.
+/// One job on one paper, from the plan to the PDF read back: the bench pages, then the annex.
 struct Printed {
     name: String,
-    /// The plan as anybody else reads it.
-    json: Value,
+    plan: Plan,
     sheet: Sheet,
     pdf: Vec<u8>,
+    /// How many pages are bench pages.
+    bench: usize,
     /// Name of each page and its texts.
     pages: Vec<(String, Vec<Placed>)>,
 }
@@ -76,61 +86,28 @@ impl Printed {
     fn of(name: &str, text: &str, paper: Paper) -> Self {
         let (job, _) = read(text).unwrap_or_else(|faults| panic!("{name}: {faults:?}"));
         let plan = Plan::of(&job).expect("it fits");
-        let sheet = sheet(&plan, paper);
+        let sheet = pages(&document(&plan, Annex::With), paper);
+        let bench = pages(&document(&plan, Annex::Without), paper).pages.len();
         let pdf = render::pdf(&sheet).unwrap_or_else(|fault| panic!("{name}: {fault}"));
-        let names = document::bookmarks(&pdf);
+        let names = file::bookmarks(&pdf);
         Self {
             name: format!("{name} on {paper:?}"),
-            json: serde_json::from_str(&render::json::plan(&plan)).expect("JSON"),
             pages: names.into_iter().zip(reading::pages(&pdf)).collect(),
+            plan,
             sheet,
             pdf,
+            bench,
         }
     }
 
-    /// Everything on the pages of a name, without spaces, in the order it was drawn.
-    fn squeezed(&self, name: &str) -> String {
-        let pages = self.pages.iter().filter(|p| p.0 == name);
-        pages.map(|p| squeezed_page(&p.1)).collect()
+    /// Everything on the pages of a range, without spaces, in the order it was drawn.
+    fn squeezed(&self, pages: std::ops::Range<usize>) -> String {
+        let each = self.pages[pages].iter().flat_map(|p| &p.1);
+        each.map(|t| squeezed(&t.words)).collect()
     }
-
-    /// The first page's texts.
-    fn first(&self) -> &[Placed] {
-        &self.pages[0].1
-    }
-
-    /// The list at a key of the plan.
-    fn list(&self, key: &str) -> &[Value] {
-        self.json[key].as_array().map_or(&[], Vec::as_slice)
-    }
-}
-
-fn squeezed_page(texts: &[Placed]) -> String {
-    texts.iter().map(|t| squeezed(&t.words)).collect()
 }
 
 /// A text without its spaces: where a line was broken does not matter.
 fn squeezed(text: &str) -> String {
     text.chars().filter(|c| !c.is_whitespace()).collect()
-}
-
-/// The text of a value of the plan.
-fn words(value: &Value) -> &str {
-    value
-        .as_str()
-        .unwrap_or_else(|| panic!("{value} is no text"))
-}
-
-/// The number of a value of the plan.
-fn number(value: &Value) -> f64 {
-    value
-        .as_f64()
-        .unwrap_or_else(|| panic!("{value} is no number"))
-}
-
-/// A title with a capital at its beginning, as it is printed.
-fn sentence(title: &str) -> String {
-    let mut letters = title.chars();
-    let first = letters.next().into_iter().flat_map(char::to_uppercase);
-    first.chain(letters).collect()
 }

@@ -10,6 +10,8 @@ use crate::replay::random_job::{Corner, Flaw, RandomJob};
 const SAME: f64 = 1e-6;
 /// Tangents that stand for an arc.
 const TANGENTS: u32 = 96;
+/// The finished top keeps so far off a rough edge, mm: the default of `slab.rough_margin`.
+pub(crate) const ROUGH_MARGIN: f64 = 25.0;
 /// A curve counts so many times.
 const CURVE_FACTOR: f64 = 3.0;
 
@@ -230,7 +232,7 @@ impl<'a> Judge<'a> {
             ring.iter()
                 .all(|p| self.slab.iter().all(|l| l.left_of(*p) >= -slack))
         };
-        if !held(&lying) {
+        if !held(&lying) || !self.off_rough_edges(&lying, slack) {
             return None;
         }
         let uses: Vec<Use> = (0..self.job.top.len())
@@ -266,6 +268,15 @@ impl<'a> Judge<'a> {
         }
         let straight = least_total(&self.job.slab, &self.trims(pose, &uses));
         Some((straight + CURVE_FACTOR * self.top.arc_length) * self.thickness)
+    }
+
+    /// No point of the finished top within 25 mm of a rough edge.
+    fn off_rough_edges(&self, lying: &[Place], slack: f64) -> bool {
+        let slab = &self.job.slab;
+        let rough = (0..slab.len()).filter(|i| self.job.states[*i] == "rough");
+        let ends = rough.map(|i| [slab[i], slab[(i + 1) % slab.len()]]);
+        ends.into_iter()
+            .all(|e| gap(lying, &e) >= ROUGH_MARGIN - slack)
     }
 
     fn edge_use(&self, edge: usize, pose: &Pose) -> Option<Use> {

@@ -6,7 +6,7 @@ use crate::convex::Line;
 use crate::polygon::{cut, edges, foot, gap, inside, on, runs, sides, sticks_out, strip, to_ring};
 use crate::replay::plane::{Place, Stone, apart, moved, to_stretch};
 use crate::replay::random_job::{Dice, Flaw};
-use crate::rules::Pose;
+use crate::rules::{Pose, ROUGH_MARGIN};
 use crate::wide_job::{Straight, WideJob};
 
 /// Rounding, mm.
@@ -84,6 +84,12 @@ impl<'a> Wide<'a> {
             return None;
         }
         let sawn = carry(&self.sawn);
+        let ring = carry(&self.ring);
+        let rough = edges(slab).zip(&self.job.states);
+        let mut rough = rough.filter(|(_, state)| **state == "rough");
+        if rough.any(|((a, b), _)| gap(&ring, &[a, b]) < ROUGH_MARGIN - slack) {
+            return None;
+        }
         if sticks_out(&sawn, slab) > slack.max(0.004)
             || !self.clear(pose, &carry(&self.ring), slack)
         {
@@ -135,7 +141,7 @@ impl<'a> Wide<'a> {
             let taken_out = self.job.opening.is_some_and(|(at, across)| {
                 let at = pose.apply(at);
                 let far = path.iter().map(|p| apart(*p, at)).fold(0.0, f64::max);
-                far + around <= across / 2.0 - self.job.allowance + slack
+                far + around + clear <= across / 2.0 + slack
             });
             let apart = gap(ring, &path);
             // What only touches is clear when nothing is to be kept clear.

@@ -2,9 +2,10 @@
 
 use kerfwright::hazard::disc::{rim_speed_m_s, rpm_at};
 use kerfwright::tables::disc::{
-    BORE_MM, EN_12413, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S, RESIN_YEARS, TRIAL_RUN_MIN,
+    BORE_MM, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S, RESIN_YEARS, TRIAL_RUN_MIN,
     WIDEST_RIM_GAP_MM,
 };
+use kerfwright::tables::documents::EN_12413;
 
 use crate::printed;
 

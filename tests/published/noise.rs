@@ -3,8 +3,9 @@
 use kerfwright::hazard::noise::{
     hours_to, lex_8h, mean_level, niosh_minutes, osha_dose, osha_hours, osha_twa,
 };
+use kerfwright::tables::documents::BARBOSA;
 use kerfwright::tables::region::{NoiseMeasure, RegionCode, Standing};
-use kerfwright::tables::tool::{BARBOSA, CUTTING_NOISE_DB};
+use kerfwright::tables::tool::CUTTING_NOISE_DB;
 
 use crate::printed;
 

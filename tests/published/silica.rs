@@ -1,8 +1,9 @@
 //! Silica: limits by region, shares by stone, sums of measured exposures.
 
 use kerfwright::hazard::silica::{mixture, twa};
-use kerfwright::tables::Sure;
-use kerfwright::tables::measured_dust::{AKBAR_2007, COOPER_2015, HEALY_2014, MEASURED_DUST};
+use kerfwright::tables::Provenance;
+use kerfwright::tables::documents::{AKBAR_2007, COOPER_2015, HEALY_2014};
+use kerfwright::tables::measured_dust::measured_dust;
 use kerfwright::tables::protective as sign;
 use kerfwright::tables::region::{EngineeredStoneLaw, RegionCode};
 use kerfwright::tables::stone::StoneKind;
@@ -16,25 +17,25 @@ use crate::printed;
 fn limits_over_eight_hours() {
     let limits = [
         // Directive 2004/37/EC as amended by (EU) 2017/2398 (Q).
-        (RegionCode::Eu, 0.1, None, Sure::Quoted),
+        (RegionCode::Eu, 0.1, None, Provenance::Quoted),
         // BMAS notice 2016, TRGS 559 (R).
-        (RegionCode::De, 0.05, None, Sure::Read),
+        (RegionCode::De, 0.05, None, Provenance::Read),
         // National list (Q).
-        (RegionCode::Nl, 0.075, None, Sure::Quoted),
-        // Halved in July 2021 (Q); the number (M).
-        (RegionCode::No, 0.05, None, Sure::Memory),
+        (RegionCode::Nl, 0.075, None, Provenance::Quoted),
+        // The former 0.1 halved in July 2021 (Q), so computed (C).
+        (RegionCode::No, 0.05, None, Provenance::Computed),
         // EH40/2005, 4th ed. 2020 (R).
-        (RegionCode::Uk, 0.1, None, Sure::Read),
+        (RegionCode::Uk, 0.1, None, Provenance::Read),
         // 29 CFR 1926.1153 (R).
-        (RegionCode::Us, 0.05, Some(0.025), Sure::Read),
+        (RegionCode::Us, 0.05, Some(0.025), Provenance::Read),
         // 8 CCR 5204 (Q).
-        (RegionCode::UsCa, 0.05, Some(0.025), Sure::Quoted),
+        (RegionCode::UsCa, 0.05, Some(0.025), Provenance::Quoted),
         // RSST, since 28 April 2024 (R).
-        (RegionCode::CaQc, 0.05, None, Sure::Read),
+        (RegionCode::CaQc, 0.05, None, Provenance::Read),
         // Workplace exposure standards 2019 (R).
-        (RegionCode::Au, 0.05, None, Sure::Read),
+        (RegionCode::Au, 0.05, None, Provenance::Read),
         // WorkSafe NZ 2023 (R).
-        (RegionCode::Nz, 0.025, None, Sure::Read),
+        (RegionCode::Nz, 0.025, None, Provenance::Read),
     ];
     for (region, limit, action, sure) in limits {
         let silica = region.record().silica;
@@ -51,7 +52,7 @@ fn limits_over_eight_hours() {
 fn american_advice() {
     // NIOSH REL, up to 10 h (R); ACGIH TLV (Q).
     for region in [RegionCode::Us, RegionCode::UsCa] {
-        let advice = region.record().silica_advice;
+        let advice = &region.record().silica_advice;
         let values: Vec<f64> = advice.iter().map(|guide| guide.limit_mg_m3).collect();
         assert_eq!(values, [0.05, 0.025]);
     }
@@ -102,13 +103,17 @@ fn rules_on_engineered_stone() {
     let law = |region: RegionCode| region.record().engineered_stone.law;
     // Safe Work Australia (R).
     assert_eq!(law(RegionCode::Au), EngineeredStoneLaw::Banned);
-    // 8 CCR 5204, Labor Code 6359.1.5 (R/Q).
-    assert_eq!(law(RegionCode::UsCa), EngineeredStoneLaw::WetOnly);
-    // HSE stonemasonry pages 2026 (R).
-    assert_eq!(
-        law(RegionCode::Uk),
-        EngineeredStoneLaw::WetAndPoweredRespirator
-    );
+    // 8 CCR 5204 (R), HSE stonemasonry pages 2026 (R); the strictest of these where a region has none.
+    for region in RegionCode::ALL {
+        let banned = matches!(region, RegionCode::Au | RegionCode::Other);
+        let powered = EngineeredStoneLaw::WetAndPoweredRespirator;
+        let expected = if banned {
+            EngineeredStoneLaw::Banned
+        } else {
+            powered
+        };
+        assert_eq!(law(region), expected, "{region:?}");
+    }
     // Resin-bound only: sintered and porcelain are not in the Australian ban (R).
     for kind in StoneKind::ALL {
         let engineered = kind.record().is_some_and(|record| record.engineered);
@@ -135,10 +140,11 @@ fn shares_by_stone() {
     assert_eq!((limestone.likely, limestone.high), (0.02, 0.05));
     // HSG201 (R): quartzite above 70.
     assert_eq!(share(StoneKind::Quartzite).low, 0.70);
-    // Safe Work Australia (R): sandstone 52 to 95, marble up to 7, engineered stone up to 97.
+    // Safe Work Australia (R): sandstone 52 to 95, engineered stone up to 97.
     let sandstone = share(StoneKind::Sandstone);
     assert_eq!((sandstone.low, sandstone.high), (0.52, 0.95));
-    assert_eq!(share(StoneKind::Marble).high, 0.07);
+    // HSE stonemasonry pages (R): marble as high as 30.
+    assert_eq!(share(StoneKind::Marble).high, 0.30);
     assert_eq!(share(StoneKind::EngineeredStone).high, 0.97);
     // WorkSafe Victoria (R): porcelain 14 to 18; Molinari et al. 2024 (R): 21 ± 5.
     let porcelain = share(StoneKind::Porcelain);
@@ -150,7 +156,7 @@ fn shares_by_stone() {
     assert_eq!(share(StoneKind::Soapstone).high, 0.01);
     // Gabbro as basalt (M).
     assert_eq!(share(StoneKind::Gabbro).high, 0.05);
-    assert_eq!(share(StoneKind::Gabbro).source.sure, Sure::Memory);
+    assert_eq!(share(StoneKind::Gabbro).source.sure, Provenance::Memory);
 }
 
 #[test]
@@ -172,7 +178,7 @@ fn sum_of_a_mixture() {
 #[test]
 fn measured_exposures_are_quoted_as_measured() {
     let found = |source, control: &str| {
-        MEASURED_DUST
+        measured_dust()
             .iter()
             .find(|row| row.source == source && row.control == control)
             .map(|row| row.found)
@@ -193,12 +199,16 @@ fn measured_exposures_are_quoted_as_measured() {
 }
 
 #[test]
-fn a_limit_that_is_being_replaced_names_the_day() {
-    // The workplace exposure limits list replaces the standard from 1 December 2026 (R).
+fn work_of_high_exposure_in_california() {
+    // 8 CCR 5204(b) (R): artificial stone above 0.1 %, other stone above 10 %; factor 1000 (Q).
     for region in RegionCode::ALL {
-        let change = region.record().silica.change;
-        assert_eq!(change.is_some(), region == RegionCode::Au, "{region:?}");
+        let rule = region.record().high_exposure;
+        assert_eq!(rule.is_some(), region == RegionCode::UsCa, "{region:?}");
     }
-    let change = RegionCode::Au.record().silica.change.expect("it is known");
-    assert_eq!(change.on, "2026-12-01");
+    let rule = RegionCode::UsCa
+        .record()
+        .high_exposure
+        .expect("it is there");
+    assert_eq!((rule.artificial_above, rule.natural_above), (0.001, 0.10));
+    assert_eq!(rule.apf, 1000);
 }

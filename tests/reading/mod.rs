@@ -77,7 +77,8 @@ impl Pen {
     ) -> Option<Placed> {
         let operands = &operation.operands;
         match operation.operator.as_str() {
-            "BT" => *self = Self::default(),
+            // A text object begins at the origin; its font holds on from the one before (ISO 32000-1, 9.4.1).
+            "BT" => self.matrix = [1.0, 0.0, 0.0, 1.0, 0.0, 0.0],
             "Tf" => {
                 self.font = String::from_utf8_lossy(operands[0].as_name().unwrap()).into_owned();
                 self.size_pt = number(&operands[1]);

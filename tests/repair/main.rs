@@ -58,5 +58,5 @@ fn after(text: &str) -> Result<Repaired, NoFit> {
 
 fn plan(text: &str) -> Value {
     let plan = Plan::of(&read(text)).unwrap_or_else(|miss| panic!("{:?}\n{text}", miss.reasons));
-    serde_json::to_value(&plan).expect("a plan is data")
+    serde_json::from_str(&kerfwright::render::json::plan(&plan)).expect("a plan is data")
 }

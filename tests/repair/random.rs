@@ -121,7 +121,8 @@ fn replayed(seeds: std::ops::Range<u64>, of: fn(&mut Dice) -> String) -> usize {
         match Plan::of(&job) {
             Ok(plan) => {
                 planned += 1;
-                let plan = serde_json::to_value(&plan).expect("a plan is data");
+                let plan = serde_json::from_str(&kerfwright::render::json::plan(&plan))
+                    .expect("a plan is data");
                 let faults = faults(&plan, &USUAL);
                 if !faults.is_empty() {
                     let tail = text.split("[as_cut]").nth(1).unwrap_or_default();

@@ -28,7 +28,7 @@ pub(crate) fn faults(sawn: &Stone, plan: &Value, cut: &Value) -> Vec<String> {
 }
 
 fn too_heavy(plan: &Value, cut: &Value) -> Option<String> {
-    let said = |id: &str| list(plan, "cautions").iter().any(|c| word(c, "id") == id);
+    let said = |id: &str| list(plan, "warnings").iter().any(|c| word(c, "id") == id);
     if cut["cutout"].is_number() || said("curve-waste-heavy") {
         return None;
     }

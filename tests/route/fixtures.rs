@@ -43,27 +43,22 @@ pub(crate) fn rectangle(length: f64, width: f64) -> Region {
 
 pub(crate) fn load(region: Region, kg: f64) -> Load {
     let mass = Mass::from_kg(kg);
-    Load {
-        name: "stone".to_owned(),
-        region,
-        mass: MassRange {
-            low: mass,
-            likely: mass,
-            high: mass,
-        },
-    }
+    let mass = MassRange {
+        low: mass,
+        likely: mass,
+        high: mass,
+    };
+    Load::new("stone", region, mass)
 }
 
 /// The stone turned and shifted.
 pub(crate) fn posed(load: &Load, pose: Pose) -> Load {
     let holes = load.region.holes.iter().map(|h| h.posed(pose)).collect();
-    Load {
-        region: Region {
-            outer: load.region.outer.posed(pose),
-            holes,
-        },
-        ..load.clone()
-    }
+    let region = Region {
+        outer: load.region.outer.posed(pose),
+        holes,
+    };
+    Load::new(load.name.clone(), region, load.mass)
 }
 
 /// Slab and top of a job as drawn, moved.
@@ -74,7 +69,7 @@ pub(crate) fn moved(job: &Job) -> (Moving, Findings) {
 }
 
 pub(crate) fn ids(found: &[kerfwright::diag::Finding]) -> Vec<&str> {
-    found.iter().map(|f| f.id).collect()
+    found.iter().map(kerfwright::diag::Finding::id).collect()
 }
 
 /// A repeatable spread of numbers in [0, 1): the "minimal standard" multiplier 48271 modulo

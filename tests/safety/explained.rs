@@ -114,7 +114,7 @@ fn an_unknown_id_names_the_nearest_and_ends_with_1() {
         ("kickbak", "kickback-pinched-disc"),
         ("wet-flor", "wet-floor"),
         ("Vibrations", "vibration"),
-        ("soapstone", "soapstone-asbestos"),
+        ("asbestos", "asbestos-minerals"),
     ] {
         let (out, said, code) = run(&["explain", asked]);
         assert_eq!((out.as_str(), code), ("", Some(1)));

@@ -37,35 +37,20 @@ fn sources() -> Vec<PathBuf> {
         .collect()
 }
 
-/// What an id stands behind when it does not fill its line.
-const CALLS: [&str; 4] = ["id: ", "finding(", "stop(", "caution("];
-
-/// The ids written in a source text: behind `id: ` or a call that makes a finding, or a line that is
-/// one hyphenated name.
+/// The ids written in a source text: behind a call that makes a kind of finding.
 fn ids_in(text: &str) -> Vec<&str> {
-    let mut found = Vec::new();
-    for line in text.lines() {
-        let line = line.trim();
-        let called = |call: &&str| line.split_once(*call).map(|(_, rest)| rest);
-        let field = CALLS.iter().find_map(called);
-        let quoted = field.unwrap_or(line).strip_prefix('"');
-        let name = quoted.and_then(|rest| rest.split_once("\",").map(|(name, _)| name));
-        let Some(name) = name else { continue };
-        let plain = name
-            .chars()
-            .all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
-        if plain && !name.is_empty() && (field.is_some() || name.contains('-')) {
-            found.push(name);
-        }
-    }
-    found
+    let calls = text.split("of_job(").chain(text.split("of_every_job("));
+    let quoted = calls.filter_map(|rest| rest.trim_start().strip_prefix('"'));
+    quoted
+        .filter_map(|rest| rest.split_once('"').map(|(id, _)| id))
+        .collect()
 }
 
 #[test]
 fn ids_are_found_in_a_source_text() {
-    let text = "id: \"frost\",\n  \"wet-floor\",\n \"plain\",\n \"Not-An-Id\",\n id: \"\",\n\
-                Some(finding(\"way-in\", title, detail))\n";
-    assert_eq!(ids_in(text), ["frost", "wet-floor", "way-in"]);
+    let text =
+        "Phrase::of_job(\"frost\").harm(x); Phrase::of_every_job(\n    \"wet-floor\",\n) \"plain\"";
+    assert_eq!(ids_in(text), ["frost", "wet-floor"]);
 }
 
 #[test]
@@ -98,12 +83,14 @@ fn every_finding_of_every_job_at_hand_has_a_record() {
             continue;
         };
         let Ok(plan) = Plan::of(&job) else { continue };
-        for finding in plan.stops.iter().chain(&plan.cautions) {
+        let lines = plan.hazards.checklist.iter().map(|line| &line.finding);
+        let found = plan.stops.iter().chain(&plan.open).chain(&plan.warnings);
+        for finding in found.chain(lines) {
             assert!(
-                find(finding.id).is_some(),
+                find(finding.id()).is_some(),
                 "{}: {}",
                 path.display(),
-                finding.id
+                finding.id()
             );
             count += 1;
         }

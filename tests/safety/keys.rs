@@ -2,6 +2,7 @@
 //! water.
 
 use kerfwright::job::{self, Bond, Dusty, EarKind, Job, Protector, Respirator, Steel};
+use kerfwright::tables::respirator::MaskClass;
 
 const START: &str = "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\nrectangle = [900, 700]\n\
                      [top]\nrectangle = [600, 500]\n";
@@ -92,16 +93,22 @@ fn other_work_of_the_day_takes_what_is_left_open_from_the_machine() {
 #[test]
 fn class_marks_of_powered_respirators_are_read() {
     for (word, respirator) in [
-        ("th1", Respirator::Th1),
-        ("th2", Respirator::Th2),
-        ("th3", Respirator::Th3),
-        ("tm1", Respirator::Tm1),
-        ("tm2", Respirator::Tm2),
-        ("tm3", Respirator::Tm3),
-        ("powered-hood", Respirator::PoweredHood),
-        ("powered-mask", Respirator::PoweredMask),
-        ("powered-half-mask", Respirator::PoweredHalfMask),
-        ("powered-full-face", Respirator::PoweredFullFace),
+        ("th1", Respirator::Mask(MaskClass::Th1)),
+        ("th2", Respirator::Mask(MaskClass::Th2)),
+        ("th3", Respirator::Mask(MaskClass::Th3)),
+        ("tm1", Respirator::Mask(MaskClass::Tm1)),
+        ("tm2", Respirator::Mask(MaskClass::Tm2)),
+        ("tm3", Respirator::Mask(MaskClass::Tm3)),
+        ("powered-hood", Respirator::Mask(MaskClass::PoweredHood)),
+        ("powered-mask", Respirator::Mask(MaskClass::PoweredMask)),
+        (
+            "powered-half-mask",
+            Respirator::Mask(MaskClass::PoweredHalfMask),
+        ),
+        (
+            "powered-full-face",
+            Respirator::Mask(MaskClass::PoweredFullFace),
+        ),
         ("nuisance-mask", Respirator::Nuisance),
     ] {
         let more = format!("[dust]\nmethod = \"water\"\nrespirator = \"{word}\"\n");

@@ -2,37 +2,13 @@
 
 use crate::cut::kept::Whose;
 use crate::cut::{Cut, Reach, SetOut};
-use crate::diag::{Finding, Findings, Phrase, Values, number};
+use crate::diag::{Finding, Findings, Phrase};
 use crate::job::Job;
+use crate::words::{Arg, Value};
 
-pub(crate) const WITHOUT_ARM: Phrase = Phrase {
-    id: "curve-without-arm",
-    title: "The curve at {edge} is set out from its chord, without the circle jig",
-    detail: "The arm would be {arm} mm; the jig goes from {shortest} to {longest} mm: {by} mm {which}. Strike the \
-             chord and lay the straight guide on the two marks of each station; or make an arm that fits.",
-};
-pub(crate) const WITHOUT_ARM_IN_OPENING: Phrase = Phrase {
-    id: "curve-without-arm-opening",
-    title: "The curve at {edge} of cutout {cutout} is set out from its chord, without the circle jig",
-    ..WITHOUT_ARM
-};
-pub(crate) const NO_ARM: Phrase = Phrase {
-    id: "arm-out-of-reach",
-    title: "The circle jig cannot be set for a whole circle (cutout {cutout})",
-    detail: "The arm would be {arm} mm; the jig goes from {shortest} to {longest} mm: {by} mm {which}. A whole \
-             circle has no chord to set it out from. Make an arm that fits, or choose another radius.",
-};
-pub(crate) const GROUND: Phrase = Phrase {
-    id: "corner-ground-by-hand",
-    title: "The curve at {edge} is ground by hand",
-    detail: "The trims beside it and their kerfs leave no stone for a plunge. Mark the curve on the stone and \
-             grind it by hand after the last cut.",
-};
-pub(crate) const GROUND_IN_OPENING: Phrase = Phrase {
-    id: "corner-ground-by-hand-opening",
-    title: "The curve at {edge} of cutout {cutout} is ground by hand",
-    ..GROUND
-};
+pub(crate) const WITHOUT_ARM: Phrase = Phrase::of_job("curve-without-arm");
+pub(crate) const NO_ARM: Phrase = Phrase::of_job("arm-out-of-reach");
+pub(crate) const GROUND: Phrase = Phrase::of_job("corner-ground-by-hand");
 
 /// What to say of an arm that the jig cannot be set to: the curve is set out from its chord; a whole circle
 /// has none and cannot be made.
@@ -49,24 +25,24 @@ pub fn against_jig(job: &Job, whose: Whose, cut: &Cut) -> Findings {
     };
     let (shortest, longest) = job.circle_jig.reach_mm;
     let values = [
-        ("edge", cut.edge.clone()),
-        whose.in_gap(),
-        ("arm", number(curve.arm, 1)),
-        ("shortest", number(shortest, 0)),
-        ("longest", number(longest, 0)),
-        ("by", number(by, 1)),
-        ("which", which.to_owned()),
+        ("part", whose.part(&cut.edge)),
+        ("arm", Value::fine(curve.arm)),
+        ("shortest", Value::size(shortest)),
+        ("longest", Value::size(longest)),
+        ("by", Value::fine(by)),
+        ("which", Value::term(which)),
     ];
     if matches!(cut.set_out, SetOut::Ordinates(_)) {
-        let phrase = whose.says([&WITHOUT_ARM, &WITHOUT_ARM_IN_OPENING]);
-        findings.cautions.push(of_arm(phrase, &values));
+        findings
+            .warnings
+            .push(of_arm(&WITHOUT_ARM, values.to_vec()));
     } else {
-        findings.stops.push(of_arm(&NO_ARM, &values));
+        findings.stops.push(of_arm(&NO_ARM, values.to_vec()));
     }
     findings
 }
 
-fn of_arm(phrase: &'static Phrase, values: &Values) -> Finding {
+fn of_arm(phrase: &'static Phrase, values: Vec<Arg>) -> Finding {
     let source = "geometry: sawn radius + circle_jig.offset, against circle_jig.reach";
     Finding::of(phrase, values, source)
 }
@@ -74,7 +50,6 @@ fn of_arm(phrase: &'static Phrase, values: &Values) -> Finding {
 /// The caution for a curve so slight that the trims beside it leave nothing to saw.
 #[must_use]
 pub fn ground_only(whose: Whose, edge: &str) -> Finding {
-    let values = [("edge", edge.to_owned()), whose.in_gap()];
     let source = "geometry: the sawn faces of the two edges, against the sawn arc";
-    Finding::of(whose.says([&GROUND, &GROUND_IN_OPENING]), &values, source)
+    Finding::of(&GROUND, [("part", whose.part(edge))], source)
 }

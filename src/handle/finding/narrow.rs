@@ -1,74 +1,20 @@
 //! Findings about narrow stone beside cutouts and at inside corners.
 
-use super::BEND_SOURCE;
-use crate::diag::{Finding, Findings, Phrase, number};
-use crate::handle::neck::Neck;
-use crate::handle::rail::{Opening, Rail, RailVerdict, WIDTH_SOURCE};
-use crate::handle::splint::Splint;
-use crate::handle::words::Words;
-use crate::handle::{Handling, Piece};
+use super::sources::BEND_SOURCE;
+use crate::diag::{Finding, Findings, Phrase};
+use crate::handle::bending::neck::Neck;
+use crate::handle::bending::rail::{Opening, Rail, RailVerdict};
+use crate::handle::bending::splint::Splint;
+use crate::handle::handling::Handling;
+use crate::handle::piece::Piece;
+use crate::tables::documents as doc;
+use crate::words::{Arg, Unit, Value};
 
-/// How a rail is stressed, whatever braces it.
-macro_rules! rail_stress {
-    () => {
-        "{stone}: {width} wide, {length} long. Lying flat or in people's hands it is stressed {together} MPa \
-         with the other stone's help and {alone} MPa when it must take the bending alone, as when that side \
-         is lifted first; on edge on two supports: {on_edge}; allowed {allowed} MPa. "
-    };
-}
-/// How a neck is stressed, whatever braces it.
-macro_rules! neck_stress {
-    () => {
-        "It is {width} wide; {hanging} hanging on it lying flat stresses it {stress} MPa, allowed {allowed} \
-         MPa. Hold the stone up on both sides of it whenever it lies flat. "
-    };
-}
-/// The timber that braces narrow stone.
-macro_rules! timber {
-    () => {
-        "Before it is lifted clamp along it, on edge and touching all the way, straight timber of \
-         {timber_width} × {timber_depth} mm (pieces side by side: {timbers}), at least {timber_length} long, \
-         with padded clamps on whole stone at both ends: that leaves {braced} MPa."
-    };
-}
-macro_rules! no_timber {
-    () => {
-        "No timber is stiff enough: bed the whole stone on a frame or board."
-    };
-}
-macro_rules! never_there {
-    () => {
-        " Carry it on edge; never hold or clamp it there."
-    };
-}
-
-pub(crate) const BRACE_RAIL: Phrase = Phrase {
-    id: "brace-the-rail",
-    title: "{rail} ({cutouts}): {verdict}",
-    detail: concat!(rail_stress!(), timber!(), never_there!()),
-};
-pub(crate) const BED_RAIL: Phrase = Phrase {
-    id: "brace-the-rail-on-a-frame",
-    title: "{rail} ({cutouts}): {verdict}",
-    detail: concat!(rail_stress!(), no_timber!(), never_there!()),
-};
-pub(crate) const BRACE_NECK: Phrase = Phrase {
-    id: "brace-the-neck",
-    title: "{stone}, {neck}: it must not carry the stone beyond it",
-    detail: concat!(neck_stress!(), timber!()),
-};
-pub(crate) const BED_NECK: Phrase = Phrase {
-    id: "brace-the-neck-on-a-frame",
-    title: "{stone}, {neck}: it must not carry the stone beyond it",
-    detail: concat!(neck_stress!(), no_timber!()),
-};
-pub(crate) const NARROW: Phrase = Phrase {
-    id: "narrow-rail",
-    title: "{rail} ({cutouts}): narrower than the trade leaves it",
-    detail: "It lies beside a tap hole and is {width} wide; {least} is published as the least beside a \
-             cutout, and nothing less for a tap hole. Move the hole or make it smaller, or ask whether the \
-             stone can be stiffened from below for good.",
-};
+pub(crate) const BRACE_RAIL: Phrase = Phrase::of_job("brace-the-rail");
+pub(crate) const BED_RAIL: Phrase = Phrase::of_job("brace-the-rail-on-a-frame");
+pub(crate) const BRACE_NECK: Phrase = Phrase::of_job("brace-the-neck");
+pub(crate) const BED_NECK: Phrase = Phrase::of_job("brace-the-neck-on-a-frame");
+pub(crate) const NARROW: Phrase = Phrase::of_job("narrow-rail");
 
 const BRACE_FIRST: &str = "brace it before the stone is moved";
 const TOO_WEAK: &str = "too weak to be moved flat";
@@ -76,10 +22,10 @@ const TOO_WEAK: &str = "too weak to be moved flat";
 const NOT_RECKONED: &str = "not reckoned";
 
 /// Values of a phrase.
-type Said = Vec<(&'static str, String)>;
+type Said = Vec<Arg>;
 
 /// The narrow rails and necks that want a brace, each told once, where it is stressed most.
-pub(super) fn narrow(handling: &Handling, words: Words, found: &mut Findings) {
+pub(super) fn narrow(handling: &Handling, found: &mut Findings) {
     let mut rails: Vec<(&Piece, &Rail)> = Vec::new();
     let mut necks: Vec<(&Piece, &Neck)> = Vec::new();
     for piece in handling.states.iter().chain([&handling.top]) {
@@ -99,43 +45,52 @@ pub(super) fn narrow(handling: &Handling, words: Words, found: &mut Findings) {
         }
     }
     for (piece, rail) in rails {
-        found.cautions.extend(weak_rail(piece, rail, words));
-        found.cautions.extend(narrow_rail(rail, words));
+        found.warnings.extend(weak_rail(piece, rail));
+        found.warnings.extend(narrow_rail(rail));
     }
     for (piece, neck) in necks {
-        found.cautions.push(weak_neck(piece, neck, words));
+        found.warnings.push(weak_neck(piece, neck));
     }
 }
 
-fn weak_rail(piece: &Piece, rail: &Rail, words: Words) -> Option<Finding> {
+fn weak_rail(piece: &Piece, rail: &Rail) -> Option<Finding> {
     let verdict = match rail.verdict {
         RailVerdict::Holds { .. } => return None,
         RailVerdict::Brace { .. } => BRACE_FIRST,
         RailVerdict::TooWeak { .. } => TOO_WEAK,
     };
-    let on_edge = rail.on_edge_mpa.map(|s| format!("{s:.2} MPa"));
-    let mut values = place(rail, words);
+    let on_edge = rail.on_edge_mpa.map(|s| Value::of(s, Unit::Megapascal));
+    let mut values = place(rail);
     values.extend([
-        ("stone", piece.name.clone()),
-        ("verdict", verdict.to_owned()),
-        ("length", words.length(rail.length_mm)),
-        ("together", number(rail.together_mpa, 2)),
-        ("alone", number(rail.alone_mpa, 2)),
+        ("stone", Value::term(piece.name.clone())),
+        ("verdict", Value::term(verdict)),
+        ("length", Value::size(rail.length_mm)),
+        (
+            "together",
+            Value::of(rail.together_mpa, Unit::Megapascal).decimals(2),
+        ),
+        (
+            "alone",
+            Value::of(rail.alone_mpa, Unit::Megapascal).decimals(2),
+        ),
         (
             "on_edge",
-            on_edge.unwrap_or_else(|| NOT_RECKONED.to_owned()),
+            on_edge.unwrap_or_else(|| Value::term(NOT_RECKONED)),
         ),
-        ("allowed", number(piece.strength.allowed_mpa, 2)),
+        (
+            "allowed",
+            Value::of(piece.strength.allowed_mpa, Unit::Megapascal).decimals(2),
+        ),
     ]);
     let phrases = [&BRACE_RAIL, &BED_RAIL];
-    Some(braced(phrases, values, rail.splint.as_ref(), words))
+    Some(braced(phrases, values, rail.splint.as_ref()))
 }
 
-fn place(rail: &Rail, words: Words) -> Said {
+fn place(rail: &Rail) -> Said {
     vec![
-        ("rail", rail.place.kind.to_owned()),
-        ("cutouts", rail.place.cutouts.join(", ")),
-        ("width", words.length(rail.width_mm)),
+        ("rail", Value::term(rail.place.kind)),
+        ("cutouts", rail.place.cutouts.join(", ").into()),
+        ("width", Value::size(rail.width_mm).down()),
     ]
 }
 
@@ -144,47 +99,50 @@ fn braced(
     [with, without]: [&'static Phrase; 2],
     mut values: Said,
     splint: Option<&Splint>,
-    words: Words,
 ) -> Finding {
     let Some(splint) = splint else {
-        return Finding::of(without, &values, BEND_SOURCE);
+        return Finding::of(without, values, BEND_SOURCE);
     };
     let [width, depth] = splint.timber_mm;
     values.extend([
-        ("timber_width", number(width, 0)),
-        ("timber_depth", number(depth, 0)),
-        ("timbers", splint.count.to_string()),
-        ("timber_length", words.length(splint.length_mm)),
-        ("braced", number(splint.stone_mpa, 2)),
+        ("timber_width", Value::number(width, 0)),
+        ("timber_depth", Value::size(depth)),
+        ("timbers", Value::count(usize::from(splint.count))),
+        ("timber_length", Value::size(splint.length_mm)),
+        (
+            "braced",
+            Value::of(splint.stone_mpa, Unit::Megapascal).decimals(2),
+        ),
     ]);
-    Finding::of(with, &values, BEND_SOURCE)
+    Finding::of(with, values, BEND_SOURCE)
 }
 
 /// A rail beside a tap hole that is narrower than is published. Those of larger cutouts are measured and
 /// told where the cutouts are planned, in `cut::rail`, which leaves tap holes out.
-fn narrow_rail(rail: &Rail, words: Words) -> Option<Finding> {
+fn narrow_rail(rail: &Rail) -> Option<Finding> {
     if rail.place.opening == Opening::Large {
         return None;
     }
     let least = rail.least_mm.filter(|least| rail.width_mm < *least)?;
-    let mut values = place(rail, words);
-    values.push(("least", words.length(least)));
-    Some(Finding::of(&NARROW, &values, WIDTH_SOURCE.cite()))
+    let mut values = place(rail);
+    values.push(("least", Value::size(least)));
+    Some(Finding::of(&NARROW, values, doc::RAIL_WIDTHS.cite()))
 }
 
-fn weak_neck(piece: &Piece, neck: &Neck, words: Words) -> Finding {
+fn weak_neck(piece: &Piece, neck: &Neck) -> Finding {
     let values = vec![
-        ("stone", piece.name.clone()),
-        ("neck", neck.name.clone()),
-        ("width", words.length(neck.width_mm)),
-        ("hanging", words.mass(neck.hanging)),
-        ("stress", number(neck.stress_mpa, 2)),
-        ("allowed", number(piece.strength.allowed_mpa, 2)),
+        ("stone", Value::term(piece.name.clone())),
+        ("neck", Value::term(neck.name.clone())),
+        ("width", Value::size(neck.width_mm)),
+        ("hanging", Value::mass(neck.hanging)),
+        (
+            "stress",
+            Value::of(neck.stress_mpa, Unit::Megapascal).decimals(2),
+        ),
+        (
+            "allowed",
+            Value::of(piece.strength.allowed_mpa, Unit::Megapascal).decimals(2),
+        ),
     ];
-    braced(
-        [&BRACE_NECK, &BED_NECK],
-        values,
-        neck.splint.as_ref(),
-        words,
-    )
+    braced([&BRACE_NECK, &BED_NECK], values, neck.splint.as_ref())
 }

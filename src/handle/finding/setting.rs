@@ -1,133 +1,138 @@
 //! Findings about setting the top down.
 
-use super::BEND_SOURCE;
-use crate::diag::{Finding, Findings, Phrase, number};
-use crate::handle::lean::Leaning;
-use crate::handle::overhang::{LIMIT_SOURCE, Overhang, ReachLimit};
-use crate::handle::span::Span;
-use crate::handle::support::{Bearing, BearingVerdict, Setting, Standing};
-use crate::handle::words::Words;
+use super::sources::BEND_SOURCE;
+use crate::diag::{Finding, Findings, Grade, Harm, Phrase};
+use crate::handle::bending::judged::BendVerdict;
+use crate::handle::bending::lean::Leaning;
+use crate::handle::bending::overhang::{Overhang, PERSON_N, ReachLimit};
+use crate::handle::bending::span::Span;
+use crate::handle::bending::support::{Bearing, BearingVerdict, Setting, Standing};
+use crate::tables::documents as doc;
+use crate::words::{Message, Unit, Value, Writer};
 
-pub(crate) const TIPS: Phrase = Phrase {
-    id: "tips-off-supports",
-    title: "The top does not lie still on its supports",
-    detail: "The supports do not reach round the balance point. Add or move supports before it is set down.",
-};
-pub(crate) const OVER: Phrase = Phrase {
-    id: "support-over-limit",
-    title: "{support} carries more than its limit",
-    detail: "It carries {carried}; its limit is {limit}. Add a support or move the others nearer.",
-};
-pub(crate) const IDLE: Phrase = Phrase {
-    id: "support-lifts-off",
-    title: "{support} carries nothing",
-    detail: "The top does not press on it. Check its place and height; do not pull the top down to it.",
-};
-pub(crate) const OVER_WITH_PERSON: Phrase = Phrase {
-    id: "support-over-limit-with-person",
-    title: "{support} is over its limit when somebody leans on the top",
-    detail: "It carries {carried} of the stone, and up to {with_person} with a person leaning where it is \
-             worst; its limit is {limit}. Add a support, or keep people off.",
-};
-pub(crate) const OVERHANG: Phrase = Phrase {
-    id: "overhang-too-far",
-    title: "reaches too far beyond the supports: {edges}",
-    detail: "It reaches {reach} beyond them; published as the most for this thickness and width: {limit}. \
-             With a person leaning on it it is stressed {stress} MPa, {times} times what is allowed. Put a \
-             bracket, leg or wall under it.",
-};
-pub(crate) const OVERHANG_ALONE: Phrase = Phrase {
-    id: "overhang-too-far-alone",
-    title: "reaches too far beyond the supports: {edges}",
-    detail: "It reaches {reach} beyond them; published as the most for this thickness and width: {limit}. \
-             What a person leaning on it does is not reckoned here. Put a bracket, leg or wall under it.",
-};
-pub(crate) const SPAN: Phrase = Phrase {
-    id: "span-too-wide",
-    title: "The stone spans too far between supports",
-    detail: "The widest stretch without support is {span}. Published as the most for this thickness: \
-             {limit}. Put a rail or a cabinet side in between.",
-};
-pub(crate) const TIPS_LEANT_ON: Phrase = Phrase {
-    id: "tips-when-leant-on",
-    title: "The top tips when somebody leans on its edge",
-    detail: "A person of 1 kN at the worst place tips it off its supports. Add a support farther out; a \
-             screw or a bead of glue does not hold it.",
-};
-pub(crate) const BENDS_LEANT_ON: Phrase = Phrase {
-    id: "bends-when-leant-on",
-    title: "Somebody leaning on the top may break it",
-    detail: "With a person of 1 kN at the worst place it is stressed {stress} MPa, {times} times what is \
-             allowed. Put supports closer together, and beside every cutout.",
-};
+pub(crate) const TIPS: Phrase = Phrase::of_job("tips-off-supports")
+    .harm(Harm::Maims)
+    .key("support");
+pub(crate) const RESTS: Phrase = Phrase::of_job("rests-poorly")
+    .harm(Harm::Maims)
+    .key("support");
+pub(crate) const IDLE: Phrase = Phrase::of_job("support-lifts-off").key("support");
 
-/// Said instead of a limit where the stone is too thin for any that is published.
-const NONE_PUBLISHED: &str = "nothing for stone so thin";
+/// With a person on the top a support may carry this many times its limit before it is a stop (judgement: what
+/// is sold for a load is made for about so much more).
+const WITH_PERSON: f64 = 1.5;
 
-pub(super) fn set_down(setting: &Setting, words: Words, found: &mut Findings) {
-    match setting.stands {
-        Standing::Balanced => {}
-        Standing::Tips | Standing::NotSupported => {
-            let finding = Finding::of(&TIPS, &[], "statics of a rigid plate");
-            found.stops.push(finding);
+/// One thing that is wrong with how the top rests: its message in short; in full under the same id and `-part`.
+struct Fault {
+    grade: Grade,
+    message: Message,
+}
+
+/// How the top rests: that it does not lie still; a support that does nothing; and all that is too far, too
+/// wide or too weak in one finding, as grave as the worst of it.
+pub(super) fn set_down(setting: &Setting, strength_mpa: f64, found: &mut Findings) {
+    if setting.stands != Standing::Balanced {
+        let finding = Finding::of(&TIPS, [], "statics of a rigid plate");
+        found.stops.push(finding);
+    }
+    let idle = setting.bearings.iter();
+    let idle = idle.filter(|b| b.verdict == BearingVerdict::Idle);
+    found.warnings.extend(idle.map(|bearing| {
+        let support = [("support", Value::name(bearing.what.clone()))];
+        Finding::of(
+            &IDLE,
+            support,
+            "rigid plate on supports, stiffness by length",
+        )
+    }));
+    let mut faults = overhangs(&setting.overhangs, strength_mpa);
+    faults.extend(setting.span.as_ref().and_then(span));
+    faults.extend(
+        setting
+            .leaning
+            .iter()
+            .flat_map(|l| leant_on(l, strength_mpa)),
+    );
+    faults.extend(setting.bearings.iter().filter_map(overloaded));
+    // The gravest first: what tips is read before what bends.
+    faults.sort_by_key(|fault| fault.grade);
+    let Some(grade) = faults.iter().map(|f| f.grade).min() else {
+        return;
+    };
+    let mut what: Vec<Value> = Vec::new();
+    let mut parts = Vec::new();
+    for Fault { message, .. } in faults {
+        let named = message.args.iter().filter(|a| a.0 == "support").cloned();
+        let short = Value::message(message.id.clone(), named.collect::<Vec<_>>());
+        if !what.contains(&short) {
+            what.push(short);
         }
+        parts.push(Value::from(Message {
+            id: format!("{}-part", message.id).into(),
+            ..message
+        }));
     }
-    found.cautions.extend(overhangs(&setting.overhangs, words));
-    let span = setting.span.as_ref().and_then(|s| span(s, words));
-    found.cautions.extend(span);
-    if let Some(leaning) = &setting.leaning {
-        leant_on(leaning, found);
-    }
-    let bearings = setting.bearings.iter();
-    let with_person = bearings.filter_map(|b| over_with_person(b, words));
-    found.cautions.extend(with_person);
-    for bearing in &setting.bearings {
-        by_the_stone(bearing, words, found);
+    let values = [("what", Value::List(what)), ("parts", Value::List(parts))];
+    let source = format!(
+        "{}; {BEND_SOURCE}; a person of 1 kN, judgement",
+        doc::REACH_LIMITS.cite()
+    );
+    found.add(grade, Finding::of(&RESTS, values, source));
+}
+
+/// Beyond the stone's full strength a stop; above what is allowed of it to be looked at.
+fn by_stress(stress_mpa: f64, strength_mpa: f64) -> Grade {
+    if stress_mpa > strength_mpa {
+        Grade::Stop
+    } else {
+        Grade::Open
     }
 }
 
-/// What the stone alone does to a support.
-fn by_the_stone(bearing: &Bearing, words: Words, found: &mut Findings) {
-    let support = ("support", bearing.what.clone());
+fn person() -> Value {
+    Value::of(PERSON_N / 1000.0, Unit::Kilonewton)
+}
+
+/// A support over its limit: by the stone alone a stop; with a person by how far.
+fn overloaded(bearing: &Bearing) -> Option<Fault> {
+    let mut values = vec![
+        ("support", Value::name(bearing.what.clone())),
+        ("carried", Value::mass(bearing.share.mass()).up()),
+    ];
     match bearing.verdict {
         BearingVerdict::Over { limit } => {
-            let values = [
-                support,
-                ("carried", words.mass(bearing.share.mass())),
-                ("limit", words.mass(limit)),
-            ];
-            let source = "rigid plate on supports, stiffness by length; limit from the job file";
-            found.stops.push(Finding::of(&OVER, &values, source));
+            values.push(("limit", Value::mass(limit).down()));
+            Some(Fault {
+                grade: Grade::Stop,
+                message: Message::new("rests-over", values),
+            })
         }
-        BearingVerdict::Idle => {
-            let source = "rigid plate on supports, stiffness by length";
-            found.cautions.push(Finding::of(&IDLE, &[support], source));
+        BearingVerdict::Within { limit } if bearing.with_person > limit => {
+            values.extend([
+                ("with_person", Value::mass(bearing.with_person).up()),
+                ("limit", Value::mass(limit).down()),
+                ("force", person()),
+            ]);
+            let far = bearing.with_person.kg() > WITH_PERSON * limit.kg();
+            Some(Fault {
+                grade: if far { Grade::Stop } else { Grade::Open },
+                message: Message::new("rests-over-person", values),
+            })
         }
-        BearingVerdict::NoLimitGiven | BearingVerdict::Within { .. } => {}
+        BearingVerdict::NoLimitGiven | BearingVerdict::Within { .. } | BearingVerdict::Idle => None,
     }
 }
 
-/// A support that only a person takes over its limit.
-fn over_with_person(bearing: &Bearing, words: Words) -> Option<Finding> {
-    let BearingVerdict::Within { limit } = bearing.verdict else {
-        return None;
-    };
-    let values = [
-        ("support", bearing.what.clone()),
-        ("carried", words.mass(bearing.share.mass())),
-        ("with_person", words.mass(bearing.with_person)),
-        ("limit", words.mass(limit)),
-    ];
-    let source = "rigid plate on supports; a person of 1 kN, judgement";
-    (bearing.with_person > limit).then(|| Finding::of(&OVER_WITH_PERSON, &values, source))
-}
-
-/// The edges that reach too far, farthest first; those that reach as far and may as far in one finding,
-/// with the worst stress of them.
-fn overhangs(all: &[Overhang], words: Words) -> Vec<Finding> {
+/// The edges that reach too far, farthest first; those that reach as far and may as far in one part, with
+/// the worst stress of them.
+fn overhangs(all: &[Overhang], strength_mpa: f64) -> Vec<Fault> {
     let mut alike: Vec<Vec<&Overhang>> = Vec::new();
+    let writer = Writer::default();
     for overhang in all.iter().filter(|o| o.is_over()) {
-        let told = |o: &Overhang| (reach(o, words), limit(o.limit, words), o.verdict.is_some());
+        let told = |o: &Overhang| {
+            let reach = writer.write(&Value::size(o.overhang_mm).up());
+            (reach, writer.write(&limit(o.limit)))
+        };
         let same = |group: &&mut Vec<&Overhang>| {
             let first = group.first();
             first.is_some_and(|first| told(first) == told(overhang))
@@ -137,62 +142,82 @@ fn overhangs(all: &[Overhang], words: Words) -> Vec<Finding> {
             None => alike.push(vec![overhang]),
         }
     }
-    alike.iter().filter_map(|g| overhang(g, words)).collect()
+    let faults = alike
+        .iter()
+        .filter_map(|group| overhang(group, strength_mpa));
+    faults.collect()
 }
 
-fn reach(overhang: &Overhang, words: Words) -> String {
-    words.length(overhang.overhang_mm)
-}
-
-fn overhang(alike: &[&Overhang], words: Words) -> Option<Finding> {
+fn overhang(alike: &[&Overhang], strength_mpa: f64) -> Option<Fault> {
     let first = alike.first()?;
-    let edges: Vec<&str> = alike.iter().map(|o| o.edge.as_str()).collect();
+    let edges = alike.iter().map(|o| named(&o.edge));
     let mut values = vec![
-        ("edges", edges.join(", ")),
-        ("reach", reach(first, words)),
-        ("limit", limit(first.limit, words)),
+        ("edges", Value::List(edges.collect())),
+        ("count", Value::count(alike.len())),
+        ("reach", Value::size(first.overhang_mm).up()),
+        ("limit", limit(first.limit)),
     ];
     let stresses = alike.iter().filter_map(|o| o.person_mpa.zip(o.verdict));
-    let worst = stresses.max_by(|a, b| a.0.total_cmp(&b.0));
-    let source = format!("{}; {BEND_SOURCE}", LIMIT_SOURCE.cite());
-    let phrase = match worst {
-        Some((stress, verdict)) => {
-            values.push(("stress", number(stress, 2)));
-            values.push(("times", number(verdict.utilisation(), 2)));
-            &OVERHANG
+    let over = stresses.filter(|(_, verdict)| verdict.is_above());
+    let worst = over.max_by(|a, b| a.0.total_cmp(&b.0));
+    let (id, grade) = match worst {
+        Some((mpa, verdict)) => {
+            values.push(("times", times(verdict)));
+            ("rests-overhang-person", by_stress(mpa, strength_mpa))
         }
-        None => &OVERHANG_ALONE,
+        None => ("rests-overhang", Grade::Warning),
     };
-    Some(Finding::of(phrase, &values, source))
+    Some(Fault {
+        grade,
+        message: Message::new(id, values),
+    })
 }
 
-fn limit(limit: ReachLimit, words: Words) -> String {
+/// An edge or a corner in the reader's language; another name as it stands.
+pub(crate) fn named(edge: &str) -> Value {
+    let (id, name) = match edge.split_once(' ') {
+        Some(("corner", name)) => ("annex-corner-of-top", name),
+        Some(("edge", name)) => ("bench-repair-edge", name),
+        _ => return Value::term(edge.to_owned()),
+    };
+    Value::message(id, [("name", Value::name(name))])
+}
+
+/// How much of what is allowed, in per cent: what is above it never reads as all of it.
+fn times(verdict: BendVerdict) -> Value {
+    Value::of(100.0 * verdict.utilisation(), Unit::Percent).up()
+}
+
+/// How far something may reach; in words where nothing is published.
+pub(crate) fn limit(limit: ReachLimit) -> Value {
     match limit {
-        ReachLimit::UpTo { limit_mm } => words.length(limit_mm),
-        ReachLimit::NonePublished => NONE_PUBLISHED.to_owned(),
+        ReachLimit::UpTo { limit_mm } => Value::size(limit_mm),
+        ReachLimit::NonePublished => Value::message("none-published", []),
     }
 }
 
-fn span(span: &Span, words: Words) -> Option<Finding> {
+fn span(span: &Span) -> Option<Fault> {
     let values = [
-        ("span", words.length(span.span_mm)),
-        ("limit", limit(span.limit, words)),
+        ("span", Value::size(span.span_mm).up()),
+        ("limit", limit(span.limit)),
     ];
-    span.is_over()
-        .then(|| Finding::of(&SPAN, &values, LIMIT_SOURCE.cite()))
+    span.is_over().then(|| Fault {
+        grade: Grade::Warning,
+        message: Message::new("rests-span", values),
+    })
 }
 
-fn leant_on(leaning: &Leaning, found: &mut Findings) {
-    if leaning.tips_at.is_some() {
-        let source = "statics of a rigid plate; a person of 1 kN, judgement";
-        found.stops.push(Finding::of(&TIPS_LEANT_ON, &[], source));
-    }
-    if leaning.verdict.is_above() {
-        let values = [
-            ("stress", number(leaning.stress_mpa, 2)),
-            ("times", number(leaning.verdict.utilisation(), 2)),
-        ];
-        let finding = Finding::of(&BENDS_LEANT_ON, &values, BEND_SOURCE);
-        found.cautions.push(finding);
-    }
+fn leant_on(leaning: &Leaning, strength_mpa: f64) -> Vec<Fault> {
+    let tips = leaning.tips_at.map(|_| Fault {
+        grade: Grade::Stop,
+        message: Message::new("rests-tips", [("force", person())]),
+    });
+    let bends = leaning.verdict.is_above().then(|| Fault {
+        grade: by_stress(leaning.stress_mpa, strength_mpa),
+        message: Message::new(
+            "rests-bends",
+            [("force", person()), ("times", times(leaning.verdict))],
+        ),
+    });
+    tips.into_iter().chain(bends).collect()
 }

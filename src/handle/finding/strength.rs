@@ -1,187 +1,147 @@
 //! Findings about bending and the trestles.
 
-use super::BEND_SOURCE;
-use crate::diag::{Finding, Findings, Phrase, number};
-use crate::handle::bench::{Bench, Lies, Places};
-use crate::handle::judged::Bending;
-use crate::handle::words::Words;
-use crate::handle::{Handling, Piece, Strength};
+use super::sources::BEND_SOURCE;
+use crate::diag::{Finding, Findings, Harm, Phrase};
+use crate::handle::bending::bench::{Bench, Lies};
+use crate::handle::bending::judged::Bending;
+use crate::handle::bending::poses::Strength;
+use crate::handle::handling::Handling;
+use crate::handle::piece::Piece;
 use crate::job::Job;
+use crate::words::{Arg, Unit, Value};
 
-pub(crate) const NOT_FLAT: Phrase = Phrase {
-    id: "bends-flat-always",
-    title: "{stone}: must not lie flat on two supports",
-    detail: "Lying {how}: {stress} MPa where it is {width} wide, {at} from the end; allowed {allowed} MPa \
-             (strength ÷ safety factor), {times} times. Even on the best two supports. Keep it on edge, \
-             or bed it on a full flat board.",
-};
-pub(crate) const BENDS_FLAT: Phrase = Phrase {
-    id: "bends-flat",
-    title: "{stone}: lying flat it can snap",
-    detail: "Lying {how}: {stress} MPa where it is {width} wide, {at} from the end; allowed {allowed} MPa \
-             (strength ÷ safety factor), {times} times. Never lift one end of it while it lies flat. \
-             Flat it may lie only on supports {first} and {second} from the left end (lower end when \
-             upright), where it is {best} MPa.",
-};
-pub(crate) const ON_EDGE: Phrase = Phrase {
-    id: "carry-on-edge",
-    title: "{stone}: carry it on edge, never flat",
-    detail: "Held at the two ends it is stressed {flat} MPa flat and {edge} MPa on edge; allowed is \
-             {allowed} MPa. Sound stone is assumed.",
-};
-pub(crate) const NOT_BY_ITS_ENDS: Phrase = Phrase {
-    id: "carry-on-edge-not-by-its-ends",
-    title: "{stone}: carry it on edge, never flat, and not by its ends",
-    detail: "Held at the two ends it is stressed {flat} MPa flat and {edge} MPa on edge; allowed is \
-             {allowed} MPa, so not even on edge may it hang from its ends: hold or stand it {first} and \
-             {second} from the end, where it is {best} MPa. Sound stone is assumed.",
-};
-pub(crate) const BRACED_ON_EDGE: Phrase = Phrase {
-    id: "carry-on-edge-braced",
-    title: "{stone}: not even on edge before it is braced",
-    detail: "Held at the two ends it is stressed {flat} MPa flat and {edge} MPa on edge, on the best two \
-             supports on edge {best} MPa; allowed is {allowed} MPa. Brace its narrow parts first, or carry \
-             it bedded on a frame. Sound stone is assumed.",
-};
-pub(crate) const FLAWED: Phrase = Phrase {
-    id: "flaws-and-strength",
-    title: "The slab has flaws: the strength figures do not hold across them",
-    detail: "Flaws noted: {count}. Every stress here assumes sound stone; at a fissure or a mend it may \
-             break far below them. Keep it on edge, on a full board or frame.",
-};
-pub(crate) const FALLS: Phrase = Phrase {
-    id: "falls-off-trestles",
-    title: "{stone}: it does not lie on the trestles",
-    detail: "With trestles {first} and {second} from the slab's end its balance point is not between them, \
-             or it does not reach them. Move them before that cut, or leave lift.trestles out.",
-};
-pub(crate) const BENDS_ON_TRESTLES: Phrase = Phrase {
-    id: "bends-on-trestles",
-    title: "{stone}: two trestles are not enough",
-    detail: "On trestles {first} and {second} from the slab's end it is stressed {stress} MPa, {times} \
-             times what is allowed. Bed it on a full flat board instead.",
-};
+pub(crate) const NOT_FLAT: Phrase = Phrase::of_job("bends-flat-always");
+pub(crate) const BENDS_FLAT: Phrase = Phrase::of_job("bends-flat");
+pub(crate) const NOT_BY_ITS_ENDS: Phrase = Phrase::of_job("carry-on-edge-not-by-its-ends");
+pub(crate) const BRACED_ON_EDGE: Phrase = Phrase::of_job("carry-on-edge-braced");
+pub(crate) const FLAWED: Phrase = Phrase::of_job("flaws-and-strength");
+pub(crate) const FALLS: Phrase = Phrase::of_job("falls-off-trestles")
+    .harm(Harm::Maims)
+    .key("lift.trestles");
+pub(crate) const BENDS_ON_TRESTLES: Phrase =
+    Phrase::of_job("bends-on-trestles").key("lift.trestles");
+pub(crate) const MOVED: Phrase = Phrase::of_job("trestles-are-moved");
 
 /// Values of a phrase.
-type Said = Vec<(&'static str, String)>;
+type Said = Vec<Arg>;
 
-pub(super) fn bending(piece: &Piece, words: Words, found: &mut Findings) {
-    let s = &piece.strength;
-    let name = ("stone", piece.name.clone());
-    if s.best.verdict.is_above() {
-        let mut values = stressed(&s.best, s.allowed_mpa, words);
-        values.push(name);
-        let finding = Finding::of(&NOT_FLAT, &values, BEND_SOURCE);
-        found.cautions.push(finding);
-        return;
+/// How far each stone may lie flat and be held on edge: one finding each for the worst, flaws told with it.
+pub(super) fn bending(job: &Job, handling: &Handling, found: &mut Findings) {
+    let flaws = job.slab.flaws.len();
+    let pieces: Vec<&Piece> = handling.pieces().collect();
+    let flat = worst(&pieces, |s| &s.best)
+        .map(|(piece, bending)| (&NOT_FLAT, piece, bending))
+        .or_else(|| {
+            let (piece, bending) = worst(&pieces, poorly_held)?;
+            Some((&BENDS_FLAT, piece, bending))
+        });
+    match flat {
+        Some((phrase, piece, bending)) => {
+            let mut values = stressed(bending, piece);
+            values.extend(places(&piece.strength.best));
+            values.push(("flaws", Value::count(flaws)));
+            let finding = Finding::of(phrase, values, BEND_SOURCE);
+            found.warnings.push(finding);
+        }
+        None => found.warnings.extend(flawed(flaws)),
     }
-    let bad = [&s.ends_only, &s.one_end_lifted];
-    let worst = bad
-        .into_iter()
-        .max_by(|a, b| a.worst.stress_mpa.total_cmp(&b.worst.stress_mpa));
-    if let Some(worst) = worst.filter(|b| b.verdict.is_above()) {
-        let mut values = stressed(worst, s.allowed_mpa, words);
-        values.extend(best_places(&s.best, words));
-        values.push(name);
-        let finding = Finding::of(&BENDS_FLAT, &values, BEND_SOURCE);
-        found.cautions.push(finding);
+    let on_edge = worst(&pieces, |s| &s.best_on_edge)
+        .map(|(piece, bending)| (&BRACED_ON_EDGE, piece, bending))
+        .or_else(|| {
+            let (piece, bending) = worst(&pieces, |s| &s.ends_on_edge)?;
+            Some((&NOT_BY_ITS_ENDS, piece, bending))
+        });
+    if let Some((phrase, piece, bending)) = on_edge {
+        let mut values = stressed(bending, piece);
+        values.extend(places(&piece.strength.best_on_edge));
+        let finding = Finding::of(phrase, values, BEND_SOURCE);
+        found.warnings.push(finding);
     }
 }
 
-/// The worst state between slab and top, when it may not lie flat though both of them may.
-pub(super) fn between(handling: &Handling, words: Words, found: &mut Findings) {
-    let above = |piece: &Piece| piece.strength.best.verdict.is_above();
-    if above(&handling.slab) || above(&handling.top) {
-        return;
-    }
-    let stress = |piece: &Piece| piece.strength.best.worst.stress_mpa;
-    let states = handling.states.iter().filter(|s| above(s));
-    if let Some(worst) = states.max_by(|a, b| stress(a).total_cmp(&stress(b))) {
-        bending(worst, words, found);
+/// Flat by its ends, or with one end lifted off: the worse.
+fn poorly_held(s: &Strength) -> &Bending {
+    if s.ends_only.worst.stress_mpa < s.one_end_lifted.worst.stress_mpa {
+        &s.one_end_lifted
+    } else {
+        &s.ends_only
     }
 }
 
-fn stressed(bending: &Bending, allowed_mpa: f64, words: Words) -> Said {
+/// The stone that is farthest over what is allowed in one way of lying; nothing when none is over.
+fn worst<'a>(
+    pieces: &[&'a Piece],
+    way: impl Fn(&'a Strength) -> &'a Bending,
+) -> Option<(&'a Piece, &'a Bending)> {
+    let all = pieces.iter().map(|p| (*p, way(&p.strength)));
+    let over = all.filter(|(_, bending)| bending.verdict.is_above());
+    let times = |b: &Bending| b.verdict.utilisation();
+    over.max_by(|a, b| times(a.1).total_cmp(&times(b.1)))
+}
+
+fn stress(mpa: f64) -> Value {
+    Value::of(mpa, Unit::Megapascal).decimals(2)
+}
+
+fn stressed(bending: &Bending, piece: &Piece) -> Said {
     vec![
-        ("how", bending.what.to_owned()),
-        ("stress", number(bending.worst.stress_mpa, 2)),
-        ("width", words.length(bending.worst.width_mm)),
-        ("at", words.length(bending.worst.at_mm)),
-        ("allowed", number(allowed_mpa, 2)),
-        ("times", number(bending.verdict.utilisation(), 2)),
+        ("stone", Value::term(piece.name.clone())),
+        ("how", Value::term(bending.what)),
+        ("stress", stress(bending.worst.stress_mpa)),
+        ("width", Value::size(bending.worst.width_mm)),
+        ("at", Value::size(bending.worst.at_mm)),
+        ("allowed", stress(piece.strength.allowed_mpa).down()),
+        ("times", Value::number(bending.verdict.utilisation(), 1)),
     ]
 }
 
 /// Where the two best supports stand, and the stress on them.
-fn best_places(best: &Bending, words: Words) -> Said {
+fn places(best: &Bending) -> Said {
     let at = &best.worst.supports_mm;
     let ends = [("first", at.first()), ("second", at.last())];
     let ends = ends.into_iter();
     let mut said: Said = ends
-        .filter_map(|(gap, mm)| Some((gap, words.length(*mm?))))
+        .filter_map(|(gap, mm)| Some((gap, Value::size(*mm?))))
         .collect();
-    said.push(("best", number(best.worst.stress_mpa, 2)));
+    said.push(("best", stress(best.worst.stress_mpa)));
     said
 }
 
-/// Slab and top on edge against flat.
-pub(super) fn on_edge(handling: &Handling, words: Words) -> impl Iterator<Item = Finding> {
-    let pieces = [&handling.slab, &handling.top];
-    pieces.into_iter().map(move |p| edge_against_flat(p, words))
+fn flawed(count: usize) -> Option<Finding> {
+    let values = [("count", Value::count(count))];
+    (count > 0).then(|| Finding::of(&FLAWED, values, "judgement"))
 }
 
-fn edge_against_flat(piece: &Piece, words: Words) -> Finding {
-    let s = &piece.strength;
-    let mut values = vec![
-        ("stone", piece.name.clone()),
-        ("flat", number(s.ends_only.worst.stress_mpa, 2)),
-        ("edge", number(s.ends_on_edge.worst.stress_mpa, 3)),
-        ("allowed", number(s.allowed_mpa, 2)),
-    ];
-    values.extend(best_places(&s.best_on_edge, words));
-    Finding::of(how_on_edge(s), &values, BEND_SOURCE)
-}
-
-/// How far being on edge is enough.
-fn how_on_edge(s: &Strength) -> &'static Phrase {
-    if s.best_on_edge.verdict.is_above() {
-        &BRACED_ON_EDGE
-    } else if s.ends_on_edge.verdict.is_above() {
-        &NOT_BY_ITS_ENDS
-    } else {
-        &ON_EDGE
-    }
-}
-
-pub(super) fn flawed(job: &Job) -> Option<Finding> {
-    let count = job.slab.flaws.len();
-    let values = [("count", count.to_string())];
-    (count > 0).then(|| Finding::of(&FLAWED, &values, "judgement"))
-}
-
-/// Trestles that drop the stone or let it bend too far.
-pub(super) fn trestles(benches: &[Bench], words: Words, found: &mut Findings) {
+/// Trestles that drop the stone or let it bend too far, and those that are moved between cuts.
+pub(super) fn trestles(benches: &[Bench], found: &mut Findings) {
     for bench in benches {
-        let [first, second] = bench.at_mm.map(|mm| words.length(mm));
+        let [first, second] = bench.at_mm.map(Value::size);
         let mut values = vec![("first", first), ("second", second)];
         match &bench.lies {
             Lies::Falls { state } => {
-                values.push(("stone", state.clone()));
-                let finding = Finding::of(&FALLS, &values, "statics");
+                values.push(("stone", Value::term(state.clone())));
+                let finding = Finding::of(&FALLS, values, "statics");
                 found.stops.push(finding);
             }
             Lies::Judged {
                 state,
                 stress_mpa,
                 verdict,
-            } if verdict.is_above() && bench.places == Places::Given => {
-                values.push(("stone", state.clone()));
-                values.push(("stress", number(*stress_mpa, 2)));
-                values.push(("times", number(verdict.utilisation(), 2)));
-                let finding = Finding::of(&BENDS_ON_TRESTLES, &values, BEND_SOURCE);
-                found.cautions.push(finding);
+            } if verdict.is_above() => {
+                values.push(("stone", Value::term(state.clone())));
+                values.push(("stress", stress(*stress_mpa)));
+                values.push(("times", Value::number(verdict.utilisation(), 1)));
+                let finding = Finding::of(&BENDS_ON_TRESTLES, values, BEND_SOURCE);
+                found.warnings.push(finding);
             }
-            Lies::Judged { .. } => {}
+            // That no two trestles are enough is told with the bending.
+            Lies::Judged { .. } | Lies::Bedded { .. } => {}
         }
+    }
+    let moved = benches.iter().filter_map(|b| b.before_cut);
+    let moved: Vec<Value> = moved.map(Value::count).collect();
+    if !moved.is_empty() {
+        let values = [("cuts", Value::List(moved))];
+        found.warnings.push(Finding::of(&MOVED, values, "statics"));
     }
 }

@@ -1,10 +1,12 @@
 //! A look at the disc before each mounting.
 
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::tables::disc::{HAND_RIM_SPEED_M_S, WIDEST_RIM_GAP_MM};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -19,19 +21,21 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const LOOK: Phrase = Phrase {
-    id: "disc-before-use",
-    title: "look at the disc before each mounting",
-    detail: "No cracks, bore to fit, both flanges the machine's own and clean, arrow the right way, \
-             guard of the disc's own size, gaps in the rim at most {gap} mm, never a worn disc from a \
-             bigger machine. At {speed} m/s every loose piece is a shot.",
-};
+const LOOK: Phrase = Phrase::of_every_job("disc-before-use").harm(Harm::KillsNow);
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
     let values = [
-        ("gap", number(WIDEST_RIM_GAP_MM, 0)),
-        ("speed", number(HAND_RIM_SPEED_M_S, 0)),
+        ("gap", Value::size(WIDEST_RIM_GAP_MM)),
+        (
+            "speed",
+            Value::of(HAND_RIM_SPEED_M_S, Unit::MetrePerSecond).decimals(0),
+        ),
     ];
-    notes.caution_on(&LOOK, &doc::GRINDER_WARNINGS, &values);
+    notes.check(
+        Moment::Before,
+        &LOOK,
+        &doc::GRINDER_WARNINGS,
+        values.clone(),
+    );
 }

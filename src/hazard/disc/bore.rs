@@ -1,11 +1,13 @@
 //! Bore and seat.
 
 use super::DiscReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::tables::disc::{BORE_MM, BORE_PLAY_MM, OSA_BORE};
+use crate::tables::disc::{BORE_MM, BORE_PLAY_MM};
 use crate::tables::documents as doc;
+use crate::tables::documents::OSA_BORE;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,13 +23,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const MISFIT: Phrase = Phrase {
-    id: "disc-bore",
-    title: "{disc}: bore {bore} mm on a seat of {seat} mm",
-    detail: "Bore {bore} mm, seat {seat} mm, usual {usual} mm, at most {play} mm apart. A loose disc \
-             runs out of true and breaks, a tight one does not go on. The right disc for the machine: \
-             no bushing, no filing, no shim.",
-};
+const MISFIT: Phrase = Phrase::of_job("disc-bore")
+    .harm(Harm::KillsNow)
+    .key("disc.bore");
 
 /// A stop when they differ.
 pub(super) fn assess(disc: &DiscReport, notes: &mut Notes) {
@@ -36,12 +34,12 @@ pub(super) fn assess(disc: &DiscReport, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("disc", disc.name.clone()),
-        ("bore", number(disc.bore_mm, 2)),
-        ("seat", number(disc.seat_mm, 2)),
-        ("usual", number(BORE_MM, 2)),
-        ("play", number(BORE_PLAY_MM, 2)),
+        ("disc", disc.name.clone().into()),
+        ("bore", Value::fine(disc.bore_mm)),
+        ("seat", Value::fine(disc.seat_mm)),
+        ("usual", Value::fine(BORE_MM)),
+        ("play", Value::fine(BORE_PLAY_MM)),
     ];
     notes.used(&OSA_BORE);
-    notes.stop_on(&MISFIT, &doc::GRINDER_WARNINGS, &values);
+    notes.stop_on(&MISFIT, &doc::GRINDER_WARNINGS, values.clone());
 }

@@ -1,6 +1,7 @@
 //! Kickback of a pinched disc.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
@@ -18,15 +19,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const PINCHED: Phrase = Phrase {
-    id: "kickback-pinched-disc",
-    title: "a pinched disc kicks back",
-    detail: "Stand beside the line of the disc, two hands, guard on, nobody in that line. After a \
-             pinch: stop, let it stand still, free it, enter again at full speed only; never start in \
-             the cut.",
-};
+const PINCHED: Phrase = Phrase::of_every_job("kickback-pinched-disc").harm(Harm::KillsNow);
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
-    notes.caution_on(&PINCHED, &doc::GRINDER_WARNINGS, &[]);
+    notes.check(Moment::Cutting, &PINCHED, &doc::GRINDER_WARNINGS, &[]);
 }

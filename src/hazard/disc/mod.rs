@@ -3,6 +3,7 @@
 pub mod before_use;
 pub mod bore;
 pub mod kickback;
+pub mod larger;
 pub mod new_disc;
 pub mod resin;
 pub mod rim;
@@ -29,7 +30,7 @@ pub static RIM_SPEED: Record = Record {
     what: "How fast the rim runs: circumference times turns.",
     why: "A disc is marked for a highest rim speed; above it the pull on the rim can tear it apart.",
     what_to_do: "Compare machine and mark in turns a minute; marks are rounded, so the formula decides.",
-    sources: &[&doc::COMPUTED, &crate::tables::disc::EN_12413],
+    sources: &[&doc::COMPUTED, &doc::EN_12413],
     formula: "v = π·D·n / 60000, m/s, D in mm, n in turns a minute",
     example: Some(example),
     ..Record::FORMULA
@@ -91,8 +92,10 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Vec<DiscRepor
         .map(|disc| report(disc, job))
         .collect();
     speed::machine(job, notes);
+    speed::assumed(job, notes);
     for disc in &reports {
-        speed::assess(disc, notes);
+        speed::assess(disc, job, notes);
+        larger::assess(disc, job, notes);
         rim::assess(disc, notes);
         bore::assess(disc, notes);
         resin::assess(disc, &job.heading.date, notes);
@@ -104,10 +107,10 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Vec<DiscRepor
             support::assess,
             before_use::assess,
             new_disc::assess,
-            run_down::assess,
         ] {
             always(notes);
         }
+        run_down::assess(job, notes);
     }
     reports
 }

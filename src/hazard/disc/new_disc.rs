@@ -1,10 +1,12 @@
 //! The run of a new disc without load.
 
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::tables::disc::TRIAL_RUN_MIN;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -19,15 +21,10 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const RUN: Phrase = Phrase {
-    id: "new-disc-run",
-    title: "a newly mounted disc runs {minutes} minute without load",
-    detail: "{minutes} minute at full speed, guard on, machine held away, nobody in the plane of the \
-             disc, for each mounting. It shakes or sings: off, let it stand still, look again.",
-};
+const RUN: Phrase = Phrase::of_every_job("new-disc-run").harm(Harm::Maims);
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
-    let values = [("minutes", number(TRIAL_RUN_MIN, 0))];
-    notes.caution_on(&RUN, &doc::GRINDER_WARNINGS, &values);
+    let values = [("minutes", Value::number(TRIAL_RUN_MIN, 0))];
+    notes.check(Moment::Before, &RUN, &doc::GRINDER_WARNINGS, values.clone());
 }

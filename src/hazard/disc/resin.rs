@@ -1,11 +1,13 @@
 //! Resin-bonded discs age.
 
 use super::DiscReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::Bond;
-use crate::tables::disc::{EN_12413_EXPIRY, RESIN_YEARS};
+use crate::tables::disc::RESIN_YEARS;
+use crate::tables::documents::EN_12413_EXPIRY;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -22,25 +24,15 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const EXPIRED: Phrase = Phrase {
-    id: "resin-disc-expired",
-    title: "{disc}: its last day was {expires}",
-    detail: "Job dated {date}, last day of the disc {expires}. Resin discs last {years} years from \
-             making at most: break it, and take a new one or a diamond disc.",
-};
-const UNKNOWN: Phrase = Phrase {
-    id: "resin-disc-age-unknown",
-    title: "{disc}: resin-bonded, last day not known",
-    detail: "Resin discs last {years} years from making at most, and damp shortens that. Read the \
-             month or quarter on ring or label and enter disc.expires; a resin disc without a date is \
-             not used.",
-};
-const UNDATED: Phrase = Phrase {
-    id: "resin-disc-age",
-    title: "{disc}: not after {expires}",
-    detail: "Last day of the disc {expires}: compare it with the day of the work. Kept dry and lying \
-             flat until then; one that was damp or dropped is broken and thrown away.",
-};
+const EXPIRED: Phrase = Phrase::of_job("resin-disc-expired")
+    .harm(Harm::KillsNow)
+    .key("disc.expires");
+const UNKNOWN: Phrase = Phrase::of_job("resin-disc-age-unknown")
+    .harm(Harm::KillsNow)
+    .key("disc.expires");
+const UNDATED: Phrase = Phrase::of_job("resin-disc-age")
+    .harm(Harm::KillsNow)
+    .key("disc.expires");
 
 /// A stop when its day has passed or is not known, a reminder otherwise.
 pub(super) fn assess(disc: &DiscReport, date: &str, notes: &mut Notes) {
@@ -48,17 +40,17 @@ pub(super) fn assess(disc: &DiscReport, date: &str, notes: &mut Notes) {
         return;
     };
     let values = [
-        ("disc", disc.name.clone()),
-        ("expires", expires.clone()),
-        ("date", date.to_owned()),
-        ("years", number(RESIN_YEARS, 0)),
+        ("disc", disc.name.clone().into()),
+        ("expires", expires.clone().into()),
+        ("date", Value::name(date)),
+        ("years", Value::number(RESIN_YEARS, 0)),
     ];
     if expires.is_empty() {
-        notes.stop_on(&UNKNOWN, &EN_12413_EXPIRY, &values);
+        notes.stop_on(&UNKNOWN, &EN_12413_EXPIRY, values.clone());
     } else if date > expires.as_str() {
         // Dates written YYYY-MM-DD stand in the order of their letters.
-        notes.stop_on(&EXPIRED, &EN_12413_EXPIRY, &values);
+        notes.stop_on(&EXPIRED, &EN_12413_EXPIRY, values.clone());
     } else {
-        notes.caution_on(&UNDATED, &EN_12413_EXPIRY, &values);
+        notes.warn_on(&UNDATED, &EN_12413_EXPIRY, values.clone());
     }
 }

@@ -1,10 +1,12 @@
 //! Rim speed above the stripes.
 
 use super::{DiscReport, rpm_at};
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::tables::disc::{EN_12413, HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S};
+use crate::tables::disc::{HAND_RIM_SPEED_M_S, HIGHEST_RIM_SPEED_M_S};
+use crate::tables::documents::EN_12413;
 use crate::tables::record::Record;
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -20,19 +22,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const ABOVE_ALL: Phrase = Phrase {
-    id: "rim-speed-over-limit",
-    title: "{disc}: rim speed {speed} m/s, highest marked class {highest}",
-    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s; no stripe allows \
-             more than {highest}. Smaller disc or slower machine.",
-};
-const ABOVE_HAND: Phrase = Phrase {
-    id: "rim-speed-above-hand-discs",
-    title: "{disc}: rim speed {speed} m/s, hand discs are made for {hand}",
-    detail: "A {diameter} mm disc at {machine} turns a minute runs at {speed} m/s. Above {hand} m/s \
-             (red stripe) only a disc with a green stripe ({highest} m/s): look for it, or take \
-             {slower} turns a minute or less.",
-};
+const ABOVE_ALL: Phrase = Phrase::of_job("rim-speed-over-limit")
+    .harm(Harm::KillsNow)
+    .key("disc.diameter");
+const ABOVE_HAND: Phrase = Phrase::of_job("rim-speed-above-hand-discs")
+    .harm(Harm::KillsNow)
+    .key("disc.diameter");
 
 /// A stop above every stripe, a caution above that of hand discs.
 pub(super) fn assess(disc: &DiscReport, notes: &mut Notes) {
@@ -40,17 +35,17 @@ pub(super) fn assess(disc: &DiscReport, notes: &mut Notes) {
     let speed = disc.rim_speed_m_s.round();
     let slower = rpm_at(disc.diameter_mm, HAND_RIM_SPEED_M_S).floor();
     let values = [
-        ("disc", disc.name.clone()),
-        ("diameter", number(disc.diameter_mm, 0)),
-        ("machine", number(disc.machine_rpm, 0)),
-        ("speed", number(speed, 0)),
-        ("hand", number(HAND_RIM_SPEED_M_S, 0)),
-        ("highest", number(HIGHEST_RIM_SPEED_M_S, 0)),
-        ("slower", number(slower, 0)),
+        ("disc", disc.name.clone().into()),
+        ("diameter", Value::size(disc.diameter_mm)),
+        ("machine", Value::number(disc.machine_rpm, 0)),
+        ("speed", Value::of(speed, Unit::MetrePerSecond).decimals(0)),
+        ("hand", Value::number(HAND_RIM_SPEED_M_S, 0)),
+        ("highest", Value::number(HIGHEST_RIM_SPEED_M_S, 0)),
+        ("slower", Value::number(slower, 0)),
     ];
     if speed > HIGHEST_RIM_SPEED_M_S {
-        notes.stop_on(&ABOVE_ALL, &EN_12413, &values);
+        notes.stop_on(&ABOVE_ALL, &EN_12413, values.clone());
     } else if speed > HAND_RIM_SPEED_M_S {
-        notes.caution_on(&ABOVE_HAND, &EN_12413, &values);
+        notes.warn_on(&ABOVE_HAND, &EN_12413, values.clone());
     }
 }

@@ -1,9 +1,12 @@
 //! Run-down.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
+use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -17,14 +20,10 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const STILL: Phrase = Phrase {
-    id: "disc-run-down",
-    title: "the disc turns on after the switch is off",
-    detail: "Seconds, longer with a big disc: hold the machine clear of stone, hose and clothes until \
-             the disc stands still, then put it down. Plug or battery out before the disc is touched.",
-};
+const STILL: Phrase = Phrase::of_every_job("disc-run-down").harm(Harm::Maims);
 
 /// Said whenever a disc cuts.
-pub(super) fn assess(notes: &mut Notes) {
-    notes.caution_on(&STILL, &doc::COMMON_PRACTICE, &[]);
+pub(super) fn assess(job: &Job, notes: &mut Notes) {
+    let power = [("power", Value::Case(job.machine.power.case()))];
+    notes.check(Moment::Cutting, &STILL, &doc::COMMON_PRACTICE, power);
 }

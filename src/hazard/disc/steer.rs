@@ -1,6 +1,7 @@
 //! Never steer the disc.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
@@ -17,14 +18,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const STRAIGHT: Phrase = Phrase {
-    id: "never-steer-the-disc",
-    title: "a disc cuts straight: never steer it round a curve",
-    detail: "Side load bends and breaks a disc. Side load allowed: none. Curves are made of straight \
-             plunges as drawn; no grinding with the flat of a cutting disc.",
-};
+const STRAIGHT: Phrase = Phrase::of_every_job("never-steer-the-disc").harm(Harm::Maims);
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
-    notes.caution_on(&STRAIGHT, &doc::GRINDER_WARNINGS, &[]);
+    notes.check(Moment::Cutting, &STRAIGHT, &doc::GRINDER_WARNINGS, &[]);
 }

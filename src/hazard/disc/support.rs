@@ -1,6 +1,7 @@
 //! Both sides of the cut held.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
@@ -18,15 +19,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const HELD: Phrase = Phrase {
-    id: "support-both-sides",
-    title: "both sides of the cut are held, close to it",
-    detail: "Bearers under both sides near the cut and at the edges of the stone, so that the kerf \
-             stays open to its end. The waste lies on its own bearers before the last pass; no hand, \
-             foot or knee below it.",
-};
+const HELD: Phrase = Phrase::of_every_job("support-both-sides").harm(Harm::Maims);
 
 /// Said whenever a disc cuts.
 pub(super) fn assess(notes: &mut Notes) {
-    notes.caution_on(&HELD, &doc::GRINDER_WARNINGS, &[]);
+    notes.check(Moment::Cutting, &HELD, &doc::GRINDER_WARNINGS, &[]);
 }

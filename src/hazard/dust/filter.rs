@@ -1,13 +1,16 @@
 //! The extractor's filter.
 
 use super::DustReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
+use crate::tables::documents::EN_60335_2_69;
 use crate::tables::dust_control::Control;
 use crate::tables::record::Record;
-use crate::tables::vacuum::{CLASS_M_PASSES, EN_60335_2_69, OSHA_FILTER_HOLDS};
+use crate::tables::vacuum::{CLASS_M_PASSES, OSHA_FILTER_HOLDS};
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -23,14 +26,7 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const FILTER: Phrase = Phrase {
-    id: "extractor-filter",
-    title: "the extractor's filter must hold {holds} % and be cleaned while it runs",
-    detail: "Airflow {has} m³/h, least {asks} m³/h. It counts with a clean filter of at least {holds} \
-             %, a cyclone or filter cleaning, and the shroud on the stone: {vacuum}{borrowed}; class M \
-             lets through at most {m} %. Both ends of a cut and plunges leave the shroud open: go \
-             slowly there.",
-};
+const FILTER: Phrase = Phrase::of_every_job("extractor-filter").harm(Harm::KillsLater);
 
 /// Said for a shroud that counts.
 pub(super) fn assess(job: &Job, report: &DustReport, notes: &mut Notes) {
@@ -39,14 +35,26 @@ pub(super) fn assess(job: &Job, report: &DustReport, notes: &mut Notes) {
     }
     let rule = job.region.record().vacuum;
     let values = [
-        ("holds", number(OSHA_FILTER_HOLDS * 100.0, 0)),
-        ("has", number(report.airflow_m3h, 0)),
-        ("asks", number(report.least_airflow_m3h, 0)),
-        ("vacuum", rule.words.to_owned()),
-        ("borrowed", rule.standing.words().to_owned()),
-        ("m", number(CLASS_M_PASSES * 100.0, 1)),
+        (
+            "holds",
+            Value::of(OSHA_FILTER_HOLDS * 100.0, Unit::Percent).decimals(0),
+        ),
+        (
+            "has",
+            Value::of(report.airflow_m3h, Unit::Airflow).decimals(0),
+        ),
+        (
+            "asks",
+            Value::of(report.least_airflow_m3h, Unit::Airflow).decimals(0),
+        ),
+        ("vacuum", Value::term(rule.words)),
+        ("borrowed", Value::term(rule.standing.words())),
+        (
+            "m",
+            Value::of(CLASS_M_PASSES * 100.0, Unit::Percent).decimals(1),
+        ),
     ];
     notes.used(&EN_60335_2_69);
     notes.used(rule.source);
-    notes.caution_on(&FILTER, &doc::OSHA_TABLE_1, &values);
+    notes.check(Moment::Before, &FILTER, &doc::OSHA_TABLE_1, values.clone());
 }

@@ -1,6 +1,6 @@
 //! Cutting indoors.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Place};
 use crate::tables::documents as doc;
@@ -20,16 +20,13 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const EXHAUST: Phrase = Phrase {
-    id: "indoors-exhaust",
-    title: "indoors: air must be drawn out as well",
-    detail: "Place: indoors. Cut outdoors if it can be done. Otherwise exhaust the visible dust to the open, \
-             close off the room, and let nobody in without a respirator.",
-};
+const EXHAUST: Phrase = Phrase::of_job("indoors-exhaust")
+    .harm(Harm::KillsLater)
+    .key("dust.where");
 
 /// Said indoors.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     if job.dust.place == Place::Indoors {
-        notes.caution_on(&EXHAUST, &doc::OSHA_TABLE_1, &[]);
+        notes.warn_on(&EXHAUST, &doc::OSHA_TABLE_1, &[]);
     }
 }

@@ -14,7 +14,7 @@ use super::notes::Notes;
 use super::{Work, discs_on};
 use crate::job::{Dust, DustMethod, Job, MachineKind, Place};
 use crate::tables::dust_control::{Control, Site, TableAnswer, Tool, least_airflow_m3h, lookup};
-use crate::tables::respirator::MaskScheme;
+use crate::tables::region::RespiratorBasis;
 
 pub use shroud::{Airflow, airflow};
 
@@ -46,7 +46,6 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> DustReport {
     water::assess(job, notes);
     shroud::assess(job, &report, notes);
     filter::assess(job, &report, notes);
-    table::assess(&report, notes);
     indoors::assess(job, notes);
     report
 }
@@ -72,16 +71,18 @@ fn report(job: &Job, work: &Work) -> DustReport {
     }
 }
 
-/// Whether the region looks at OSHA's table: British advice stands without it.
-fn consults_table(job: &Job) -> bool {
-    job.region.record().masks.scheme != MaskScheme::Uk
+/// Whether the region looks at OSHA's table: elsewhere other rules stand without it.
+pub(super) fn consults_table(job: &Job) -> bool {
+    let by = job.region.record().respirator.by;
+    matches!(by, RespiratorBasis::Table1 | RespiratorBasis::Greater(_))
 }
 
-const fn control(dust: &Dust, flow: Airflow) -> Control {
+/// What the method amounts to: no flow is no water, a shroud without proven airflow is nothing.
+fn control(dust: &Dust, flow: Airflow) -> Control {
     match (dust.method, flow) {
-        (DustMethod::Water, _) => Control::Water,
+        (DustMethod::Water, _) if dust.is_wet() => Control::Water,
         (DustMethod::Shroud, Airflow::Enough) => Control::Extraction,
-        (DustMethod::Shroud | DustMethod::None, _) => Control::Nothing,
+        _ => Control::Nothing,
     }
 }
 

@@ -3,13 +3,15 @@
 use serde::Serialize;
 
 use super::DustReport;
-use crate::diag::{Phrase, Said, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::Work;
 use crate::hazard::notes::Notes;
 use crate::hazard::respirator::{Enough, RespiratorReport};
+use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, SHORT_SHIFT_H, Site, TableAnswer, lookup};
 use crate::tables::record::Record;
+use crate::words::{Message, Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,59 +23,30 @@ pub static RECORD: Record = Record {
           while it fits; the steps above it protect everybody.",
     what_to_do: "Take the highest open step that can be taken before a better mask is bought.",
     sources: &[&doc::COMMON_PRACTICE, &doc::OSHA_TABLE_1],
-    phrases: &[LESS, SHOP, AT_DISC, OUTDOORS, DISTANCE, MASK],
+    phrases: &[LESS, SHOP, AT_DISC, OUTDOORS, DISTANCE, MASK, OPEN],
     ..Record::CHECK
 };
 
-const LESS: Phrase = Phrase {
-    id: "control-cut-less",
-    title: "cut less",
-    detail: "{face} m² of face are sawn, {minutes} minutes with the disc in the stone: every edge that \
-             stays as it is raises no dust",
-};
-const SHOP: Phrase = Phrase {
-    id: "control-shop",
-    title: "have it cut wet by a shop",
-    detail: "a bridge saw under water cuts this in a few minutes, and {grams} g of stone never reach \
-             your place",
-};
-const AT_DISC: Phrase = Phrase {
-    id: "control-at-the-disc",
-    title: "water or extraction at the disc",
-    detail: "water on a machine rated for it, or a shroud with at least {airflow} m³/h for a {disc} mm disc",
-};
-const OUTDOORS: Phrase = Phrase {
-    id: "control-outdoors",
-    title: "outdoors",
-    detail: "in moving air, wind from the side, away from doors and air intakes",
-};
-const DISTANCE: Phrase = Phrase {
-    id: "control-distance",
-    title: "distance",
-    detail: "nobody without a respirator where dust or mist is seen, and nobody in line with the disc",
-};
-const MASK: Phrase = Phrase {
-    id: "control-mask",
-    title: "the mask, last",
-    detail: "fitting its wearer, clean-shaven where it is tight, worn until the place is clean",
-};
+const LESS: Phrase = Phrase::of_job("control-cut-less");
+const SHOP: Phrase = Phrase::of_job("control-shop");
+const AT_DISC: Phrase = Phrase::of_job("control-at-the-disc");
+const OUTDOORS: Phrase = Phrase::of_job("control-outdoors");
+const DISTANCE: Phrase = Phrase::of_job("control-distance");
+const MASK: Phrase = Phrase::of_job("control-mask");
+const OPEN: Phrase = Phrase::of_job("controls-open").harm(Harm::KillsLater);
 
 /// One step of the order.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Step {
     /// Its fixed name.
     pub id: &'static str,
-    /// What it is.
-    pub what: String,
-    /// How.
-    pub how: String,
+    /// What it is, and how under `.detail`.
+    #[serde(skip)]
+    pub message: Message,
     /// How it stands.
     pub state: State,
     /// What the regulator's table would answer with it, where that is less than now.
     pub table: Option<TableAnswer>,
-    /// How it was said, to be said in another language.
-    #[serde(skip)]
-    pub said: Said,
 }
 
 /// How a step stands.
@@ -106,6 +79,7 @@ impl State {
 
 /// The steps for a job.
 pub(in crate::hazard) fn list(
+    job: &Job,
     work: &Work,
     dust: &DustReport,
     respirator: &RespiratorReport,
@@ -114,29 +88,30 @@ pub(in crate::hazard) fn list(
 ) -> Vec<Step> {
     notes.used(&doc::COMMON_PRACTICE);
     let table = Table(dust);
+    let method = match job.dust.method {
+        DustMethod::Water => "water",
+        DustMethod::Shroud => "shroud",
+        DustMethod::None => "none",
+    };
     let values = [
         // 1e6 mm² to a square metre.
-        ("face", number(work.sawn_face_mm2 / 1e6, 2)),
-        ("minutes", number(work.trigger_minutes.ceil(), 0)),
-        ("grams", number(stone_g, 0)),
-        ("airflow", number(dust.least_airflow_m3h, 0)),
-        ("disc", number(dust.widest_disc_mm, 0)),
+        ("face", Value::number(work.sawn_face_mm2 / 1e6, 2)),
+        ("minutes", Value::number(work.trigger_minutes.ceil(), 0)),
+        ("grams", Value::of(stone_g, Unit::Gram).decimals(0)),
+        (
+            "airflow",
+            Value::of(dust.least_airflow_m3h, Unit::Airflow).decimals(0),
+        ),
+        ("disc", Value::size(dust.widest_disc_mm)),
+        ("method", Value::Case(method)),
     ];
-    let step = |phrase: &'static Phrase, state, table| {
-        let said = Said {
-            phrase,
-            values: values.to_vec(),
-        };
-        Step {
-            id: phrase.id,
-            what: phrase.title.into(),
-            how: said.put_into(phrase.detail),
-            state,
-            table,
-            said,
-        }
+    let step = |phrase: &'static Phrase, state, table| Step {
+        id: phrase.id,
+        message: Message::new(phrase.id, values.to_vec()),
+        state,
+        table,
     };
-    vec![
+    let steps = vec![
         step(&LESS, State::done_if(!work.cuts()), table.in_short_shift()),
         step(&SHOP, State::done_if(!work.cuts()), None),
         step(
@@ -155,7 +130,21 @@ pub(in crate::hazard) fn list(
             State::done_if(respirator.enough == Enough::Yes),
             None,
         ),
-    ]
+    ];
+    say_open(&steps, notes);
+    steps
+}
+
+/// Every open step before the mask in one open point; the mask has findings of its own.
+fn say_open(steps: &[Step], notes: &mut Notes) {
+    let open = steps
+        .iter()
+        .filter(|s| s.state == State::Open && s.id != MASK.id);
+    let what: Vec<Value> = open.map(|s| s.message.clone().into()).collect();
+    if !what.is_empty() {
+        let what = [("what", Value::List(what))];
+        notes.open_on(&OPEN, &doc::COMMON_PRACTICE, what);
+    }
 }
 
 /// What the regulator's table would answer if one thing were otherwise.

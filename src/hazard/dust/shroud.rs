@@ -3,12 +3,13 @@
 use serde::Serialize;
 
 use super::DustReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{CFM_PER_INCH, least_airflow_m3h};
 use crate::tables::record::{Example, Record};
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -25,19 +26,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const UNKNOWN: Phrase = Phrase {
-    id: "shroud-airflow-unknown",
-    title: "airflow of the extractor is not known",
-    detail: "Airflow not known, a {disc} mm disc asks for at least {asks} m³/h. Without it the \
-             shroud's control is not proven: read the extractor's plate and enter dust.airflow, or cut \
-             wet.",
-};
-const TOO_SMALL: Phrase = Phrase {
-    id: "shroud-airflow-too-small",
-    title: "extractor moves {has} m³/h, the disc asks for {asks}",
-    detail: "Airflow {has} m³/h, least {asks} m³/h for a {disc} mm disc. Use a stronger extractor, a smaller \
-             disc, or cut wet.",
-};
+const UNKNOWN: Phrase = Phrase::of_job("shroud-airflow-unknown")
+    .harm(Harm::KillsLater)
+    .key("dust.airflow");
+const TOO_SMALL: Phrase = Phrase::of_job("shroud-airflow-too-small")
+    .harm(Harm::KillsLater)
+    .key("dust.airflow");
 
 fn example() -> Example {
     const DISC_MM: f64 = 125.0;
@@ -79,13 +73,16 @@ pub(super) fn assess(job: &Job, report: &DustReport, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("has", number(report.airflow_m3h, 0)),
-        ("asks", number(report.least_airflow_m3h, 0)),
-        ("disc", number(report.widest_disc_mm, 0)),
+        (
+            "has",
+            Value::of(report.airflow_m3h, Unit::Airflow).decimals(0),
+        ),
+        ("asks", Value::number(report.least_airflow_m3h, 0)),
+        ("disc", Value::size(report.widest_disc_mm)),
     ];
     match airflow(report.airflow_m3h, report.least_airflow_m3h) {
-        Airflow::Unknown => notes.stop_on(&UNKNOWN, &doc::OSHA_AIRFLOW, &values),
-        Airflow::TooSmall => notes.stop_on(&TOO_SMALL, &doc::OSHA_AIRFLOW, &values),
+        Airflow::Unknown => notes.stop_on(&UNKNOWN, &doc::OSHA_AIRFLOW, values.clone()),
+        Airflow::TooSmall => notes.stop_on(&TOO_SMALL, &doc::OSHA_AIRFLOW, values.clone()),
         Airflow::Enough => {}
     }
 }

@@ -1,11 +1,13 @@
 //! Work that is in no row of the regulator's table.
 
 use super::DustReport;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
+use crate::hazard::respirator::Required;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, Site, TableAnswer, Tool, lookup};
 use crate::tables::record::{Example, Record};
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -24,20 +26,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const INDOORS: Phrase = Phrase {
-    id: "not-in-table-indoors",
-    title: "not in the regulator's table: exposure must be assessed",
-    detail: "This machine, this control, indoors, {hours} h of the day: no row. Nobody has published which \
-             respirator is enough. Outdoors has rows for water and for a shroud: change place or control to \
-             one that the table lists, or have the exposure assessed by a competent person.",
-};
-const OUTDOORS: Phrase = Phrase {
-    id: "not-in-table",
-    title: "not in the regulator's table: exposure must be assessed",
-    detail: "This machine, this control, outdoors, {hours} h of the day: no row. Nobody has published which \
-             respirator is enough. Change the control to one that the table lists for this machine, or have \
-             the exposure assessed by a competent person.",
-};
+const INDOORS: Phrase = Phrase::of_job("not-in-table-indoors")
+    .harm(Harm::KillsLater)
+    .key("dust.where");
+const OUTDOORS: Phrase = Phrase::of_job("not-in-table")
+    .harm(Harm::KillsLater)
+    .key("dust.method");
 
 fn example() -> Example {
     let answer = |hours| match lookup(Tool::HandSaw, Control::Water, Site::Outdoors, hours) {
@@ -57,15 +51,15 @@ fn example() -> Example {
     }
 }
 
-/// Said where the table is consulted and has no row.
-pub(super) fn assess(report: &DustReport, notes: &mut Notes) {
-    if report.table_answer != Some(TableAnswer::NotInTable) {
+/// An open point where a control works and the table that decides has no row.
+pub(in crate::hazard) fn assess(report: &DustReport, required: Required, notes: &mut Notes) {
+    if report.control == Control::Nothing || required != Required::MustBeAssessed {
         return;
     }
     let phrase = match report.site {
         Site::Indoors => &INDOORS,
         Site::Outdoors => &OUTDOORS,
     };
-    let values = [("hours", number(report.task_hours, 1))];
-    notes.caution_on(phrase, &doc::OSHA_TABLE_1, &values);
+    let values = [("hours", Value::number(report.task_hours, 1))];
+    notes.open_on(phrase, &doc::OSHA_TABLE_1, &values);
 }

@@ -1,10 +1,10 @@
 //! Dry cutting with nothing to hold the dust.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job};
 use crate::tables::documents as doc;
-use crate::tables::measured_dust::{AKBAR_2007, COOPER_2015};
+use crate::tables::documents::{AKBAR_2007, COOPER_2015};
 use crate::tables::record::Record;
 
 /// The record.
@@ -17,22 +17,24 @@ pub static RECORD: Record = Record {
     what_to_do: "Have it cut wet by a shop, or use water on a machine rated for it, or a shroud with an \
                  extractor strong enough for the disc.",
     sources: &[&doc::OSHA_TABLE_1, &COOPER_2015, &AKBAR_2007],
-    phrases: &[NOTHING],
+    phrases: &[NOTHING, NO_FLOW],
     ..Record::HAZARD
 };
 
-const NOTHING: Phrase = Phrase {
-    id: "no-dust-control",
-    title: "dry cutting with nothing to hold the dust",
-    detail: "Dust control: none, at least one of two is asked for. Use water on a machine rated for it, or a \
-             shroud with an extractor strong enough for the disc, or have it cut wet by a shop. Dry and \
-             unshrouded is in no row of the table; no respirator makes up for it, and it reaches everybody \
-             nearby.",
-};
+const NOTHING: Phrase = Phrase::of_job("no-dust-control")
+    .harm(Harm::KillsLater)
+    .key("dust.method");
 
-/// Always a stop.
+const NO_FLOW: Phrase = Phrase::of_job("no-water-flow")
+    .harm(Harm::KillsLater)
+    .key("dust.water");
+
+/// Always a stop; water without a flow is dry cutting.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    if job.dust.method == DustMethod::None {
+    let dust = &job.dust;
+    if dust.method == DustMethod::Water && !dust.is_wet() {
+        notes.stop_on(&NO_FLOW, &doc::OSHA_TABLE_1, &[]);
+    } else if dust.method == DustMethod::None {
         notes.stop_on(&NOTHING, &doc::OSHA_TABLE_1, &[]);
     }
 }

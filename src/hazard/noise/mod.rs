@@ -138,14 +138,13 @@ pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> NoiseReport {
     notes.used(report.values.source);
     notes.used(&doc::NIOSH_NOISE);
     exposure::assess(&report, notes);
-    protection::assess(&report, notes);
     report
 }
 
 fn report(job: &Job, work: &Work) -> NoiseReport {
     let record = job.region.record();
     let (values, level) = (record.noise, job.machine.noise_db);
-    let hours = work.hours() + job.dust.hours_today;
+    let hours = work.hours_a_day(job) + job.dust.hours_today;
     let spells: Vec<NoiseSpell> = job.today.iter().map(spell).collect();
     let mut day = vec![(level, hours)];
     day.extend(spells.iter().map(|s| (s.level_db, s.minutes / MIN_PER_H)));

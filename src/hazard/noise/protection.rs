@@ -2,10 +2,11 @@
 
 use super::NoiseReport;
 use super::protector::Rating;
-use crate::diag::{Phrase, number};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::{Arg, Unit, Value};
 
 /// Level at the ear below which warnings and calls are missed, dB(A) (EN 458, quoted).
 pub const TOO_QUIET_DB: f64 = 70.0;
@@ -32,71 +33,59 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const UNKNOWN: Phrase = Phrase {
-    id: "protector-unknown",
-    title: "hearing protector not known",
-    detail: "{level} dB(A) at the ear while cutting, {duty} dB(A) over the day makes protection a \
-             duty; what is worn against it nobody said. Read SNR, H M L or NRR on the box and enter it \
-             in [protector].",
-};
-const WEAK: Phrase = Phrase {
-    id: "protector-too-weak",
-    title: "hearing protector too weak: {day} dB(A) over the day under it",
-    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear, {day} over \
-             the day, at most {duty}. A protector with a higher rating, plugs under muffs, or fewer \
-             minutes.",
-};
-const STRONG: Phrase = Phrase {
-    id: "protector-too-strong",
-    title: "hearing protector too strong: {ear} dB(A) at the ear",
-    detail: "{level} dB(A) while cutting, {holds} dB held back{borrowed}: {ear} at the ear. Below \
-             {quiet} dB(A) calls and warnings are missed: agree on hand signs, or take one with a \
-             lower rating.",
-};
-const FOREIGN: Phrase = Phrase {
-    id: "protector-foreign-rating",
-    title: "the protector's rating is not the one that is reckoned with here",
-    detail: "SNR, H M L (EN 352) and NRR (American) are tested differently and never exchanged. It was \
-             reckoned by its own scheme, the stricter way: {holds} dB held back. Ask for the rating \
-             that counts where you are.",
-};
+const UNKNOWN: Phrase = Phrase::of_job("protector-unknown")
+    .harm(Harm::Lasting)
+    .key("protector");
+const WEAK: Phrase = Phrase::of_job("protector-too-weak")
+    .harm(Harm::Lasting)
+    .key("protector");
+const STRONG: Phrase = Phrase::of_job("protector-too-strong")
+    .harm(Harm::Lasting)
+    .key("protector");
+const FOREIGN: Phrase = Phrase::of_job("protector-foreign-rating")
+    .harm(Harm::Lasting)
+    .key("protector");
 
-/// Said when the day needs protection and it is not right.
-pub(super) fn assess(report: &NoiseReport, notes: &mut Notes) {
+/// What is wrong with the protector of a day that needs one; whether anything is.
+pub(super) fn assess(report: &NoiseReport, notes: &mut Notes) -> bool {
     let protector = &report.protector;
     let values = values(report);
     let rule = protector.rule.source;
     let Some(at_ear) = protector.at_ear_db else {
-        notes.caution_on(&UNKNOWN, report.values.source, &values);
-        return;
+        notes.open_on(&UNKNOWN, report.values.source, &values);
+        return true;
     };
     notes.used(rule);
     if protector.niosh_holds_db.is_some() {
         notes.used(&doc::NIOSH_PROTECTOR);
     }
     if protector.rating == Rating::Foreign {
-        notes.caution_on(&FOREIGN, rule, &values);
+        notes.warn_on(&FOREIGN, rule, values.clone());
     }
-    if protector
-        .day_at_ear_db
-        .is_some_and(|day| day > report.values.duty_db)
-    {
-        notes.caution_on(&WEAK, rule, &values);
+    let weak = protector.day_at_ear_db;
+    if weak.is_some_and(|day| day > report.values.duty_db) {
+        notes.warn_on(&WEAK, rule, values.clone());
     } else if at_ear < TOO_QUIET_DB {
-        notes.caution_on(&STRONG, &doc::EN_458, &values);
+        notes.warn_on(&STRONG, &doc::EN_458, values.clone());
+    } else {
+        return protector.rating == Rating::Foreign;
     }
+    true
 }
 
-fn values(report: &NoiseReport) -> [(&'static str, String); 7] {
+fn values(report: &NoiseReport) -> [Arg; 7] {
     let protector = &report.protector;
-    let shown = |level: Option<f64>| number(level.unwrap_or(0.0), 0);
+    let shown = |level: Option<f64>| Value::number(level.unwrap_or(0.0), 0);
     [
-        ("level", number(report.level_db, 0)),
-        ("duty", number(report.values.duty_db, 0)),
-        ("holds", number(protector.holds_db.unwrap_or(0.0), 1)),
+        (
+            "level",
+            Value::of(report.level_db, Unit::Decibel).decimals(0),
+        ),
+        ("duty", Value::number(report.values.duty_db, 0)),
+        ("holds", Value::number(protector.holds_db.unwrap_or(0.0), 1)),
         ("ear", shown(protector.at_ear_db)),
         ("day", shown(protector.day_at_ear_db)),
-        ("quiet", number(TOO_QUIET_DB, 0)),
-        ("borrowed", protector.rule.standing.words().to_owned()),
+        ("quiet", Value::of(TOO_QUIET_DB, Unit::Decibel).decimals(0)),
+        ("borrowed", Value::term(protector.rule.standing.words())),
     ]
 }

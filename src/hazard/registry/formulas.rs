@@ -7,15 +7,16 @@ use crate::cut::disc::{deepest_mm, half_length};
 use crate::cut::tangents::polygon_corner;
 use crate::geom::{Outline, Point, Region};
 use crate::handle::axes::Axes;
-use crate::handle::bend::{Beam, Lie, Slice};
-use crate::handle::guideline::{L23_TEAM, NIOSH_EQUATION, TEAM_OF_FOUR, team_factor};
+use crate::handle::bend::{Beam, Orientation, PlateSection};
+use crate::handle::guideline::team_factor;
 use crate::handle::niosh::{Task, US_CUSTOMARY, recommended_weight_limit};
-use crate::handle::plate::{Spring, linear, settled};
-use crate::handle::strip::Strip;
+use crate::handle::plate::{Spring, bilateral, unilateral};
+use crate::handle::strip::BeamProfile;
 use crate::hazard::crush::area_mass_kg_m2;
 use crate::job::{Bond, Disc, DiscUse};
 use crate::tables::disc::BORE_MM;
 use crate::tables::documents as doc;
+use crate::tables::documents::{L23_TEAM, NIOSH_EQUATION, TEAM_OF_FOUR};
 use crate::tables::record::{Example, Record};
 
 /// Every formula of the stages before.
@@ -131,7 +132,7 @@ pub(super) static OF_STAGES: &[Record] = &[
         why: "Flat, only the thickness resists; on edge, the depth: far less stress.",
         what_to_do: "Compare with strength over safety factor. The best two supports of a plain strip \
                      stand 0.2071 of its length from its ends.",
-        sources: &[&doc::GERE, &crate::tables::stones::sources::BEALL],
+        sources: &[&doc::GERE, &doc::BEALL],
         formula: "σ = 6·M/(b·t²) flat, 6·M/(t·b²) on edge, MPa",
         example: Some(strip),
         ..Record::FORMULA
@@ -225,8 +226,8 @@ fn shares() -> Example {
         let words: Vec<String> = forces.iter().map(|force| format!("{force:.1}")).collect();
         words.join(", ")
     };
-    let pulling = linear(&springs, 100.0, load_at);
-    let pushing = settled(&springs, 100.0, load_at).forces;
+    let pulling = bilateral(&springs, 100.0, load_at);
+    let pushing = unilateral(&springs, 100.0, load_at).forces;
     let pushing = pushing.iter().map(|force| force.unwrap_or(0.0)).collect();
     Example {
         given: "100 t on four equal springs at the corners of 6 × 4 ft, 2 and 1 ft off the centre"
@@ -265,15 +266,16 @@ fn strip() -> Example {
     let outline = Outline::polygon(&corners.map(|(x, y)| Point::new(x, y)));
     let stress = outline.map_or(0.0, |outline| {
         let region = Region::solid(outline);
-        let strip = Strip::new(&region, Axes::of(&region));
-        let slice = Slice {
+        let strip = BeamProfile::new(&region, Axes::of(&region));
+        let slice = PlateSection {
             // 10.28 kN/m over the width.
             weight_n_per_mm2: 10.28 / WIDTH,
             thickness_mm: 22.0,
         };
         let inset = 0.2071 * LENGTH;
         let beam = Beam::new(&strip, slice);
-        beam.worst(Lie::Flat, [inset, LENGTH - inset]).stress_mpa
+        beam.worst(Orientation::Flat, [inset, LENGTH - inset])
+            .stress_mpa
     });
     Example {
         given: "a strip 915 × 305 × 22 mm, 10.28 kN/m, supports 0.2071 of the length from its ends (Gere)".into(),

@@ -6,8 +6,8 @@ mod checks;
 mod formulas;
 
 use super::{
-    bound, cold, crush, disc, dust, limit, noise, respirator, rules, silica, slurry, stone, supply,
-    sweeping, switch, vibration,
+    bound, cold, crush, disc, dust, noise, respirator, rules, silica, slurry, standing, stone,
+    supply, sweeping, switch, vibration,
 };
 use crate::tables::record::Record;
 
@@ -35,7 +35,7 @@ pub static HAZARDS: &[&Record] = &[
     &dust::table::RECORD,
     &dust::indoors::RECORD,
     &bound::RECORD,
-    &limit::RECORD,
+    &respirator::filter::RECORD,
     &respirator::nuisance::RECORD,
     &respirator::missing::RECORD,
     &respirator::scheme::RECORD,
@@ -43,6 +43,7 @@ pub static HAZARDS: &[&Record] = &[
     &respirator::mark::RECORD,
     &respirator::fit::RECORD,
     &disc::speed::RECORD,
+    &disc::larger::RECORD,
     &disc::rim::RECORD,
     &disc::bore::RECORD,
     &disc::resin::RECORD,
@@ -61,6 +62,15 @@ pub static HAZARDS: &[&Record] = &[
     &crush::FLOOR,
     &sweeping::RECORD,
     &slurry::RECORD,
+    &standing::BYSTANDERS,
+    &standing::INTAKES,
+    &standing::HEIGHT,
+    &standing::EYES,
+    &standing::SWITCHES,
+    &standing::LEADS,
+    &standing::LEANING,
+    &standing::NOT_FOR,
+    &standing::FIRST_AID,
 ];
 
 /// The formulas of the hazards.

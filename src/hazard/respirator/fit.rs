@@ -1,12 +1,13 @@
 //! A tight mask that was not fit-tested.
 
 use super::{RespiratorReport, tight};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
-use crate::tables::respirator::MaskScheme;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,33 +22,21 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const UNTESTED: Phrase = Phrase {
-    id: "respirator-not-fit-tested",
-    title: "the mask was not fit-tested on its wearer",
-    detail: "{mask}: its factor counts only after a fit test and on clean-shaven skin; until then it \
-             cannot be counted on. Have it tested, or use a powered hood.",
-};
-const SHAVEN: Phrase = Phrase {
-    id: "respirator-clean-shaven",
-    title: "clean-shaven on the day, seal checked each time",
-    detail: "{mask}: fit-tested, and that holds on clean-shaven skin only, stubble counts as a beard. \
-             Check the seal each time it is put on; a new size or make, or another face, needs a new \
-             test.",
-};
+const UNTESTED: Phrase = Phrase::of_job("respirator-not-fit-tested")
+    .harm(Harm::KillsLater)
+    .key("dust.mask_fit_tested");
+const SHAVEN: Phrase = Phrase::of_every_job("respirator-clean-shaven").harm(Harm::KillsLater);
 
 /// Said for every tight mask.
 pub(super) fn assess(job: &Job, report: &RespiratorReport, notes: &mut Notes) {
     if !tight(job.dust.respirator) {
         return;
     }
-    let source = match report.scheme {
-        MaskScheme::Us => &doc::OSHA_MASKS,
-        MaskScheme::Uk | MaskScheme::Strictest => &doc::UK_MASKS,
-    };
-    let phrase = if job.dust.mask_fit_tested {
-        &SHAVEN
+    let source = job.region.record().masks.source;
+    let values = [("mask", Value::term(report.at_hand))];
+    if job.dust.mask_fit_tested {
+        notes.check(Moment::Before, &SHAVEN, source, &values);
     } else {
-        &UNTESTED
-    };
-    notes.caution_on(phrase, source, &[("mask", report.at_hand.to_owned())]);
+        notes.open_on(&UNTESTED, source, &values);
+    }
 }

@@ -1,11 +1,13 @@
 //! A powered respirator whose class mark nobody read.
 
 use super::{Required, RespiratorReport};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
+use crate::tables::documents::{UK_MEMORY, UK_QUOTED};
 use crate::tables::record::Record;
-use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
+use crate::tables::respirator::Assigned;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,13 +23,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const UNREAD: Phrase = Phrase {
-    id: "respirator-class",
-    title: "read the class marked on the {mask}",
-    detail: "Its factor is {least} to {most} by class ({marks}), {apf} or more asked for{borrowed}. It \
-             counts as {least} until the mark is entered as dust.respirator: use one marked for {apf} \
-             or more.",
-};
+const UNREAD: Phrase = Phrase::of_job("respirator-class")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
 
 /// Said when the lowest mark would be too little and the highest enough.
 pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
@@ -47,12 +45,12 @@ pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("mask", report.at_hand.to_owned()),
-        ("least", least.to_string()),
-        ("most", most.to_string()),
-        ("marks", marks.to_owned()),
-        ("apf", apf.to_string()),
-        ("borrowed", report.required_standing.words().to_owned()),
+        ("mask", Value::term(report.at_hand)),
+        ("least", least.to_string().into()),
+        ("most", most.to_string().into()),
+        ("marks", Value::term(marks)),
+        ("apf", apf.to_string().into()),
+        ("borrowed", Value::term(report.required_standing.words())),
     ];
-    notes.caution_on(&UNREAD, source, &values);
+    notes.open_on(&UNREAD, source, &values);
 }

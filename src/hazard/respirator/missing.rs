@@ -1,11 +1,12 @@
 //! No respirator at hand.
 
 use super::{Required, RespiratorReport};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Respirator};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -19,39 +20,32 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const MISSING: Phrase = Phrase {
-    id: "respirator-missing",
-    title: "no respirator at hand",
-    detail: "Respirator: none, factor {apf} or more asked for{borrowed}. First the open steps of the \
-             order of controls; then get one that fits its wearer, and enter dust.respirator.",
-};
-const UNSETTLED: Phrase = Phrase {
-    id: "respirator-missing-unassessed",
-    title: "no respirator at hand, and nothing settles which is enough",
-    detail: "Respirator: none; factor not settled by anything published: exposure must be assessed. \
-             First the open steps of the order of controls; then have it assessed, get the respirator \
-             that follows, and enter dust.respirator.",
-};
-const NONE_ASKED: Phrase = Phrase {
-    id: "respirator-none-asked",
-    title: "no respirator at hand; the table asks for none here",
-    detail: "Respirator: none, none asked for by the table{borrowed}. The table holds only while its \
-             control works without a fault: have one ready, and wear it whenever dust is seen and for \
-             cleaning up.",
-};
+const MISSING: Phrase = Phrase::of_job("respirator-missing")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
+const UNSETTLED: Phrase = Phrase::of_job("respirator-missing-unassessed")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
+const NONE_ASKED: Phrase = Phrase::of_job("respirator-none-asked")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
 
 /// A stop, unless the table asks for none.
 pub(super) fn assess(job: &Job, report: &RespiratorReport, notes: &mut Notes) {
     if job.dust.respirator != Respirator::None {
         return;
     }
-    let borrowed = ("borrowed", report.required_standing.words().to_owned());
+    let borrowed = ("borrowed", Value::term(report.required_standing.words()));
     let source = report.required_source;
     match report.required {
-        Required::NoneAsked => notes.caution_on(&NONE_ASKED, source, &[borrowed]),
+        Required::NoneAsked => notes.open_on(&NONE_ASKED, source, &[borrowed]),
         Required::MustBeAssessed => notes.stop_on(&UNSETTLED, source, &[borrowed]),
         Required::AtLeast(apf) => {
-            notes.stop_on(&MISSING, source, &[borrowed, ("apf", apf.to_string())]);
+            notes.stop_on(
+                &MISSING,
+                source,
+                &[borrowed, ("apf", apf.to_string().into())],
+            );
         }
     }
 }

@@ -1,5 +1,6 @@
 //! The respirator that is asked for and the one at hand: the report, and one file for each hazard.
 
+pub mod filter;
 pub mod fit;
 pub mod mark;
 pub mod missing;
@@ -9,16 +10,17 @@ pub mod weak;
 
 use serde::Serialize;
 
-use super::dust::DustReport;
+use super::dust::{DustReport, table};
 use super::notes::Notes;
-use super::stone::wet_rule_applies;
+use super::stone::{asks_for_mask, high_exposure};
 use crate::job::{Job, Respirator};
 use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::dust_control::{Control, TableAnswer};
 use crate::tables::record::{Example, Record};
-use crate::tables::region::Standing;
-use crate::tables::respirator::{Assigned, HSE_WORKTOP_APF, MaskClass, MaskScheme, assigned};
+use crate::tables::region::{RespiratorBasis, Standing};
+use crate::tables::respirator::{Assigned, MaskClass, MaskScheme, assigned};
+use crate::words::Value;
 
 /// Highest concentration a respirator may be worn in.
 pub static MOST: Record = Record {
@@ -41,6 +43,11 @@ fn example() -> Example {
         result: format!("{}; {}; {} mg/m³", at(10), at(25), at(50)),
     }
 }
+
+/// Least factor on worktops where Table 1 asks for none: a half mask of the American scheme
+/// (judgement: the row holds for short jobs that are not regular, and respirable quartz was measured
+/// above the recommended limit even wet).
+const WORKTOP_APF: u16 = 10;
 
 /// What protection factor is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -142,33 +149,18 @@ pub fn max_use_concentration(apf: u16, limit: f64) -> f64 {
 
 /// The class of a respirator; nothing when there is none.
 const fn class(respirator: Respirator) -> Option<MaskClass> {
-    Some(match respirator {
-        Respirator::None | Respirator::Nuisance => return None,
-        Respirator::Ffp2 => MaskClass::Ffp2,
-        Respirator::Ffp3 => MaskClass::Ffp3,
-        Respirator::N95 => MaskClass::N95,
-        Respirator::P100 => MaskClass::P100,
-        Respirator::HalfMaskP3 => MaskClass::HalfMaskP3,
-        Respirator::FullFace => MaskClass::FullFace,
-        Respirator::PoweredHood => MaskClass::PoweredHood,
-        Respirator::Th1 => MaskClass::Th1,
-        Respirator::Th2 => MaskClass::Th2,
-        Respirator::Th3 => MaskClass::Th3,
-        Respirator::PoweredMask => MaskClass::PoweredMask,
-        Respirator::Tm1 => MaskClass::Tm1,
-        Respirator::Tm2 => MaskClass::Tm2,
-        Respirator::Tm3 => MaskClass::Tm3,
-        Respirator::PoweredHalfMask => MaskClass::PoweredHalfMask,
-        Respirator::PoweredFullFace => MaskClass::PoweredFullFace,
-    })
+    match respirator {
+        Respirator::None | Respirator::Nuisance => None,
+        Respirator::Mask(class) => Some(class),
+    }
 }
 
 /// The name that a sheet prints.
 const fn name(respirator: Respirator) -> &'static str {
-    match (respirator, class(respirator)) {
-        (Respirator::Nuisance, _) => "paper or cloth mask without a class",
-        (_, Some(class)) => class.name(),
-        (_, None) => "none",
+    match respirator {
+        Respirator::None => "none",
+        Respirator::Nuisance => "paper or cloth mask without a class",
+        Respirator::Mask(class) => class.name(),
     }
 }
 
@@ -190,24 +182,35 @@ pub(super) fn assess(job: &Job, dust: &DustReport, notes: &mut Notes) -> Respira
     if let Some(source) = report.assigned.and_then(Assigned::source) {
         notes.used(source);
     }
+    table::assess(dust, report.required, notes);
+    filter::assess(job, notes);
     nuisance::assess(job, &report, notes);
     missing::assess(job, &report, notes);
     scheme::assess(&report, notes);
     weak::assess(&report, notes);
     mark::assess(&report, notes);
     fit::assess(job, &report, notes);
+    if let (Enough::Yes, Required::AtLeast(apf)) = (report.enough, report.required) {
+        let has = report.assigned.map_or(0, Assigned::least);
+        let values = [
+            ("mask", Value::term(report.at_hand)),
+            ("has", Value::number(has.into(), 0)),
+            ("apf", Value::number(apf.into(), 0)),
+        ];
+        notes.settle("settled-mask", report.required_source, values);
+    }
     report
 }
 
 fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
     let rule = job.region.record().masks;
-    let (required, required_source) = required(job, dust);
+    let (required, required_standing, required_source) = required(job, dust);
     let given = class(job.dust.respirator).map(|class| assigned(rule.scheme, class));
     let least = given.map_or(0, Assigned::least);
     let fits = !tight(job.dust.respirator) || job.dust.mask_fit_tested;
     RespiratorReport {
         required,
-        required_standing: standing(job, required_source),
+        required_standing,
         required_source,
         at_hand: name(job.dust.respirator),
         scheme: rule.scheme,
@@ -224,36 +227,37 @@ fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
     }
 }
 
-/// What is asked for, and by whom.
-fn required(job: &Job, dust: &DustReport) -> (Required, &'static Source) {
+/// What is asked for, whether it is the region's own rule, and its source.
+fn required(job: &Job, dust: &DustReport) -> (Required, Standing, &'static Source) {
+    let rule = job.region.record().respirator;
     if dust.control == Control::Nothing {
-        return (Required::MustBeAssessed, &doc::OSHA_TABLE_1);
+        return (Required::MustBeAssessed, rule.standing, &doc::OSHA_TABLE_1);
     }
-    if wet_rule_applies(job) {
-        let rule = job.region.record().engineered_stone;
-        return (Required::MustBeAssessed, rule.source);
+    if let Some(high) = high_exposure(job) {
+        return (Required::AtLeast(high.apf), Standing::Own, high.source);
     }
-    let table = match dust.table_answer {
-        Some(TableAnswer::NoRespirator) => Required::NoneAsked,
-        Some(TableAnswer::Apf(apf)) => Required::AtLeast(apf),
-        Some(TableAnswer::NotInTable) | None => Required::MustBeAssessed,
-    };
-    match (job.region.record().masks.scheme, table) {
-        (MaskScheme::Us, table) => (table, &doc::OSHA_TABLE_1),
-        (MaskScheme::Strictest, Required::AtLeast(apf)) if apf > HSE_WORKTOP_APF => {
-            (Required::AtLeast(apf), &doc::OSHA_TABLE_1)
+    let settled = |required| (required, rule.standing, rule.source);
+    match (rule.by, dust.table_answer) {
+        (RespiratorBasis::Least(apf) | RespiratorBasis::LeastWithFinestFilter(apf), _) => {
+            settled(Required::AtLeast(apf))
         }
-        (MaskScheme::Uk | MaskScheme::Strictest, _) => {
-            (Required::AtLeast(HSE_WORKTOP_APF), &doc::HSE_STONEMASONRY)
+        (RespiratorBasis::Greater(least), answer) => match answer {
+            Some(TableAnswer::Apf(apf)) if apf > least => (
+                Required::AtLeast(apf),
+                Standing::Borrowed,
+                &doc::OSHA_TABLE_1,
+            ),
+            _ => settled(Required::AtLeast(least)),
+        },
+        (RespiratorBasis::Table1, Some(TableAnswer::Apf(apf))) => settled(Required::AtLeast(apf)),
+        (RespiratorBasis::Table1, Some(TableAnswer::NoRespirator)) if asks_for_mask(job) => (
+            Required::AtLeast(WORKTOP_APF),
+            rule.standing,
+            &doc::OSHA_WORKTOPS,
+        ),
+        (RespiratorBasis::Table1, Some(TableAnswer::NoRespirator)) => settled(Required::NoneAsked),
+        (RespiratorBasis::Table1, Some(TableAnswer::NotInTable) | None) => {
+            settled(Required::MustBeAssessed)
         }
-    }
-}
-
-/// Whose rule it is: the region's own where its masks are, unless it looks at another's table.
-fn standing(job: &Job, source: &'static Source) -> Standing {
-    let masks = job.region.record().masks;
-    match masks.scheme {
-        MaskScheme::Uk if source == &doc::OSHA_TABLE_1 => Standing::Borrowed,
-        _ => masks.standing,
     }
 }

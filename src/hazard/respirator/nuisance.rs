@@ -1,7 +1,7 @@
 //! A nuisance mask is no respirator.
 
 use super::RespiratorReport;
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Respirator};
 use crate::tables::documents as doc;
@@ -21,12 +21,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const NUISANCE: Phrase = Phrase {
-    id: "nuisance-mask",
-    title: "a mask without a class is no respirator",
-    detail: "Factor 0: it carries no class, and fine dust goes through it and round it. It is counted as no \
-             respirator at all. Get one with a class that counts here, and enter dust.respirator.",
-};
+const NUISANCE: Phrase = Phrase::of_job("nuisance-mask")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
 
 /// A stop, whatever the table asks for: whoever wears one believes to be protected.
 pub(super) fn assess(job: &Job, report: &RespiratorReport, notes: &mut Notes) {

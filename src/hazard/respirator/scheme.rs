@@ -1,11 +1,13 @@
 //! A respirator that the region's scheme has no row for.
 
 use super::{Required, RespiratorReport};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
+use crate::tables::documents::{UK_MEMORY, UK_QUOTED};
 use crate::tables::record::Record;
-use crate::tables::respirator::{Assigned, UK_MEMORY, UK_QUOTED};
+use crate::tables::respirator::Assigned;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -21,19 +23,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const FOREIGN: Phrase = Phrase {
-    id: "respirator-not-in-scheme",
-    title: "{mask} has no factor in this region's scheme",
-    detail: "{mask}: factor 0 here, one asked for{borrowed}. Factors of two schemes are never mixed; a \
-             mask without a row in this one counts as none. First the open steps of the order of \
-             controls; then one that is approved where you are.",
-};
-const FOREIGN_UNASKED: Phrase = Phrase {
-    id: "respirator-unlisted",
-    title: "{mask} has no factor in this region's scheme",
-    detail: "Factor 0, none asked for by the table{borrowed}. It may well hold dust back, but no rule \
-             here counts it: ask for one that is approved where you are.",
-};
+const FOREIGN: Phrase = Phrase::of_job("respirator-not-in-scheme")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
+const FOREIGN_UNASKED: Phrase = Phrase::of_job("respirator-unlisted")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
 
 /// A stop where a factor is asked for.
 pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
@@ -41,12 +36,14 @@ pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("mask", report.at_hand.to_owned()),
-        ("borrowed", report.required_standing.words().to_owned()),
+        ("mask", Value::term(report.at_hand)),
+        ("borrowed", Value::term(report.required_standing.words())),
     ];
     let source = report.required_source;
     match report.required {
-        Required::NoneAsked => notes.caution_on(&FOREIGN_UNASKED, source, &values),
-        Required::AtLeast(_) | Required::MustBeAssessed => notes.stop_on(&FOREIGN, source, &values),
+        Required::NoneAsked => notes.warn_on(&FOREIGN_UNASKED, source, values.clone()),
+        Required::AtLeast(_) | Required::MustBeAssessed => {
+            notes.stop_on(&FOREIGN, source, values.clone());
+        }
     }
 }

@@ -1,11 +1,12 @@
 //! A respirator that is not strong enough.
 
 use super::{Required, RespiratorReport};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 use crate::tables::respirator::Assigned;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -20,13 +21,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const WEAK: Phrase = Phrase {
-    id: "respirator-below-required",
-    title: "{mask} counts as factor {has} here, {apf} asked for",
-    detail: "{mask}: factor {has}, {apf} or more asked for{borrowed}. First the open steps of the \
-             order of controls: a stronger control comes before a stronger mask. Then a respirator \
-             with a factor of {apf} or more; factors of two schemes are never mixed.",
-};
+const WEAK: Phrase = Phrase::of_job("respirator-below-required")
+    .harm(Harm::KillsLater)
+    .key("dust.respirator");
 
 /// A stop when even its best mark is too little.
 pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
@@ -37,10 +34,10 @@ pub(super) fn assess(report: &RespiratorReport, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("mask", report.at_hand.to_owned()),
-        ("has", given.most().to_string()),
-        ("apf", apf.to_string()),
-        ("borrowed", report.required_standing.words().to_owned()),
+        ("mask", Value::term(report.at_hand)),
+        ("has", given.most().to_string().into()),
+        ("apf", apf.to_string().into()),
+        ("borrowed", Value::term(report.required_standing.words())),
     ];
-    notes.stop_on(&WEAK, report.required_source, &values);
+    notes.stop_on(&WEAK, report.required_source, values.clone());
 }

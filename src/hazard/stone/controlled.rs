@@ -1,11 +1,12 @@
 //! Australia: material with 1 % silica or more is cut under control only.
 
-use super::percent;
-use crate::diag::Phrase;
+use crate::hazard::dust::DustReport;
 use crate::hazard::notes::Notes;
 use crate::job::Job;
+use crate::tables::documents as doc;
+use crate::tables::dust_control::Control;
 use crate::tables::record::Record;
-use crate::tables::regions::au;
+use crate::words::{Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -16,29 +17,17 @@ pub static RECORD: Record = Record {
     why: "Nearly every stone holds more than that.",
     what_to_do: "Water on the disc, on-tool extraction or local exhaust, for every cut and for the \
                  polishing.",
-    sources: &[&au::CONTROLLED_PROCESSING],
-    phrases: &[CONTROLLED],
+    sources: &[&doc::AU_CONTROLLED_PROCESSING],
     ..Record::HAZARD
 };
 
-const CONTROLLED: Phrase = Phrase {
-    id: "controlled-processing",
-    title: "material with 1 % silica or more: cut under control only",
-    detail: "Silica up to {share} %, threshold {threshold} %: since 1 September 2024 it is cut, ground and \
-             polished only with a control such as water, on-tool extraction or local exhaust.",
-};
-
-/// Said where there is such a rule, for all but the poorest stone.
-pub(super) fn assess(job: &Job, notes: &mut Notes) {
+/// Settled where there is such a rule and a control works; without one the job stops for that.
+pub(in crate::hazard) fn assess(job: &Job, dust: &DustReport, notes: &mut Notes) {
     let Some(from) = job.region.record().controlled_from else {
         return;
     };
-    if job.stone.silica.high < from.value {
-        return;
+    if job.stone.silica.high >= from.value && dust.control != Control::Nothing {
+        let share = Value::of(job.stone.silica.high * 100.0, Unit::Percent).decimals(0);
+        notes.settle("settled-controlled", from.source, [("share", share)]);
     }
-    let values = [
-        ("share", percent(job.stone.silica.high)),
-        ("threshold", percent(from.value)),
-    ];
-    notes.caution_on(&CONTROLLED, from.source, &values);
 }

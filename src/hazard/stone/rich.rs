@@ -1,13 +1,13 @@
 //! Natural stone rich in silica: granite, sandstone, quartzite, slate.
 
-use super::{is_engineered, is_rich, percent, wet_rule_applies};
-use crate::diag::Phrase;
+use super::{Engineered, high_exposure, is_engineered, is_rich, percent};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::job::{DustMethod, Job};
+use crate::job::Job;
+use crate::tables::documents as doc;
 use crate::tables::record::Record;
-use crate::tables::regions::us_ca;
-use crate::tables::stone::RICH_IN_SILICA;
-use crate::tables::stones::sources;
+use crate::tables::stone::{RICH_IN_SILICA, StoneKind};
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -20,52 +20,43 @@ pub static RECORD: Record = Record {
     what_to_do: "Control and respirator from the first touch to the last of the cleaning up. In California \
                  wet methods only.",
     sources: &[
-        &us_ca::WET_METHODS,
-        &sources::HSG201,
-        &sources::SWA_SILICA,
-        &sources::PORCELAIN_SILICA,
+        &doc::US_CA_HIGH_EXPOSURE,
+        &doc::HSG201,
+        &doc::SWA_SILICA,
+        &doc::PORCELAIN_SILICA,
     ],
     phrases: &[RICH, CALIFORNIA, CALIFORNIA_DRY],
     ..Record::HAZARD
 };
 
-const RICH: Phrase = Phrase {
-    id: "high-silica-stone",
-    title: "{stone} may be up to {high} % silica",
-    detail: "Silica {low} to {high} % of the stone, above {threshold} % counts as rich (California's \
-             figure, used everywhere here). Its dust scars the lungs for good: control and respirator \
-             from the first touch to the last of the cleaning up, and nobody near without one.",
-};
-const CALIFORNIA: Phrase = Phrase {
-    id: "california-silica-rule",
-    title: "stone above 10 % silica: California asks for wet methods",
-    detail: "Silica up to {high} %, threshold {threshold} %. {rule}",
-};
-const CALIFORNIA_DRY: Phrase = Phrase {
-    id: "silica-rich-stone-dry",
-    title: "stone above 10 % silica without water: California asks for wet methods",
-    detail: "Silica up to {high} %, threshold {threshold} %. {rule}",
-};
+const RICH: Phrase = Phrase::of_job("high-silica-stone").harm(Harm::KillsLater);
+const CALIFORNIA: Phrase = Phrase::of_job("california-silica-rule").harm(Harm::KillsLater);
+const CALIFORNIA_DRY: Phrase = Phrase::of_job("silica-rich-stone-dry")
+    .harm(Harm::KillsLater)
+    .key("dust.method");
 
 /// Said above the threshold; in California a dry cut is a stop.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     let rule = job.region.record().engineered_stone;
     let silica = job.stone.silica;
     let values = [
-        ("stone", job.stone.name.clone()),
-        ("low", percent(silica.low)),
-        ("high", percent(silica.high)),
-        ("threshold", percent(RICH_IN_SILICA.value)),
-        ("rule", rule.words.to_owned()),
+        ("stone", job.stone.name.clone().into()),
+        ("low", percent(silica.low).into()),
+        ("high", percent(silica.high).into()),
+        ("threshold", percent(RICH_IN_SILICA.value).into()),
+        ("rule", Value::term(rule.words)),
     ];
-    if wet_rule_applies(job) && !is_engineered(job) {
-        if job.dust.method == DustMethod::Water {
-            notes.caution_on(&CALIFORNIA, rule.source, &values);
+    if let Some(rule) = high_exposure(job)
+        && is_engineered(job) == Engineered::No
+    {
+        if job.dust.is_wet() {
+            notes.warn_on(&CALIFORNIA, rule.source, &values);
         } else {
-            notes.stop_on(&CALIFORNIA_DRY, rule.source, &values);
+            notes.stop_on(&CALIFORNIA_DRY, rule.source, values.clone());
         }
     }
-    if is_rich(job) {
-        notes.caution_on(&RICH, RICH_IN_SILICA.source, &values);
+    // Marble has an entry of its own.
+    if is_rich(job) && job.stone.kind != StoneKind::Marble {
+        notes.warn_on(&RICH, RICH_IN_SILICA.source, values.clone());
     }
 }

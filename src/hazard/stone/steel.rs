@@ -1,6 +1,6 @@
 //! Steel in the stone: sparks.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job, Steel};
 use crate::tables::documents as doc;
@@ -20,33 +20,21 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const EXTRACTOR: Phrase = Phrase {
-    id: "sparks-into-extractor",
-    title: "steel in the stone: sparks go into the extractor",
-    detail: "Steel that may be cut with an extractor running: none. Sparks set fire to its bag. Take \
-             the steel out first, keep the cuts clear of it, or cut wet.",
-};
-const SPARKS: Phrase = Phrase {
-    id: "sparks-from-steel",
-    title: "steel in the stone throws sparks",
-    detail: "Nothing that burns within 10 m (judgement), a full bucket and an extinguisher at hand, a \
-             disc that its maker allows for steel, no push. Look again for smoke an hour after the \
-             last cut.",
-};
-const UNKNOWN: Phrase = Phrase {
-    id: "steel-not-known",
-    title: "nobody has looked for steel in the stone",
-    detail: "Rods and mesh are often glued into the back of a slab. Look at the back, run a magnet \
-             along every cut line, and enter stone.steel (\"none\" or \"some\").",
-};
+const EXTRACTOR: Phrase = Phrase::of_job("sparks-into-extractor")
+    .harm(Harm::KillsNow)
+    .key("stone.steel");
+const SPARKS: Phrase = Phrase::of_job("sparks-from-steel").harm(Harm::KillsNow);
+const UNKNOWN: Phrase = Phrase::of_job("steel-not-known")
+    .harm(Harm::KillsNow)
+    .key("stone.steel");
 
 /// A stop with an extractor, a caution otherwise; what nobody looked for is said.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     let source = &doc::COMMON_PRACTICE;
     match (job.stone.steel, job.dust.method) {
         (Steel::None, _) => {}
-        (Steel::Unknown, _) => notes.caution_on(&UNKNOWN, source, &[]),
+        (Steel::Unknown, _) => notes.open_on(&UNKNOWN, source, &[]),
         (Steel::Some, DustMethod::Shroud) => notes.stop_on(&EXTRACTOR, source, &[]),
-        (Steel::Some, _) => notes.caution_on(&SPARKS, source, &[]),
+        (Steel::Some, _) => notes.warn_on(&SPARKS, source, &[]),
     }
 }

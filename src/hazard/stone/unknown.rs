@@ -1,7 +1,7 @@
 //! A stone whose silica nobody told.
 
 use super::percent;
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
@@ -21,12 +21,9 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const UNKNOWN: Phrase = Phrase {
-    id: "silica-unknown",
-    title: "{stone}: silica share not known",
-    detail: "Silica {share} % at most as entered: hardly any stone is free of it. Until a data sheet says \
-             so, treat it as rich in silica (above {threshold} %), and enter stone.silica.",
-};
+const UNKNOWN: Phrase = Phrase::of_job("silica-unknown")
+    .harm(Harm::KillsLater)
+    .key("stone.silica");
 
 /// Said when the share is nothing.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
@@ -34,9 +31,9 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         return;
     }
     let values = [
-        ("stone", job.stone.name.clone()),
-        ("share", percent(job.stone.silica.high)),
-        ("threshold", percent(RICH_IN_SILICA.value)),
+        ("stone", job.stone.name.clone().into()),
+        ("share", percent(job.stone.silica.high).into()),
+        ("threshold", percent(RICH_IN_SILICA.value).into()),
     ];
-    notes.caution_on(&UNKNOWN, &doc::OUR_JUDGEMENT, &values);
+    notes.open_on(&UNKNOWN, &doc::OUR_JUDGEMENT, &values);
 }

@@ -1,6 +1,7 @@
 //! Compressed air.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Power};
 use crate::tables::documents as doc;
@@ -20,18 +21,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const HOSE: Phrase = Phrase {
-    id: "air-hose",
-    title: "compressed air: pinned couplings, pressure no higher than the plate",
-    detail: "Entered speed {rpm} turns a minute holds at the plate's pressure only: more pressure, \
-             more speed. Regulator and safety couplings fitted, exhaust led away from dust and hands, \
-             hose emptied before the disc is touched. Never blow dust or clothes clean.",
-};
+const HOSE: Phrase = Phrase::of_every_job("air-hose").harm(Harm::Maims);
 
 /// Said for air.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     if job.machine.power == Power::Air {
-        let values = [("rpm", format!("{:.0}", job.machine.rpm))];
-        notes.caution_on(&HOSE, &doc::COMMON_PRACTICE, &values);
+        let values = [("rpm", format!("{:.0}", job.machine.rpm).into())];
+        notes.check(Moment::Before, &HOSE, &doc::COMMON_PRACTICE, values.clone());
     }
 }

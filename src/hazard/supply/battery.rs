@@ -1,7 +1,8 @@
 //! A battery machine in the wet.
 
 use super::is_wet;
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
+use crate::hazard::moment::Moment;
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Power};
 use crate::tables::documents as doc;
@@ -21,16 +22,11 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const PACK: Phrase = Phrase {
-    id: "battery-wet",
-    title: "battery out before the disc is touched, packs kept dry",
-    detail: "Packs are changed away from the slurry with dry hands; a pack that got wet inside is not \
-             used or charged again. The pack comes out before the disc is looked at or changed.",
-};
+const PACK: Phrase = Phrase::of_every_job("battery-wet").harm(Harm::Maims);
 
 /// Said for wet cutting on a battery.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     if is_wet(job) && job.machine.power == Power::Battery {
-        notes.caution_on(&PACK, &doc::COMMON_PRACTICE, &[]);
+        notes.check(Moment::Cutting, &PACK, &doc::COMMON_PRACTICE, &[]);
     }
 }

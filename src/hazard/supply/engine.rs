@@ -1,6 +1,6 @@
 //! Combustion engines: carbon monoxide.
 
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::{Job, Place, Power};
 use crate::tables::documents as doc;
@@ -19,18 +19,10 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const INDOORS: Phrase = Phrase {
-    id: "engine-indoors",
-    title: "combustion engine indoors: carbon monoxide",
-    detail: "Engines indoors or in a closed yard: none allowed. Exhaust gas kills without warning; cut \
-             in the open, or use a battery, air or mains machine.",
-};
-const OUTDOORS: Phrase = Phrase {
-    id: "engine-fumes",
-    title: "combustion engine: exhaust and fuel",
-    detail: "In the open with air on all sides, never in a pit, a tent or a walled corner. Exhaust away from \
-             both faces. Refuel with the engine cold, and start it at another place.",
-};
+const INDOORS: Phrase = Phrase::of_job("engine-indoors")
+    .harm(Harm::KillsNow)
+    .key("dust.where");
+const OUTDOORS: Phrase = Phrase::of_job("engine-fumes").harm(Harm::KillsNow);
 
 /// A stop indoors, a caution outdoors.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
@@ -39,6 +31,6 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
     }
     match job.dust.place {
         Place::Indoors => notes.stop_on(&INDOORS, &doc::COMMON_PRACTICE, &[]),
-        Place::Outdoors => notes.caution_on(&OUTDOORS, &doc::COMMON_PRACTICE, &[]),
+        Place::Outdoors => notes.warn_on(&OUTDOORS, &doc::COMMON_PRACTICE, &[]),
     }
 }

@@ -3,7 +3,7 @@
 //! | drive | dry | wet, rated for it | wet, not rated |
 //! |---|---|---|---|
 //! | mains, RCD, GFCI or 110 V | nothing | [`wet_mains`]: caution | [`water`]: stop |
-//! | mains, none of them | [`protection`]: caution | [`protection`]: stop | both stops |
+//! | mains, none of them | [`protection`]: stop outdoors, open point indoors | [`protection`]: stop | both stops |
 //! | battery | nothing | [`battery`]: caution | [`water`]: stop |
 //! | air | [`air`]: caution | [`air`]: caution | [`water`]: stop |
 //! | engine | [`engine`]: stop indoors, caution outdoors | the same | with [`water`]: stop |
@@ -16,11 +16,11 @@ pub mod water;
 pub mod wet_mains;
 
 use super::notes::Notes;
-use crate::job::{DustMethod, Job, Power, Protection};
+use crate::job::{Job, Power, Protection};
 
 /// Whether the job feeds water to the disc.
 fn is_wet(job: &Job) -> bool {
-    job.dust.method == DustMethod::Water
+    job.dust.is_wet()
 }
 
 /// Whether the machine hangs on the mains.

@@ -1,7 +1,7 @@
 //! Water on a machine that is not made for it.
 
 use super::{is_mains, is_wet};
-use crate::diag::Phrase;
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::job::Job;
 use crate::tables::documents as doc;
@@ -21,19 +21,12 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const MAINS: Phrase = Phrase {
-    id: "water-on-mains-unrated",
-    title: "water on a mains machine that is not made for it: electric shock",
-    detail: "Wet rating: none, asked for: by the maker, for wet cutting. The standard warnings forbid water \
-             on an ordinary mains grinder; an RCD or GFCI does not make it a wet machine. Use a machine \
-             rated for wet cutting, or a shroud and an extractor.",
-};
-const OTHER: Phrase = Phrase {
-    id: "water-not-rated",
-    title: "water on a machine that is not made for it",
-    detail: "Wet rating: none, asked for: by the maker, for wet cutting. Use a machine whose maker allows \
-             water, or a shroud and an extractor.",
-};
+const MAINS: Phrase = Phrase::of_job("water-on-mains-unrated")
+    .harm(Harm::KillsNow)
+    .key("machine.wet_rated");
+const OTHER: Phrase = Phrase::of_job("water-not-rated")
+    .harm(Harm::Maims)
+    .key("machine.wet_rated");
 
 /// A stop for every wet cut with a machine that is not rated.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {

@@ -5,6 +5,7 @@ use crate::hazard::sample::{job, set_stone, work};
 use crate::hazard::{Work, assess};
 use crate::job::{DustMethod, Job, Place, Power, Protection, Respirator};
 use crate::tables::region::RegionCode;
+use crate::tables::respirator::MaskClass;
 use crate::tables::stone::StoneKind;
 
 /// A change to the sample job and its work.
@@ -26,21 +27,29 @@ pub(super) const fn pair(id: &'static str, raises: Change, does_not: Change) -> 
     }
 }
 
-/// What a change leads to.
+/// What a change leads to: findings, and among the warnings the lines of the checklist.
 pub(super) fn findings_of(change: Change) -> Findings {
     let (mut job, mut work) = (job(), work());
     change(&mut job, &mut work);
-    assess(&job, &work).1
+    let (hazards, mut found) = assess(&job, &work);
+    let lines = hazards.checklist.into_iter().map(|line| line.finding);
+    found.warnings.extend(lines);
+    found
 }
 
 /// The ids of stops or cautions.
 pub(super) fn ids(findings: &[Finding]) -> Vec<&'static str> {
-    findings.iter().map(|finding| finding.id).collect()
+    findings.iter().map(Finding::id).collect()
 }
 
 /// All ids, stops first.
 pub(super) fn all_ids(findings: &Findings) -> Vec<&'static str> {
-    [ids(&findings.stops), ids(&findings.cautions)].concat()
+    let Findings {
+        stops,
+        open,
+        warnings,
+    } = findings;
+    [ids(stops), ids(open), ids(warnings)].concat()
 }
 
 pub(super) fn no_change(_: &mut Job, _: &mut Work) {}
@@ -67,13 +76,13 @@ pub(super) fn engineered(job: &mut Job, region: RegionCode) {
 
 pub(super) fn californian(job: &mut Job, kind: StoneKind) {
     job.region = RegionCode::UsCa;
-    job.dust.respirator = Respirator::N95;
+    job.dust.respirator = Respirator::Mask(MaskClass::N95);
     set_stone(job, kind);
 }
 
 pub(super) fn american(job: &mut Job, place: Place) {
     job.region = RegionCode::Us;
-    job.dust.respirator = Respirator::N95;
+    job.dust.respirator = Respirator::Mask(MaskClass::N95);
     job.dust.place = place;
 }
 

@@ -5,8 +5,11 @@ use super::change::{
     shrouded,
 };
 use crate::hazard::sample::set_stone;
-use crate::job::{DustMethod, Place, Power, Protection, Respirator, Steel};
+use crate::job::{
+    Asbestos, Binder, DustMethod, MachineKind, Place, Power, Protection, Respirator, Steel,
+};
 use crate::tables::region::RegionCode;
+use crate::tables::respirator::MaskClass;
 use crate::tables::stone::StoneKind;
 
 /// The stone.
@@ -29,17 +32,15 @@ pub(super) const STONE: &[Pair] = &[
         |job, _| engineered(job, RegionCode::Uk),
         |job, _| {
             engineered(job, RegionCode::Uk);
-            job.dust.respirator = Respirator::Th2;
+            job.dust.respirator = Respirator::Mask(MaskClass::Th2);
         },
     ),
     pair(
         "engineered-stone",
-        |job, _| engineered(job, RegionCode::De),
-        no_change,
-    ),
-    pair(
-        "controlled-processing",
-        |job, _| job.region = RegionCode::Au,
+        |job, _| {
+            engineered(job, RegionCode::De);
+            job.dust.respirator = Respirator::Mask(MaskClass::Th3);
+        },
         no_change,
     ),
     pair("high-silica-stone", no_change, |job, _| {
@@ -48,7 +49,7 @@ pub(super) const STONE: &[Pair] = &[
     pair(
         "california-silica-rule",
         |job, _| californian(job, StoneKind::Granite),
-        |job, _| californian(job, StoneKind::Marble),
+        |job, _| californian(job, StoneKind::Limestone),
     ),
     pair(
         "silica-rich-stone-dry",
@@ -57,7 +58,7 @@ pub(super) const STONE: &[Pair] = &[
             shrouded(job, 300.0);
         },
         |job, _| {
-            californian(job, StoneKind::Marble);
+            californian(job, StoneKind::Limestone);
             shrouded(job, 300.0);
         },
     ),
@@ -67,9 +68,40 @@ pub(super) const STONE: &[Pair] = &[
         |job, _| set_stone(job, StoneKind::Soapstone),
     ),
     pair(
-        "soapstone-asbestos",
+        "asbestos-not-tested",
         |job, _| set_stone(job, StoneKind::Soapstone),
+        |job, _| {
+            set_stone(job, StoneKind::Soapstone);
+            job.stone.asbestos = Asbestos::TestedFree {
+                report: "12/7, stone laboratory".into(),
+                date: "2026-10-01".into(),
+            };
+        },
+    ),
+    pair(
+        "asbestos-declaration",
+        |job, _| set_stone(job, StoneKind::Gabbro),
         no_change,
+    ),
+    pair(
+        "binder-unknown",
+        |job, _| {
+            set_stone(job, StoneKind::Own);
+            job.stone.silica.high = 0.3;
+        },
+        |job, _| {
+            set_stone(job, StoneKind::Own);
+            job.stone.silica.high = 0.3;
+            job.stone.binder = Binder::Cement;
+        },
+    ),
+    pair(
+        "resin-in-fired-slab",
+        |job, _| {
+            job.region = RegionCode::Au;
+            set_stone(job, StoneKind::Porcelain);
+        },
+        |job, _| set_stone(job, StoneKind::Porcelain),
     ),
     pair(
         "marble-veins",
@@ -78,7 +110,7 @@ pub(super) const STONE: &[Pair] = &[
     ),
     pair(
         "stone-kind-unknown",
-        |job, _| set_stone(job, StoneKind::Own),
+        |job, _| set_stone(job, StoneKind::Terrazzo),
         no_change,
     ),
     pair(
@@ -119,8 +151,20 @@ pub(super) const SUPPLY: &[Pair] = &[
         |job, _| on_mains(job, true, Protection::Gfci),
     ),
     pair(
+        "supply-unprotected-outdoors",
+        |job, _| {
+            on_mains(job, false, Protection::None);
+            shrouded(job, 300.0);
+        },
+        |job, _| {
+            on_mains(job, false, Protection::Rcd);
+            shrouded(job, 300.0);
+        },
+    ),
+    pair(
         "supply-unprotected-dry",
         |job, _| {
+            job.dust.place = Place::Indoors;
             on_mains(job, false, Protection::None);
             shrouded(job, 300.0);
         },
@@ -162,6 +206,11 @@ pub(super) const DUST: &[Pair] = &[
         |job, _| job.dust.method = DustMethod::None,
         no_change,
     ),
+    pair(
+        "no-water-flow",
+        |job, _| job.dust.water_l_min = 0.0,
+        no_change,
+    ),
     pair("water-flow", no_change, |job, _| shrouded(job, 300.0)),
     pair(
         "water-too-little",
@@ -188,7 +237,8 @@ pub(super) const DUST: &[Pair] = &[
         "not-in-table",
         |job, _| {
             american(job, Place::Outdoors);
-            job.dust.method = DustMethod::None;
+            job.machine.kind = MachineKind::HandSaw;
+            shrouded(job, 300.0);
         },
         |job, _| american(job, Place::Outdoors),
     ),
@@ -201,22 +251,6 @@ pub(super) const DUST: &[Pair] = &[
         "who-is-bound",
         |job, _| american(job, Place::Outdoors),
         no_change,
-    ),
-    pair(
-        "silica-limit-changes",
-        |job, _| {
-            job.region = RegionCode::Au;
-            job.heading.date = "2026-11-30".into();
-        },
-        no_change,
-    ),
-    pair(
-        "silica-limit-replaced",
-        |job, _| {
-            job.region = RegionCode::Au;
-            job.heading.date = "2026-12-01".into();
-        },
-        |job, _| job.region = RegionCode::Au,
     ),
     pair("no-dry-sweeping", no_change, |_, work| {
         work.kerf_volume_mm3 = 0.0;
@@ -254,39 +288,49 @@ pub(super) const RESPIRATOR: &[Pair] = &[
         "respirator-none-asked",
         |job, _| {
             american(job, Place::Outdoors);
+            set_stone(job, StoneKind::Limestone);
             job.dust.respirator = Respirator::None;
         },
         |job, _| american(job, Place::Outdoors),
     ),
     pair(
         "respirator-not-in-scheme",
-        |job, _| job.dust.respirator = Respirator::N95,
+        |job, _| job.dust.respirator = Respirator::Mask(MaskClass::N95),
         no_change,
     ),
     pair(
         "respirator-unlisted",
         |job, _| {
             american(job, Place::Outdoors);
-            job.dust.respirator = Respirator::Ffp3;
+            set_stone(job, StoneKind::Limestone);
+            job.dust.respirator = Respirator::Mask(MaskClass::Ffp3);
         },
         |job, _| american(job, Place::Outdoors),
     ),
     pair(
         "respirator-below-required",
-        |job, _| job.dust.respirator = Respirator::Th1,
-        |job, _| job.dust.respirator = Respirator::FullFace,
+        |job, _| job.dust.respirator = Respirator::Mask(MaskClass::Th1),
+        |job, _| job.dust.respirator = Respirator::Mask(MaskClass::FullFace),
+    ),
+    pair(
+        "respirator-filter",
+        |job, _| {
+            american(job, Place::Outdoors);
+            job.region = RegionCode::CaQc;
+        },
+        |job, _| american(job, Place::Outdoors),
     ),
     pair(
         "respirator-class",
-        |job, _| job.dust.respirator = Respirator::PoweredHood,
-        |job, _| job.dust.respirator = Respirator::Th3,
+        |job, _| job.dust.respirator = Respirator::Mask(MaskClass::PoweredHood),
+        |job, _| job.dust.respirator = Respirator::Mask(MaskClass::Th3),
     ),
     pair(
         "respirator-not-fit-tested",
-        |job, _| fan(job, Respirator::Tm3),
-        |job, _| fan(job, Respirator::Th3),
+        |job, _| fan(job, Respirator::Mask(MaskClass::Tm3)),
+        |job, _| fan(job, Respirator::Mask(MaskClass::Th3)),
     ),
     pair("respirator-clean-shaven", no_change, |job, _| {
-        job.dust.respirator = Respirator::Th3;
+        job.dust.respirator = Respirator::Mask(MaskClass::Th3);
     }),
 ];

@@ -1,8 +1,8 @@
 //! The same for the disc, and for hands, ears and people.
 
-use super::change::{Pair, american, no_change, pair, shrouded};
+use super::change::{Pair, no_change, on_mains, pair, shrouded};
 use crate::hazard::Work;
-use crate::job::{Bond, EarKind, Job, Place, Protector};
+use crate::job::{Assumption, Bond, DustMethod, EarKind, Job, Place, Protection, Protector};
 
 /// The disc.
 pub(super) const DISC: &[Pair] = &[
@@ -19,6 +19,22 @@ pub(super) const DISC: &[Pair] = &[
     pair(
         "machine-speed-unknown",
         |job, _| job.machine.rpm = 0.0,
+        no_change,
+    ),
+    pair(
+        "disc-larger-than-machine",
+        |job, _| job.machine.largest_disc_mm = Some(115.0),
+        no_change,
+    ),
+    pair(
+        "speed-assumed",
+        |job, _| {
+            job.assumed.push(Assumption {
+                key: "machine.rpm".into(),
+                value: String::new(),
+                why: String::new(),
+            });
+        },
         no_change,
     ),
     pair(
@@ -57,7 +73,13 @@ pub(super) const DISC: &[Pair] = &[
     pair("disc-before-use", no_change, nothing_cut),
     pair("new-disc-run", no_change, nothing_cut),
     pair("disc-run-down", no_change, nothing_cut),
+    pair("leads", |job, _| on_mains(job, true, Protection::Rcd), dry),
+    pair("hoses", |job, _| job.dust.method = DustMethod::Water, dry),
 ];
+
+fn dry(job: &mut Job, _: &mut Work) {
+    job.dust.method = DustMethod::None;
+}
 
 /// Hands, ears and people.
 pub(super) const PEOPLE: &[Pair] = &[
@@ -76,27 +98,8 @@ pub(super) const PEOPLE: &[Pair] = &[
     ),
     pair(
         "noise-over-limit",
-        |job, _| job.protector = Protector::Unknown,
+        |job, _| job.protector = Protector::Snr(7.0),
         no_change,
-    ),
-    pair("noise-over-action", no_change, |job, _| {
-        job.machine.noise_db = 88.0;
-    }),
-    pair(
-        "noise-over-osha-limit",
-        |job, _| {
-            american(job, Place::Outdoors);
-            job.machine.noise_db = 106.0;
-        },
-        |job, _| american(job, Place::Outdoors),
-    ),
-    pair(
-        "noise-over-osha-action",
-        |job, _| american(job, Place::Outdoors),
-        |job, _| {
-            american(job, Place::Outdoors);
-            job.machine.noise_db = 99.0;
-        },
     ),
     pair(
         "noise-unknown",

@@ -37,7 +37,7 @@ pub static TIME: Record = Record {
     what: "How long one machine may be held in a day until A(8) reaches the action or the limit value.",
     why: "It tells how the work must be split over people or days.",
     what_to_do: "Never round it up. Other machines of the day take their share of it.",
-    sources: &[&doc::EU_VIBRATION, &crate::tables::tool::HSE_TABLE_1],
+    sources: &[&doc::EU_VIBRATION, &doc::HSE_TABLE_1],
     formula: "T = 480 min × (value / a)²",
     example: Some(grinder),
     ..Record::FORMULA

@@ -1,11 +1,13 @@
 //! Too much vibration for one pair of hands.
 
-use super::VibrationReport;
-use crate::diag::{Phrase, number};
+use super::{VibrationReport, whole_minutes};
+use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
 use crate::tables::documents as doc;
+use crate::tables::documents::HSE_TABLE_1;
 use crate::tables::record::Record;
-use crate::tables::tool::{CUTTING_VIBRATION_M_S2, HSE_TABLE_1};
+use crate::tables::tool::CUTTING_VIBRATION_M_S2;
+use crate::words::{Arg, Unit, Value};
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -22,60 +24,52 @@ pub static RECORD: Record = Record {
     ..Record::HAZARD
 };
 
-const OVER_LIMIT: Phrase = Phrase {
-    id: "vibration-over-limit",
-    title: "vibration A(8) {day} m/s², limit {limit} m/s²",
-    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with \
-             everything else: A(8) {day}, limit {limit}{borrowed}, reached after {to_limit} minutes. \
-             Split the work over {people} people or days, at most {to_limit} minutes each; below the \
-             action value {action} it takes {people_action}. Keep warm, sharp disc, light grip. Check \
-             your current rules.",
-};
-const OVER_ACTION: Phrase = Phrase {
-    id: "vibration-over-action",
-    title: "vibration A(8) {day} m/s², action value {action} m/s²",
-    detail: "{a} m/s² for {minutes} minutes in the day with this machine, {points} points with \
-             everything else: A(8) {day}, action value {action}{borrowed}, reached after {to_action} \
-             minutes. Split the work over {people_action} people or days, at most {to_action} minutes \
-             each; keep warm, sharp disc, light grip. Check your current rules.",
-};
-const UNKNOWN: Phrase = Phrase {
-    id: "vibration-unknown",
-    title: "vibration of the machine is not known",
-    detail: "Magnitude {a} m/s²: no hand machine is without vibration. Take the maker's figure, or \
-             {usual} m/s² for a grinder on stone, and enter machine.vibration.",
-};
+const OVER_LIMIT: Phrase = Phrase::of_job("vibration-over-limit")
+    .harm(Harm::Lasting)
+    .key("dust.days");
+const OVER_ACTION: Phrase = Phrase::of_job("vibration-over-action")
+    .harm(Harm::Lasting)
+    .key("dust.days");
+const UNKNOWN: Phrase = Phrase::of_job("vibration-unknown")
+    .harm(Harm::Lasting)
+    .key("machine.vibration");
 
-/// Said when a value is reached, or nothing is known.
+/// A stop above the limit; said when the action value is reached, or nothing is known.
 pub(super) fn assess(report: &VibrationReport, notes: &mut Notes) {
     let values = values(report);
     let limits = report.values;
     if report.a_m_s2 <= 0.0 {
-        notes.caution_on(&UNKNOWN, CUTTING_VIBRATION_M_S2.likely_source, &values);
+        notes.open_on(&UNKNOWN, CUTTING_VIBRATION_M_S2.likely_source, &values);
     }
     if report.a8_day_m_s2 > limits.limit_m_s2 {
-        notes.caution_on(&OVER_LIMIT, limits.source, &values);
+        notes.stop_on(&OVER_LIMIT, limits.source, &values);
     } else if report.a8_day_m_s2 >= limits.action_m_s2 {
-        notes.caution_on(&OVER_ACTION, limits.source, &values);
+        notes.warn_on(&OVER_ACTION, limits.source, values.clone());
     }
 }
 
-fn values(report: &VibrationReport) -> [(&'static str, String); 12] {
+fn values(report: &VibrationReport) -> [Arg; 13] {
     // A permitted time is never rounded up, a time to be spent never down.
-    let floor = |minutes: Option<f64>| number(minutes.unwrap_or(0.0).floor(), 0);
+    let floor = |minutes: Option<f64>| Value::number(minutes.unwrap_or(0.0).floor(), 0);
     let minutes = (report.trigger_min + report.other_hours * 60.0).ceil();
+    let all = whole_minutes(report.trigger_min) + whole_minutes(report.other_min);
+    let value = |v: f64| Value::number(v, u8::from(v.fract() > 0.0));
     [
-        ("a", number(report.reckoned_m_s2, 1)),
-        ("minutes", number(minutes, 0)),
-        ("points", number(report.points_day, 0)),
-        ("day", number(report.a8_day_m_s2, 1)),
-        ("limit", report.values.limit_m_s2.to_string()),
-        ("action", report.values.action_m_s2.to_string()),
+        (
+            "a",
+            Value::of(report.reckoned_m_s2, Unit::Vibration).decimals(1),
+        ),
+        ("minutes", Value::number(minutes, 0)),
+        ("points", Value::number(report.points_day, 0)),
+        ("day", Value::number(report.a8_day_m_s2, 1)),
+        ("limit", value(report.values.limit_m_s2)),
+        ("action", value(report.values.action_m_s2)),
+        ("all", Value::number(all, 0)),
         ("to_limit", floor(report.minutes_to_limit)),
         ("to_action", floor(report.minutes_to_action)),
-        ("people", number(report.shares_to_limit, 0)),
-        ("people_action", number(report.shares_to_action, 0)),
-        ("borrowed", report.values.standing.words().to_owned()),
-        ("usual", CUTTING_VIBRATION_M_S2.likely.to_string()),
+        ("people", Value::number(report.shares_to_limit, 0)),
+        ("people_action", Value::number(report.shares_to_action, 0)),
+        ("borrowed", Value::term(report.values.standing.words())),
+        ("usual", CUTTING_VIBRATION_M_S2.likely.to_string().into()),
     ]
 }

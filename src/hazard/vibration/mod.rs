@@ -32,6 +32,8 @@ pub struct VibrationReport {
     pub trigger_min: f64,
     /// Other vibrating work of the day at the same magnitude, hours.
     pub other_hours: f64,
+    /// All other work of the day, as minutes of this machine.
+    pub other_min: f64,
     /// Other machines of the same day.
     pub spells: Vec<VibrationSpell>,
     /// A(8) of this job alone, m/s².
@@ -119,7 +121,7 @@ fn report(job: &Job, work: &Work, notes: &mut Notes) -> VibrationReport {
     let vibration = job.machine.vibration;
     let k = uncertainty(vibration.a, vibration.k, notes);
     let reckoned = vibration.a + k;
-    let (job_h, other_h) = (work.hours(), job.dust.hours_today);
+    let (job_h, other_h) = (work.hours_a_day(job), job.dust.hours_today);
     let spells = spells(job, notes);
     let mut day = vec![(reckoned, job_h), (reckoned, other_h)];
     day.extend(
@@ -127,25 +129,51 @@ fn report(job: &Job, work: &Work, notes: &mut Notes) -> VibrationReport {
             .iter()
             .map(|s| (s.reckoned_m_s2, s.minutes / MIN_PER_H)),
     );
-    let points_day = day.iter().map(|(a, hours)| points(*a, *hours)).sum();
+    let points_day: f64 = day.iter().map(|(a, hours)| points(*a, *hours)).sum();
+    let points_job = points(reckoned, job_h);
+    let points_per_hour = points(reckoned, 1.0);
+    let trigger_min = job_h * MIN_PER_H;
+    let other_min = if points_per_hour > 0.0 {
+        (points_day - points_job).max(0.0) / points_per_hour * MIN_PER_H
+    } else {
+        0.0
+    };
+    let to = |value| minutes_to(reckoned, value);
+    let shares_to =
+        |value| shares(points_day, value).max(whole_shares(trigger_min, other_min, to(value)));
     VibrationReport {
         a_m_s2: vibration.a,
         k_m_s2: k,
         reckoned_m_s2: reckoned,
-        trigger_min: work.trigger_minutes,
+        trigger_min,
         other_hours: other_h,
+        other_min,
         spells,
         a8_job_m_s2: a8(&[(reckoned, job_h)]),
         a8_day_m_s2: a8(&day),
-        points_per_hour: points(reckoned, 1.0),
-        points_job: points(reckoned, job_h),
+        points_per_hour,
+        points_job,
         points_day,
-        minutes_to_action: minutes_to(reckoned, values.action_m_s2),
-        minutes_to_limit: minutes_to(reckoned, values.limit_m_s2),
-        shares_to_action: shares(points_day, values.action_m_s2),
-        shares_to_limit: shares(points_day, values.limit_m_s2),
+        minutes_to_action: to(values.action_m_s2),
+        minutes_to_limit: to(values.limit_m_s2),
+        shares_to_action: shares_to(values.action_m_s2),
+        shares_to_limit: shares_to(values.limit_m_s2),
         values,
     }
+}
+
+/// The shares of the whole minutes that are printed, so that who divides them finds the same.
+fn whole_shares(job_min: f64, other_min: f64, allowed_min: Option<f64>) -> f64 {
+    let allowed = allowed_min.map_or(0.0, f64::floor);
+    if allowed < 1.0 {
+        return 1.0;
+    }
+    ((whole_minutes(job_min) + whole_minutes(other_min)) / allowed).ceil()
+}
+
+/// Minutes to be spent, whole: what is a hair over is not a minute more.
+pub(crate) fn whole_minutes(minutes: f64) -> f64 {
+    (minutes - 1e-6).ceil().max(0.0)
 }
 
 fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationSpell> {

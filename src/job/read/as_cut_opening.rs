@@ -1,6 +1,6 @@
 //! `[[as_cut.cutout]]`: what really happened at an opening.
 
-use super::as_cut::{self, MOST, RADIUS, SLIP, once};
+use super::as_cut_part::{self, once};
 use super::figure::{edge_hint, find_edge};
 use crate::job::as_cut::{Came, OpeningCut, Slip};
 use crate::job::given::Given;
@@ -10,7 +10,7 @@ use crate::job::{Part, Shape, Top};
 /// Reads the openings that have been begun.
 pub(super) fn read(r: &mut Reader<'_>, top: Option<&Top>) -> Vec<OpeningCut> {
     let mut seen: Vec<usize> = Vec::new();
-    r.each("cutout", MOST, |r| {
+    r.each("cutout", |r| {
         let opening = one(r, top)?;
         if seen.contains(&opening.cutout) {
             let key = r.key("cutout");
@@ -25,15 +25,15 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Top>) -> Vec<OpeningCut> {
 }
 
 fn one(r: &mut Reader<'_>, top: Option<&Top>) -> Option<OpeningCut> {
-    let which = r.need("cutout", "its number in the job file, or what it is");
+    let which = r.need("cutout");
     let cutout = which.and_then(|given| number(&given, top?));
     let shape = cutout.and_then(|i| Some(&top?.cutouts.get(i)?.shape));
     let done = r.get("done").map(|given| done(&given, shape));
     let mut slips: Vec<Slip> = Vec::new();
-    for slip in r.each("edge", MOST, |r| side(r, shape)) {
+    for slip in r.each("edge", |r| side(r, shape)) {
         once(r, &mut slips, slip, shape);
     }
-    for arcs in r.each("arc", MOST, |r| arc(r, shape)) {
+    for arcs in r.each("arc", |r| arc(r, shape)) {
         for slip in arcs {
             once(r, &mut slips, slip, shape);
         }
@@ -56,7 +56,7 @@ fn one(r: &mut Reader<'_>, top: Option<&Top>) -> Option<OpeningCut> {
 fn number(given: &Given<'_>, top: &Top) -> Option<usize> {
     if given.bare_number().is_some() {
         let most = i64::try_from(top.cutouts.len()).unwrap_or(i64::MAX);
-        return usize::try_from(given.whole(1, most)? - 1).ok();
+        return usize::try_from(given.whole_up_to(most)? - 1).ok();
     }
     let name = given.text()?;
     let found = top.cutouts.iter().position(|c| c.what == name);
@@ -72,7 +72,7 @@ fn number(given: &Given<'_>, top: &Top) -> Option<usize> {
 /// The cuts made: `"all"`, or sides by name and corners by number.
 fn done(given: &Given<'_>, shape: Option<&Shape>) -> Option<Vec<Part>> {
     if given.is_list() {
-        return as_cut::done(given, shape);
+        return as_cut_part::done(given, shape);
     }
     match given.text()? {
         "all" => Some(shape?.parts().to_vec()),
@@ -84,11 +84,11 @@ fn done(given: &Given<'_>, shape: Option<&Shape>) -> Option<Vec<Part>> {
 }
 
 fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Slip> {
-    let edge = r.need("edge", "the side's name, such as \"1-2\"");
+    let edge = r.need("edge");
     let (larger, smaller) = (r.get("larger"), r.get("smaller"));
     let came = match (larger, smaller) {
-        (Some(larger), None) => Came::Short(larger.length(SLIP)?),
-        (None, Some(smaller)) => Came::Over(smaller.length(SLIP)?),
+        (Some(larger), None) => Came::Short(larger.length()?),
+        (None, Some(smaller)) => Came::Over(smaller.length()?),
         (Some(_), Some(smaller)) => {
             return smaller.fault(
                 "stands beside `larger`: the opening is too large at this side or too small",
@@ -96,10 +96,7 @@ fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Slip> {
             );
         }
         (None, None) => {
-            r.missing(
-                "larger",
-                "by how much the opening is too large at this side, or `smaller`, too small",
-            );
+            r.none_of("larger");
             return None;
         }
     };
@@ -120,14 +117,14 @@ fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Slip> {
 /// An arc's radius; of a circle, all round.
 fn arc(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Vec<Slip>> {
     let at = r.get("corner");
-    let radius = r.need("radius", "the radius it has on the stone now");
-    let radius = radius.and_then(|given| given.length(RADIUS));
+    let radius = r.need("radius");
+    let radius = radius.and_then(|given| given.length());
     let shape = shape?;
     let parts = match at {
-        Some(at) => vec![as_cut::rounded(&at, shape)?],
+        Some(at) => vec![as_cut_part::rounded(&at, shape)?],
         None if shape.as_circle().is_some() => shape.parts().to_vec(),
         None => {
-            r.missing("corner", "the corner's number; only a circle has none");
+            r.missing("corner");
             return None;
         }
     };

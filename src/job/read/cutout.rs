@@ -1,16 +1,11 @@
 //! `[[top.cutout]]`: the openings of the top.
 
 use super::figure;
-use super::top::{FINISHES, finish_hint};
 use crate::geom::{Point, Pose, SAME_MM};
 use crate::job::given::Given;
 use crate::job::ledger::{Ledger, Span};
-use crate::job::quantity::{ANGLE, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Cutout, Finish, Naming, Shape};
-
-/// The most cutouts of one top (judgement).
-const MOST_CUTOUTS: usize = 24;
 
 /// A cutout and where it was said.
 struct Said {
@@ -23,7 +18,7 @@ struct Said {
 pub(super) fn read(r: &mut Reader<'_>, top: Option<&Shape>) -> Vec<Cutout> {
     let ledger = r.ledger;
     let mut number = 0;
-    let said = r.each("cutout", MOST_CUTOUTS, |r| {
+    let said = r.each("cutout", |r| {
         number += 1;
         one(r, number)
     });
@@ -40,25 +35,14 @@ pub(super) fn read(r: &mut Reader<'_>, top: Option<&Shape>) -> Vec<Cutout> {
 fn one(r: &mut Reader<'_>, number: usize) -> Option<Said> {
     let what = r.text("what");
     let shape = figure::read(r, Naming::Numbers, true);
-    let at = r.need("at", "its centre, [x, y], in the top's frame");
-    let turn = r.quantity_or(
-        "turn",
-        &ANGLE,
-        from_to(-360.0, 360.0),
-        0.0,
-        "square to edge 1-2 of the top",
-    );
-    let finish = r.get("finish").map(|given| finish(&given));
+    let at = r.need("at");
+    let turn = r.quantity("turn");
+    let finish = match r.get("finish") {
+        Some(given) => finish(&given),
+        None => Some(r.word("finish", Finish::Saw)),
+    };
     let centre = at.and_then(|at| at.point());
     let shape = placed(&shape?, centre?, turn);
-    let finish = if let Some(finish) = finish {
-        finish?
-    } else {
-        let why =
-            "judgement: the edge of an opening is left as sawn where nothing else was asked for";
-        r.ledger.assume(r.key("finish"), "saw", why);
-        Finish::Saw
-    };
     let what = if what.is_empty() {
         format!("cutout {number}")
     } else {
@@ -68,7 +52,7 @@ fn one(r: &mut Reader<'_>, number: usize) -> Option<Said> {
         cutout: Cutout {
             what,
             shape,
-            finish,
+            finish: finish?,
             ready: Vec::new(),
         },
         key: r.key("at"),
@@ -77,8 +61,11 @@ fn one(r: &mut Reader<'_>, number: usize) -> Option<Said> {
 }
 
 fn finish(given: &Given<'_>) -> Option<Finish> {
-    match given.choice(&FINISHES)? {
-        Finish::Factory => given.fault("is factory, but an opening is sawn", finish_hint()),
+    match given.word()? {
+        Finish::Factory => given.fault(
+            "is factory, but an opening is sawn",
+            "choose polish, ease or saw",
+        ),
         finish => Some(finish),
     }
 }

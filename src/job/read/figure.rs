@@ -1,56 +1,39 @@
 //! The words for a figure, shared by the slab, the top, its cutouts and its base: `rectangle`,
-//! `corners` or `circle`, and `round`, `clip`, `scoop`, `bow`.
+//! `corners`, `circle` or a drawing, and `round`, `clip`, `scoop`, `bow`.
 
-use super::figure_fault;
+use super::figure_said::Figure;
+use super::{drawn, figure_fault};
 use crate::geom::Point;
 use crate::job::given::Given;
 use crate::job::ledger::Span;
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
-use crate::job::shape::{corner_name, edge_name};
+use crate::job::shape::{STRAIGHT, corner_name, edge_name, turn_at};
 use crate::job::words::{known_names, nearest};
 use crate::job::{CornerCut, Naming, Shape};
 
-/// The most corners a figure may have (judgement: far more than a worktop has).
-const MOST_CORNERS: usize = 64;
-/// A side of a slab or a top, mm (judgement: from the smallest thing to measure with a tape to
-/// longer than any slab).
-const SIDE: Limits = from_to(1.0, 20_000.0);
-/// The radius or set-back of a corner, mm.
-const CORNER: Limits = from_to(0.1, 20_000.0);
-/// The rise of a bow, mm.
-const RISE: Limits = from_to(-10_000.0, 10_000.0);
 /// A rise below this is a straight edge, mm (far below what a tape can tell).
 const LEAST_RISE: f64 = 1e-3;
 
-/// A figure being read: its corners, what is done to each, and where each was said.
-#[derive(Debug)]
-pub(super) struct Figure {
-    pub(super) naming: Naming,
-    pub(super) corners: Vec<Point>,
-    pub(super) cuts: Vec<CornerCut>,
-    pub(super) bows: Vec<f64>,
-    /// The key and the place of the corners.
-    pub(super) said: (String, Span),
-    /// The key and the place of each corner's treatment.
-    pub(super) cut_said: Vec<Option<(String, Span)>>,
-    /// The key and the place of each edge's bow.
-    pub(super) bow_said: Vec<Option<(String, Span)>>,
-}
-
-/// Reads a figure. Every other way the table may describe one must have been asked for before.
+/// Reads a figure.
 pub(super) fn read(r: &mut Reader<'_>, naming: Naming, wanted: bool) -> Option<Shape> {
-    let ways = [r.get("rectangle"), r.get("corners"), circle_key(r, naming)];
+    let drawing = r.get("shape");
+    if drawing.is_none() {
+        drawn::no_drawing(r);
+    }
+    let ways = [
+        r.get("rectangle"),
+        r.get("corners"),
+        circle_key(r, naming),
+        drawing,
+    ];
     let mut given = ways.into_iter().flatten();
     let Some(first) = given.next() else {
         if wanted {
-            r.missing("rectangle", "its size, or its `corners`");
+            r.none_of("rectangle");
         }
-        treatments(r);
         return None;
     };
     if let Some(second) = given.next() {
-        treatments(r);
         let (first, second_key) = (last_key(&first.key), last_key(&second.key));
         return second.fault(
             &format!("stands beside `{first}`: the figure is described twice"),
@@ -59,14 +42,11 @@ pub(super) fn read(r: &mut Reader<'_>, naming: Naming, wanted: bool) -> Option<S
     }
     let corners = match last_key(&first.key) {
         "circle" => return circle(r, naming, &first),
+        "shape" => return drawn_figure(r, naming, &first),
         "rectangle" => sides(&first),
         _ => listed_corners(&first, naming),
     };
-    let Some(corners) = corners else {
-        treatments(r);
-        return None;
-    };
-    with_corners(r, naming, corners, place_of(&first))
+    with_corners(r, naming, corners?, place_of(&first))
 }
 
 /// The figure with these corners, and what the table says of each corner and edge. `said` is the key
@@ -77,21 +57,18 @@ pub(super) fn with_corners(
     corners: Vec<Point>,
     said: (String, Span),
 ) -> Option<Shape> {
+    treated(r, Figure::sharp(naming, corners, said))
+}
+
+/// The figure with what the table says of its corners and edges.
+fn treated(r: &mut Reader<'_>, mut figure: Figure) -> Option<Shape> {
     let [round, clip, scoop, bow] = treatments(r);
-    let mut figure = Figure {
-        naming,
-        cuts: vec![CornerCut::Sharp; corners.len()],
-        cut_said: vec![None; corners.len()],
-        bows: vec![0.0; corners.len()],
-        bow_said: vec![None; corners.len()],
-        corners,
-        said,
-    };
+    // The bows come first: they decide at which corners an edge runs straight on.
     let clean = [
+        figure.bend(bow),
         figure.treat(round, CornerCut::Round),
         figure.treat(clip, CornerCut::Clip),
         figure.treat(scoop, CornerCut::Scoop),
-        figure.bend(bow),
     ];
     if clean.contains(&None) {
         return None;
@@ -122,8 +99,24 @@ fn circle(r: &mut Reader<'_>, naming: Naming, given: &Given<'_>) -> Option<Shape
         );
         clean = false;
     }
-    let across = given.length(SIDE)?;
+    let across = given.length()?;
     clean.then(|| Shape::circle(naming, across).ok()).flatten()
+}
+
+/// A figure from a drawing.
+fn drawn_figure(r: &mut Reader<'_>, naming: Naming, given: &Given<'_>) -> Option<Shape> {
+    let drawn = drawn::figure(r, naming, given)?;
+    match drawn.circle {
+        Some(across) if naming == Naming::Numbers => Shape::circle(naming, across).ok(),
+        _ => {
+            let figure = Figure {
+                cuts: drawn.cuts,
+                bows: drawn.bows,
+                ..Figure::sharp(naming, drawn.corners, place_of(given))
+            };
+            treated(r, figure)
+        }
+    }
 }
 
 /// The last part of a key: `rectangle` of `top.cutout[0].rectangle`.
@@ -137,7 +130,7 @@ fn place_of(given: &Given<'_>) -> (String, Span) {
 
 /// The corners of `[length, depth]`.
 fn sides(given: &Given<'_>) -> Option<Vec<Point>> {
-    let sides: Vec<_> = given.list(2, 2)?.iter().map(|s| s.length(SIDE)).collect();
+    let sides: Vec<_> = given.list()?.iter().map(Given::length).collect();
     let [Some(length), Some(depth)] = sides[..] else {
         return None;
     };
@@ -147,7 +140,7 @@ fn sides(given: &Given<'_>) -> Option<Vec<Point>> {
 
 /// The corners as listed; the first is the origin of the figure's frame.
 fn listed_corners(given: &Given<'_>, naming: Naming) -> Option<Vec<Point>> {
-    let points = given.points(3, MOST_CORNERS)?;
+    let points = given.points()?;
     let first = *points.first()?;
     if first != Point::new(0.0, 0.0) {
         let name = corner_name(naming, 0);
@@ -162,41 +155,50 @@ fn listed_corners(given: &Given<'_>, naming: Naming) -> Option<Vec<Point>> {
 }
 
 impl Figure {
-    /// Name of a corner.
-    pub(super) fn corner(&self, corner: usize) -> String {
-        corner_name(self.naming, corner)
-    }
-
-    /// Name of an edge.
-    pub(super) fn edge(&self, edge: usize) -> String {
-        edge_name(self.naming, edge, self.corners.len())
-    }
-
     /// Takes over `round`, `clip` or `scoop`. Nothing when one of its entries is at fault.
     fn treat(&mut self, given: Option<Given<'_>>, make: fn(f64) -> CornerCut) -> Option<()> {
         let Some(given) = given else {
             return Some(());
         };
+        if !given.is_table() {
+            return self.treat_all(&given, make);
+        }
         let mut clean = Some(());
         for (name, name_span, value) in given.entries()? {
-            let size = value.length(CORNER);
+            let size = value.length();
             let corner = self.find_corner(name, name_span, &value);
             let (Some(size), Some(corner)) = (size, corner) else {
                 clean = None;
                 continue;
             };
-            if self.cut_said[corner].is_some() {
-                let message = format!("treats corner {name}, which is treated already");
-                clean = value.fault(
-                    &message,
-                    "a corner is rounded, clipped or scooped; keep one",
-                );
-                continue;
-            }
-            self.cuts[corner] = make(size);
-            self.cut_said[corner] = Some((value.key.clone(), value.span));
+            clean = clean.and(self.treat_one(&value, corner, make(size)));
         }
         clean
+    }
+
+    /// One size for every corner, save where the edges run straight on.
+    fn treat_all(&mut self, given: &Given<'_>, make: fn(f64) -> CornerCut) -> Option<()> {
+        let size = given.length()?;
+        for corner in 0..self.corners.len() {
+            if turn_at(&self.corners, &self.bows, corner).abs() >= STRAIGHT {
+                self.treat_one(given, corner, make(size))?;
+            }
+        }
+        Some(())
+    }
+
+    /// Treats one corner, once.
+    fn treat_one(&mut self, given: &Given<'_>, corner: usize, cut: CornerCut) -> Option<()> {
+        if self.cut_said[corner].is_some() {
+            let name = self.corner(corner);
+            return given.fault(
+                &format!("treats corner {name}, which is treated already"),
+                "a corner is rounded, clipped or scooped; keep one",
+            );
+        }
+        self.cuts[corner] = cut;
+        self.cut_said[corner] = Some((given.key.clone(), given.span));
+        Some(())
     }
 
     /// Takes over `bow`. Nothing when one of its entries is at fault.
@@ -206,7 +208,7 @@ impl Figure {
         };
         let mut clean = Some(());
         for (name, name_span, value) in given.entries()? {
-            let rise = value.length(RISE);
+            let rise = value.length();
             let edge = self.find_edge(name, name_span, &value);
             let (Some(rise), Some(edge)) = (rise, edge) else {
                 clean = None;

@@ -1,6 +1,6 @@
 //! Making the figure, or saying why it cannot be made.
 
-use super::figure::Figure;
+use super::figure_said::Figure;
 use crate::geom::{OutlineFault, Point};
 use crate::job::ledger::{Ledger, Span};
 use crate::job::shape::{STRAIGHT, ShapeFault, short_edges, turn_at};

@@ -1,30 +1,21 @@
 //! `[[slab.flaw]]`: what to keep clear of, and the question whether it lies on the stone at all.
 
+use super::drawn;
 use crate::geom::{Outline, OutlineFault, Point, Seg};
 use crate::job::given::Given;
 use crate::job::ledger::Ledger;
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Flaw, FlawPlace};
-
-/// The most points of one flaw (judgement).
-const MOST_POINTS: usize = 64;
-/// The size of a spot, mm.
-pub(super) const ACROSS: Limits = from_to(0.1, 5000.0);
-/// Clearance, mm.
-const CLEAR: Limits = from_to(0.0, 1000.0);
 
 /// Reads one flaw.
 pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
     let what = r.text("what");
-    let (spot, line, area) = (r.get("spot"), r.get("line"), r.get("area"));
-    let clear_mm = r.length_or(
-        "clear",
-        CLEAR,
-        15.0,
-        "judgement: a crack runs on a little beyond what is seen",
-    );
-    let (given, place) = place(r, [spot, line, area])?;
+    let ways = ["spot", "line", "area", "shape"].map(|key| r.get(key));
+    if ways[3].is_none() {
+        drawn::no_drawing(r);
+    }
+    let clear_mm = r.length("clear");
+    let (given, place) = place(r, ways)?;
     if slab.is_some_and(|slab| !touches(slab, &place)) {
         return given.fault(
             "lies wholly off the slab",
@@ -43,24 +34,29 @@ pub(super) fn read(r: &mut Reader<'_>, slab: Option<&Outline>) -> Option<Flaw> {
     })
 }
 
-/// The one of `spot`, `line` and `area` that was given.
-fn place<'a>(r: &Reader<'a>, ways: [Option<Given<'a>>; 3]) -> Option<(Given<'a>, FlawPlace)> {
+/// The one of `spot`, `line`, `area` and `shape` that was given.
+fn place<'a>(r: &Reader<'a>, ways: [Option<Given<'a>>; 4]) -> Option<(Given<'a>, FlawPlace)> {
     match ways {
-        [Some(spot), None, None] => {
+        [Some(spot), None, None, None] => {
             let place = spot.table(read_spot)??;
             Some((spot, place))
         }
-        [None, Some(line), None] => {
+        [None, Some(line), None, None] => {
             let place = FlawPlace::Line(path(&line)?);
             Some((line, place))
         }
-        [None, None, Some(area)] => {
+        [None, None, Some(area), None] => {
             let place = FlawPlace::Area(area_of(&area)?);
             Some((area, place))
         }
+        [None, None, None, Some(shape)] => {
+            let place = FlawPlace::Area(drawn::flaw(r, &shape)?);
+            Some((shape, place))
+        }
         ways => {
             let count = ways.iter().flatten().count();
-            let message = format!("a flaw is one of `spot`, `line` and `area`; here are {count}");
+            let message =
+                format!("a flaw is one of `spot`, `line`, `area` and `shape`; here are {count}");
             let hint = "give its place once; a flaw of several parts is several [[slab.flaw]]";
             r.ledger.fault(r.key("line"), r.span(), message, hint);
             None
@@ -69,10 +65,8 @@ fn place<'a>(r: &Reader<'a>, ways: [Option<Given<'a>>; 3]) -> Option<(Given<'a>,
 }
 
 fn read_spot(t: &mut Reader<'_>) -> Option<FlawPlace> {
-    let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
-    let across = t
-        .need("across", "how wide it is")
-        .and_then(|a| a.length(ACROSS));
+    let at = t.need("at").and_then(|at| at.point());
+    let across = t.need("across").and_then(|across| across.length());
     Some(FlawPlace::Spot {
         at: at?,
         across_mm: across?,
@@ -81,7 +75,7 @@ fn read_spot(t: &mut Reader<'_>) -> Option<FlawPlace> {
 
 /// A line of two or more points, no two in a row the same.
 pub(super) fn path(given: &Given<'_>) -> Option<Vec<Point>> {
-    let points = given.points(2, MOST_POINTS)?;
+    let points = given.points()?;
     let same = points
         .windows(2)
         .position(|p| matches!(p, [a, b] if a.distance(*b) <= crate::geom::SAME_MM));
@@ -95,7 +89,7 @@ pub(super) fn path(given: &Given<'_>) -> Option<Vec<Point>> {
 }
 
 fn area_of(given: &Given<'_>) -> Option<Outline> {
-    let points = given.points(3, MOST_POINTS)?;
+    let points = given.points()?;
     match Outline::polygon(&points) {
         Ok(outline) => Some(outline),
         Err(fault) => given.fault(

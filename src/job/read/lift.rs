@@ -2,40 +2,11 @@
 
 use crate::geom::Point;
 use crate::job::given::Given;
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::short;
 use crate::job::{Aid, Lift, Trolley};
 use crate::tables::region::RegionCode;
 use crate::units::Mass;
-
-const AIDS: [(&str, Aid); 4] = [
-    ("none", Aid::None),
-    ("trolley", Aid::Trolley),
-    ("vacuum lifter", Aid::VacuumLifter),
-    ("gantry", Aid::Gantry),
-];
-/// The most people that are reckoned with (judgement: more than four hardly work as a team).
-const MOST_PEOPLE: u8 = 20;
-/// What one person may be said to lift, kg (judgement).
-const EACH_KG: Limits = from_to(1.0, 80.0);
-/// What may be marked on a lifting aid, kg (judgement).
-const RATED_KG: Limits = from_to(10.0, 10_000.0);
-/// A trolley for slabs on edge, mm (judgement: two wheels astride the stone, low between them).
-const TROLLEY: Trolley = Trolley {
-    track_mm: 400.0,
-    deck_mm: 150.0,
-};
-/// Between the outer wheels, mm (judgement).
-const TRACK: Limits = from_to(100.0, 2000.0);
-/// Height of the deck, mm (judgement).
-const DECK: Limits = from_to(0.0, 1000.0);
-/// Height of the hands, mm: a person's reach (judgement).
-const HANDS_MM: Limits = from_to(0.0, 1750.0);
-/// How far the stone may be said to be carried, mm (judgement: a kilometre).
-const CARRY_MM: Limits = from_to(0.0, 1e6);
-/// Where a trestle may stand, mm from the slab's end (judgement).
-const TRESTLE_MM: Limits = from_to(0.0, 10_000.0);
 
 /// Reads the lifting.
 pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
@@ -47,8 +18,7 @@ pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
         None => Some(vec![guideline(r, region); people]),
     };
     let stand = r.get("stand").and_then(|given| stand(&given, people));
-    let why = "no lifting aid was said to be at hand";
-    let aid = r.choice_or("aid", &AIDS, Aid::None, why);
+    let aid = r.word("aid", Aid::None);
     let trestles = r.get("trestles").and_then(|given| trestles(&given));
     Lift {
         people,
@@ -56,21 +26,12 @@ pub(super) fn read(r: &mut Reader<'_>, region: RegionCode) -> Lift {
         each_is_guideline,
         stand: stand.unwrap_or_default(),
         trestles: trestles.unwrap_or_default(),
-        hands_mm: r.length_or(
-            "hands",
-            HANDS_MM,
-            750.0,
-            "hands at the height that the lifting equation takes as the best",
-        ),
-        carry_mm: r.length_or(
-            "carry",
-            CARRY_MM,
-            10_000.0,
-            "the farthest that is carried without a rest, HSE L23",
-        ),
+        hands_mm: r.length("hands"),
+        carry_mm: r.length("carry"),
         aid,
         rated: rated(r, aid),
         trolley: trolley(r, aid),
+        check_call: r.text("check_call"),
     }
 }
 
@@ -82,39 +43,35 @@ fn rated(r: &mut Reader<'_>, aid: Aid) -> Option<Mass> {
         let hint = "name the aid, or leave it out";
         r.ledger.remark(&given.key, given.span, message, hint);
     }
-    given.mass(RATED_KG)
+    given.mass()
 }
 
 /// The trolley's sizes; they are assumed only when there is one.
 fn trolley(r: &mut Reader<'_>, aid: Aid) -> Trolley {
-    let mut size = |key, limits, default_mm| {
-        if aid == Aid::Trolley {
-            return r.length_or(key, limits, default_mm, "judgement: measure your trolley");
-        }
-        let given = r.get(key).and_then(|given| given.length(limits));
-        given.unwrap_or(default_mm)
+    let size = |key| match aid {
+        Aid::Trolley => r.length(key),
+        Aid::None | Aid::VacuumLifter | Aid::Gantry => r.usual_unless(key),
     };
     Trolley {
-        track_mm: size("trolley_track", TRACK, TROLLEY.track_mm),
-        deck_mm: size("trolley_deck", DECK, TROLLEY.deck_mm),
+        track_mm: size("trolley_track"),
+        deck_mm: size("trolley_deck"),
     }
 }
 
 fn people(r: &mut Reader<'_>) -> usize {
     let Some(given) = r.get("people") else {
-        r.ledger
-            .assume(r.key("people"), "1", "nobody else was said to be there");
+        r.assume("people", "1");
         return 1;
     };
-    let people = given.whole(1, MOST_PEOPLE.into());
+    let people = given.whole();
     people.and_then(|p| usize::try_from(p).ok()).unwrap_or(1)
 }
 
 fn each(given: &Given<'_>, people: usize) -> Option<Vec<Mass>> {
     if !given.is_list() {
-        return Some(vec![given.mass(EACH_KG)?; people]);
+        return Some(vec![given.mass()?; people]);
     }
-    let list = given.list(1, MOST_PEOPLE.into())?;
+    let list = given.list()?;
     if list.len() != people {
         let message = format!("has {} entries for {people} people", list.len());
         return given.fault(
@@ -122,7 +79,7 @@ fn each(given: &Given<'_>, people: usize) -> Option<Vec<Mass>> {
             "give one entry for each of lift.people, or one mass for all",
         );
     }
-    let masses: Vec<_> = list.iter().map(|m| m.mass(EACH_KG)).collect();
+    let masses: Vec<_> = list.iter().map(Given::mass).collect();
     masses.into_iter().collect()
 }
 
@@ -132,14 +89,14 @@ fn guideline(r: &Reader<'_>, region: RegionCode) -> Mass {
     let lift = &region.record().hand_lift;
     let value = format!("{} kg", short(lift.one_person_kg));
     let why = format!("guideline for good conditions: {}", lift.source.cite());
-    r.ledger.assume(r.key("each"), value, why);
+    r.assume_because("each", value, &why);
     Mass::from_kg(lift.one_person_kg)
 }
 
 /// Two places along the slab, the nearer first.
 fn trestles(given: &Given<'_>) -> Option<Vec<f64>> {
-    let places = given.list(2, 2)?;
-    let places: Vec<Option<f64>> = places.iter().map(|p| p.length(TRESTLE_MM)).collect();
+    let places = given.list()?;
+    let places: Vec<Option<f64>> = places.iter().map(Given::length).collect();
     let mut places: Vec<f64> = places.into_iter().collect::<Option<_>>()?;
     places.sort_by(f64::total_cmp);
     if places.windows(2).any(|w| w[1] - w[0] < APART_MM) {
@@ -155,7 +112,7 @@ fn trestles(given: &Given<'_>) -> Option<Vec<f64>> {
 const APART_MM: f64 = 50.0;
 
 fn stand(given: &Given<'_>, people: usize) -> Option<Vec<Point>> {
-    let points = given.points(1, MOST_PEOPLE.into())?;
+    let points = given.points()?;
     if points.len() != people {
         let message = format!("has {} places for {people} people", points.len());
         return given.fault(

@@ -3,13 +3,16 @@
 
 mod as_cut;
 mod as_cut_opening;
+mod as_cut_part;
 mod base;
 mod cross;
 mod cutout;
 mod disc;
+mod drawn;
 mod dust;
 mod figure;
 mod figure_fault;
+mod figure_said;
 mod flaw;
 mod heading;
 mod lift;
@@ -20,6 +23,7 @@ mod route;
 mod slab;
 mod slab_figure;
 mod slab_sides;
+mod slab_taped;
 mod slab_ties;
 mod slab_words;
 mod stone;
@@ -35,12 +39,12 @@ use super::reader::Reader;
 pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     // The unit of bare numbers stands in here, so this comes first.
     let (heading, region) = root.section("job", heading::read);
-    let has_slab = require(root, "slab", "the slab as bought");
+    let has_slab = require(root, "slab");
     let slab = root.section("slab", |r| slab::read(r, has_slab));
-    let has_stone = require(root, "stone", "the kind and the thickness of the stone");
+    let has_stone = require(root, "stone");
     let stone = root.section("stone", |r| stone::read(r, has_stone));
     let stone = stone.map(|given| stone::weigh(root.ledger, given, slab.as_ref()));
-    let has_top = require(root, "top", "the worktop as wanted");
+    let has_top = require(root, "top");
     let base = base::read(root);
     let top = root.section("top", |r| {
         top::read(r, has_top, slab.as_ref(), base.as_ref())
@@ -48,7 +52,7 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
     let over_base = top.as_ref().and_then(|t| t.base_at);
     let base = base.map(|b| b.in_top_frame(over_base));
     let outline = top.as_ref().map(|t| t.top.shape.outline());
-    let supports = root.each("support", 64, |r| support::read(r, outline));
+    let supports = root.each("support", |r| support::read(r, outline));
     let place = root.section("place", place::read);
     let machine = root.section("machine", machine::read);
     let discs = disc::read(root);
@@ -92,6 +96,6 @@ pub(super) fn job(root: &mut Reader<'_>) -> Option<Job> {
 }
 
 /// Whether a section that must be there is there; notes when it is not.
-fn require(root: &mut Reader<'_>, key: &'static str, what: &str) -> bool {
-    root.need(key, what).is_some()
+fn require(root: &mut Reader<'_>, key: &'static str) -> bool {
+    root.need(key).is_some()
 }

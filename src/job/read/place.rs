@@ -1,6 +1,6 @@
 //! `[place]`: where the top should lie on the slab.
 
-use crate::job::quantity::{ANGLE, from_to};
+use crate::job::given::Given;
 use crate::job::reader::Reader;
 use crate::job::{PlaceHow, PlaceWish};
 
@@ -16,12 +16,9 @@ pub(super) fn read(r: &mut Reader<'_>) -> PlaceWish {
         ),
         (Some(at), turn) => {
             if turn.is_none() {
-                r.ledger
-                    .assume(r.key("turn"), "0 °", "a place was given without a turn");
+                r.assume("turn", "0 °");
             }
-            let turn_deg = turn
-                .as_ref()
-                .map_or(Some(0.0), |t| t.quantity(&ANGLE, from_to(-360.0, 360.0)));
+            let turn_deg = turn.as_ref().map_or(Some(0.0), Given::quantity);
             at.point()
                 .zip(turn_deg)
                 .map(|(at, turn_deg)| PlaceHow::Fixed { at, turn_deg })
@@ -29,11 +26,6 @@ pub(super) fn read(r: &mut Reader<'_>) -> PlaceWish {
     };
     PlaceWish {
         how: how.unwrap_or(PlaceHow::Search),
-        least_strip_mm: r.length_or(
-            "least_strip",
-            from_to(1.0, 500.0),
-            10.0,
-            "judgement: a narrower sliver lets the disc wander and snaps",
-        ),
+        least_strip_mm: r.length("least_strip"),
     }
 }

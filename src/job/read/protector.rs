@@ -1,17 +1,8 @@
 //! `[protector]`: the hearing protector, by what is printed on it: `snr`, or `h`, `m`, `l`, or `nrr`.
 
 use crate::job::given::Given;
-use crate::job::quantity::{DECIBEL, Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::{EarKind, Protector};
-
-const KINDS: [(&str, EarKind); 3] = [
-    ("muffs", EarKind::Muffs),
-    ("formable plugs", EarKind::FormablePlugs),
-    ("other plugs", EarKind::OtherPlugs),
-];
-/// Ratings that hearing protectors carry, dB (judgement: two worn together reach 45).
-const RATINGS: Limits = from_to(0.0, 45.0);
 
 /// Reads the hearing protector.
 pub(super) fn read(r: &mut Reader<'_>) -> Protector {
@@ -44,18 +35,18 @@ pub(super) fn read(r: &mut Reader<'_>) -> Protector {
 }
 
 fn rating(given: &Given<'_>) -> Option<f64> {
-    given.quantity(&DECIBEL, RATINGS)
+    given.quantity()
 }
 
 /// H, M and L, which are printed together.
 fn three(first: &Given<'_>, hml: &[Option<Given<'_>>; 3]) -> Option<Protector> {
-    let [Some(h), Some(m), Some(l)] = hml else {
+    let [h, m, l] = hml.each_ref().map(|one| one.as_ref().map(rating));
+    let (Some(h), Some(m), Some(l)) = (h, m, l) else {
         return first.fault(
-            "stands without its fellows",
+            "stands alone",
             "give h, m and l, which are printed together",
         );
     };
-    let [h, m, l] = [h, m, l].map(rating);
     Some(Protector::Hml {
         h: h?,
         m: m?,
@@ -67,9 +58,8 @@ fn three(first: &Given<'_>, hml: &[Option<Given<'_>>; 3]) -> Option<Protector> {
 fn kind(r: &mut Reader<'_>, counts: bool) -> EarKind {
     const WORST: EarKind = EarKind::OtherPlugs;
     if counts {
-        let why = "not said; the kind that loses most of its rating in use";
-        return r.choice_or("kind", &KINDS, WORST, why);
+        return r.word("kind", WORST);
     }
     let given = r.get("kind");
-    given.and_then(|kind| kind.choice(&KINDS)).unwrap_or(WORST)
+    given.and_then(|kind| kind.word()).unwrap_or(WORST)
 }

@@ -1,61 +1,49 @@
 //! `[route]`: the doors and corners of the way in.
 
-use crate::job::kit::{Aid, Lift};
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
-use crate::job::{Obstacle, Opening, Route};
+use crate::job::{Aid, Lift, Obstacle, Opening, Route};
 
-/// Door or corridor, mm (judgement).
-const WAY: Limits = from_to(100.0, 20_000.0);
-/// Most doors, and most corners (judgement).
-const MOST: usize = 64;
-/// Hands on both faces of the stone, mm (judgement: knuckles stand off about 40 mm on each side).
-const ROOM_MM: f64 = 80.0;
-/// Room beside the stone and how high it is carried, mm (judgement).
-const ROOM: Limits = from_to(0.0, 1000.0);
 /// How high hands carry the stone's lower edge, mm (judgement: over a threshold and toes).
 const HANDS_RAISE_MM: f64 = 100.0;
-/// Less to spare is tight, mm (judgement: a hand's unsteadiness and the error of the tape).
-const SPARE_MM: f64 = 20.0;
-/// What may be called tight, mm (judgement).
-const SPARE: Limits = from_to(0.0, 500.0);
-
 /// Where an obstacle stands in the text, and what it is.
 type Placed = (usize, Obstacle);
 
 /// Reads the way in. Nothing is assumed about a way that is not given.
 pub(super) fn read(r: &mut Reader<'_>, lift: &Lift) -> Route {
-    let doors = numbered(r.each("door", MOST, |r| placed(r, door)), "door");
-    let corners = numbered(r.each("corner", MOST, |r| placed(r, corner)), "corner");
+    let doors = numbered(r.each("door", |r| placed(r, door)), "door");
+    let corners = numbered(r.each("corner", |r| placed(r, corner)), "corner");
     let mut way: Vec<Placed> = doors.chain(corners).collect();
     way.sort_by_key(|placed| placed.0);
     let obstacles: Vec<Obstacle> = way.into_iter().map(|placed| placed.1).collect();
-    let (raise_mm, why) = match lift.aid {
-        Aid::Trolley => (lift.trolley.deck_mm, "the trolley's deck"),
-        Aid::None | Aid::VacuumLifter | Aid::Gantry => {
-            (HANDS_RAISE_MM, "judgement: over a threshold and toes")
-        }
-    };
-    let mut size = |key, limits, default_mm, why| {
+    let size = |key| {
         if obstacles.is_empty() {
-            let given = r.get(key).and_then(|given| given.length(limits));
-            return given.unwrap_or(default_mm);
+            r.usual_unless(key)
+        } else {
+            r.length(key)
         }
-        r.length_or(key, limits, default_mm, why)
     };
-    let hands = "judgement: hands on both faces of the stone";
-    let unsteady = "judgement: a hand's unsteadiness and the error of the tape";
-    let (room_mm, raise_mm, spare_mm) = (
-        size("room", ROOM, ROOM_MM, hands),
-        size("raise", ROOM, raise_mm, why),
-        size("spare", SPARE, SPARE_MM, unsteady),
-    );
     Route {
+        room_mm: size("room"),
+        raise_mm: raise(r, lift, obstacles.is_empty()),
+        spare_mm: size("spare"),
         obstacles,
-        room_mm,
-        raise_mm,
-        spare_mm,
     }
+}
+
+/// How high the stone's lower edge is carried, mm.
+fn raise(r: &Reader<'_>, lift: &Lift, no_way: bool) -> f64 {
+    let given = r.get("raise").map(|given| given.length());
+    let (usual_mm, why) = match lift.aid {
+        Aid::Trolley => (lift.trolley.deck_mm, "the trolley's deck"),
+        Aid::None | Aid::VacuumLifter | Aid::Gantry => (HANDS_RAISE_MM, r.why("raise")),
+    };
+    if let Some(given) = given {
+        return given.unwrap_or(usual_mm);
+    }
+    if !no_way {
+        r.assume_length("raise", usual_mm, why);
+    }
+    usual_mm
 }
 
 /// An obstacle and where it stands.
@@ -82,8 +70,8 @@ fn numbered(way: Vec<Placed>, kind: &str) -> impl Iterator<Item = Placed> {
 }
 
 fn door(r: &mut Reader<'_>) -> Option<Opening> {
-    let width = measure(r, "width", "the clear width");
-    let height = measure(r, "height", "the clear height");
+    let width = measure(r, "width");
+    let height = measure(r, "height");
     Some(Opening::Door {
         width_mm: width?,
         height_mm: height?,
@@ -91,9 +79,9 @@ fn door(r: &mut Reader<'_>) -> Option<Opening> {
 }
 
 fn corner(r: &mut Reader<'_>) -> Option<Opening> {
-    let from = measure(r, "from", "the width of the way before the corner");
-    let to = measure(r, "to", "the width of the way after it");
-    let height = measure(r, "height", "the clear height");
+    let from = measure(r, "from");
+    let to = measure(r, "to");
+    let height = measure(r, "height");
     Some(Opening::Corner {
         from_mm: from?,
         to_mm: to?,
@@ -101,6 +89,6 @@ fn corner(r: &mut Reader<'_>) -> Option<Opening> {
     })
 }
 
-fn measure(r: &mut Reader<'_>, key: &'static str, what: &str) -> Option<f64> {
-    r.need(key, what)?.length(WAY)
+fn measure(r: &Reader<'_>, key: &'static str) -> Option<f64> {
+    r.need(key)?.length()
 }

@@ -3,34 +3,34 @@
 use super::figure::{edge_hint, find_edge};
 use super::{flaw, slab_figure};
 use crate::job::given::Given;
-use crate::job::quantity::{ANGLE, from_to};
 use crate::job::reader::Reader;
 use crate::job::words::listed;
 use crate::job::{EdgeState, Shape, Slab};
 
-/// The most flaws that are kept clear of (judgement).
-const MOST_FLAWS: usize = 200;
-
 /// Reads the slab.
 pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
-    let tape_error_mm = r.length_or(
-        "tape",
-        from_to(0.1, 20.0),
-        1.0,
-        "judgement: a good tape, read twice",
-    );
+    let tape_error_mm = r.length("tape");
     let measured = slab_figure::read(r, wanted, tape_error_mm);
-    let (factory, rough) = (r.get("factory"), r.get("rough"));
-    let vein_deg = r
-        .get("vein")
-        .and_then(|v| v.quantity(&ANGLE, from_to(-360.0, 360.0)));
+    let said = [
+        (r.get("factory"), EdgeState::Factory),
+        (r.get("sawn"), EdgeState::Sawn),
+        (r.get("rough"), EdgeState::Rough),
+    ];
+    let rough_margin_mm = r.length("rough_margin");
+    let vein_deg = r.get("vein").and_then(|v| v.quantity());
     let outline = measured.as_ref().map(|(shape, _)| shape.outline());
-    let flaws = r.each("flaw", MOST_FLAWS, |r| flaw::read(r, outline));
+    let flaws = r.each("flaw", |r| flaw::read(r, outline));
     let (shape, survey) = measured?;
-    let edges = edges(r, &shape, factory, rough);
+    let states = edges(r, &shape, said);
+    let undescribed = (0..shape.count()).filter(|e| states[*e].is_none());
     Some(Slab {
+        undescribed: undescribed.collect(),
+        edges: states
+            .into_iter()
+            .map(|state| state.unwrap_or(EdgeState::Sawn))
+            .collect(),
+        rough_margin_mm,
         shape,
-        edges,
         flaws,
         tape_error_mm,
         vein_deg,
@@ -39,16 +39,15 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<Slab> {
     })
 }
 
-/// The state of every edge: sawn unless said.
+/// The state of every edge that is said; the others are told as taken for sawn.
 fn edges(
     r: &Reader<'_>,
     shape: &Shape,
-    factory: Option<Given<'_>>,
-    rough: Option<Given<'_>>,
-) -> Vec<EdgeState> {
+    said: [(Option<Given<'_>>, EdgeState); 3],
+) -> Vec<Option<EdgeState>> {
     let mut states: Vec<Option<EdgeState>> = vec![None; shape.count()];
-    for (given, state) in [(factory, EdgeState::Factory), (rough, EdgeState::Rough)] {
-        let names = given.and_then(|g| g.list(0, shape.count()));
+    for (given, state) in said {
+        let names = given.and_then(|g| g.list());
         for name in names.unwrap_or_default() {
             mark(shape, &mut states, &name, state);
         }
@@ -59,13 +58,9 @@ fn edges(
         .collect();
     if !open.is_empty() {
         let value = format!("{}: sawn", listed(&open));
-        let why = "an edge that is neither in `factory` nor in `rough` is taken as sawn";
-        r.ledger.assume(r.key("factory"), value, why);
+        r.assume("factory", value);
     }
     states
-        .into_iter()
-        .map(|state| state.unwrap_or(EdgeState::Sawn))
-        .collect()
 }
 
 fn mark(shape: &Shape, states: &mut [Option<EdgeState>], given: &Given<'_>, state: EdgeState) {
@@ -81,6 +76,6 @@ fn mark(shape: &Shape, states: &mut [Option<EdgeState>], given: &Given<'_>, stat
         *open = Some(state);
     } else {
         let message = format!("names edge {name} a second time");
-        given.fault::<()>(&message, "an edge is factory, rough or neither; keep one");
+        given.fault::<()>(&message, "an edge is factory, sawn or rough; keep one");
     }
 }

@@ -1,23 +1,11 @@
-//! The outline of the slab, by whichever way it was measured: `rectangle`, `corners`, `sides` with
+//! The outline of the slab, by whichever way it was measured: `rectangle`, `corners`, a drawing, `sides` with
 //! `diagonals`, or `base_line` with `ties`.
 
 use super::{figure, slab_sides, slab_ties, slab_words};
-use crate::geom::Point;
 use crate::job::given::Given;
-use crate::job::ledger::{Span, Units};
 use crate::job::reader::Reader;
 use crate::job::survey::{How, Misclosure};
 use crate::job::{Naming, Shape, Survey};
-
-/// Corners worked out from tapes.
-#[derive(Debug)]
-pub(super) struct Taped {
-    pub(super) how: How,
-    pub(super) corners: Vec<Point>,
-    pub(super) misclosures: Vec<Misclosure>,
-    /// The key and the place that the corners come from.
-    pub(super) said: (String, Span),
-}
 
 /// Reads the outline and how it was measured; `tape_error` in mm.
 pub(super) fn read(r: &mut Reader<'_>, wanted: bool, tape_error: f64) -> Option<(Shape, Survey)> {
@@ -28,11 +16,10 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool, tape_error: f64) -> Option<
         Some(_) => How::Rectangle,
         None => How::Offsets,
     };
-    let plain = rectangle.or(corners);
+    let plain = rectangle.or(corners).or(r.get("shape"));
     let by_sides = sides.as_ref().or(diagonals.as_ref()).cloned();
     let by_ties = base_line.as_ref().or(ties.as_ref()).cloned();
     if twice(&[&plain, &by_sides, &by_ties]) {
-        treatments(r);
         return None;
     }
     let taped = if by_sides.is_some() {
@@ -41,18 +28,12 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool, tape_error: f64) -> Option<
         slab_ties::read(r, base_line, ties, tape_error)
     } else {
         if plain.is_none() && wanted {
-            r.missing(
-                "rectangle",
-                "its size; or its `corners`, its `sides` with `diagonals`, or `ties` from a `base_line`",
-            );
+            r.none_of("rectangle");
         }
         let shape = figure::read(r, Naming::Letters, false)?;
         return Some(finish(r, shape, how, Vec::new(), tape_error));
     };
-    let Some(taped) = taped else {
-        treatments(r);
-        return None;
-    };
+    let taped = taped?;
     let shape = figure::with_corners(r, Naming::Letters, taped.corners, taped.said)?;
     Some(finish(r, shape, taped.how, taped.misclosures, tape_error))
 }
@@ -78,19 +59,7 @@ fn twice(ways: &[&Option<Given<'_>>]) -> bool {
     let first = first.key.rsplit('.').next().unwrap_or(&first.key);
     second.fault::<()>(
         &format!("stands beside `{first}`: the slab is described twice"),
-        "keep one of `rectangle`, `corners`, `sides` with `diagonals`, and `base_line` with `ties`",
+        "keep one of `rectangle`, `corners`, `shape`, `sides` with `diagonals`, and `base_line` with `ties`",
     );
     true
-}
-
-/// Makes the words for corners and edges known where no figure asks for them.
-fn treatments(r: &mut Reader<'_>) {
-    for key in ["round", "clip", "scoop", "bow"] {
-        r.get(key);
-    }
-}
-
-/// Whether lengths can be compared at all: not while the unit of bare numbers is at fault.
-pub(super) fn can_compare(given: &Given<'_>) -> bool {
-    given.ledger.units() != Units::Unclear
 }

@@ -1,37 +1,12 @@
 //! `slab.sides` and `slab.diagonals`: four sides and one or both diagonals.
 
-use super::slab_figure::{Taped, can_compare};
+use super::slab_taped::{Read, Taped, can_compare};
 use super::slab_words as words;
 use crate::job::given::Given;
 use crate::job::ledger::Span;
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
-use crate::job::survey::quadrilateral::{Quadrilateral, Refusal, Tape};
+use crate::job::survey::quadrilateral::Quadrilateral;
 use crate::job::survey::{How, Misclosure};
-
-/// A taped length, mm (judgement: from the smallest thing to measure with a tape to longer than any
-/// slab).
-pub(super) const TAPED: Limits = from_to(1.0, 20_000.0);
-
-/// The tapes as read, and where each stands.
-pub(super) struct Read {
-    pub(super) tapes: Quadrilateral,
-    places: [Option<(String, Span)>; 6],
-    diagonals: (String, Span),
-}
-
-impl Read {
-    /// Where a tape stands; where the diagonals stand when it was not taped.
-    pub(super) fn place(&self, tape: Tape) -> (String, Span) {
-        let index = Tape::ALL.iter().position(|t| *t == tape);
-        let own = index.and_then(|i| self.places[i].clone());
-        own.unwrap_or_else(|| self.diagonals.clone())
-    }
-
-    pub(super) fn diagonals(&self) -> (String, Span) {
-        self.diagonals.clone()
-    }
-}
 
 /// Reads the tapes and works out the corners; nothing when one is at fault.
 pub(super) fn read(
@@ -41,14 +16,10 @@ pub(super) fn read(
     tape_error: f64,
 ) -> Option<Taped> {
     if sides.is_none() {
-        r.missing("sides", "the four sides, [AB, BC, CD, DA]");
+        r.missing("sides");
     }
     if diagonals.is_none() {
-        r.missing(
-            "diagonals",
-            "four sides alone can lean either way; give one diagonal, or better both, \
-             as { AC = …, BD = … }",
-        );
+        r.missing("diagonals");
     }
     let lengths = sides.as_ref().and_then(read_sides);
     let tied = diagonals.as_ref().map(read_diagonals);
@@ -76,16 +47,15 @@ pub(super) fn read(
 }
 
 fn read_sides<'a>(given: &Given<'a>) -> Option<[(f64, Given<'a>); 4]> {
-    let entries = given.list(1, 64)?;
-    if entries.len() != 4 {
-        let message = format!("has {} entries, it needs 4: AB, BC, CD, DA", entries.len());
+    if let Some(count) = given.count().filter(|count| *count != 4) {
+        let message = format!("has {count} entries, it needs 4: AB, BC, CD, DA");
         return given.fault(
             &message,
             "a slab with other than four corners is given by `corners`, or by `base_line` and `ties`",
         );
     }
-    let read = |side: Given<'a>| side.length(TAPED).map(|mm| (mm, side));
-    let sides: Vec<_> = entries.into_iter().map(read).collect();
+    let read = |side: Given<'a>| side.length().map(|mm| (mm, side));
+    let sides: Vec<_> = given.list()?.into_iter().map(read).collect();
     let sides: Option<Vec<_>> = sides.into_iter().collect();
     sides?.try_into().ok()
 }
@@ -96,7 +66,7 @@ type Diagonals<'a> = [Option<(f64, Given<'a>)>; 2];
 fn read_diagonals<'a>(given: &Given<'a>) -> Option<Diagonals<'a>> {
     let (mut found, mut clean): (Diagonals<'a>, bool) = ([None, None], true);
     for (name, span, value) in given.entries()? {
-        let length = value.length(TAPED);
+        let length = value.length();
         let index = match name {
             "AC" | "CA" => Some(0),
             "BD" | "DB" => Some(1),
@@ -155,22 +125,4 @@ fn work_out(r: &Reader<'_>, read: &Read, said: (String, Span), tape_error: f64) 
         misclosures: misclosure.into_iter().collect::<Vec<Misclosure>>(),
         said,
     })
-}
-
-impl Read {
-    /// Where a refusal is best shown.
-    pub(super) fn place_of(&self, refusal: &Refusal, said: &(String, Span)) -> (String, Span) {
-        match refusal {
-            Refusal::NoDiagonal | Refusal::Crossing => self.diagonals(),
-            Refusal::InsideCorner { .. } => said.clone(),
-            Refusal::NoTriangle(open) => {
-                let blamed = open.could_be.iter().map(|(tape, _)| *tape);
-                let blamed: Vec<Tape> = blamed.collect();
-                match blamed[..] {
-                    [only] => self.place(only),
-                    _ => self.place(open.long),
-                }
-            }
-        }
-    }
 }

@@ -1,32 +1,19 @@
 //! `slab.base_line` and `slab.ties`: two tapes to every corner from the two ends of a base line, and a
 //! third from its middle as a check.
 
-use super::slab_figure::{Taped, can_compare};
-use super::slab_sides::TAPED;
+use super::slab_taped::{Corner, Taped, can_compare};
 use super::slab_words as words;
 use crate::geom::{Point, Pose, Vector};
 use crate::job::Naming;
 use crate::job::given::Given;
-use crate::job::quantity::from_to;
 use crate::job::reader::Reader;
 use crate::job::shape::corner_name;
 use crate::job::survey::How;
 use crate::job::survey::ties::Tie;
 
-/// The most corners of a slab (judgement: as many as `corners` takes).
-const MOST_CORNERS: usize = 64;
 /// A corner is told to be badly fixed when the tape's error moves it by so many times itself (judgement;
 /// the two tapes then cross at less than 17°).
 const BADLY_FIXED: f64 = 5.0;
-
-/// A tie as read.
-pub(super) struct Corner<'a> {
-    pub(super) name: String,
-    pub(super) tie: Tie,
-    /// The whole tie, then each of its tapes.
-    pub(super) given: Given<'a>,
-    pub(super) tapes: Vec<Given<'a>>,
-}
 
 /// Reads the tapes and works out the corners; nothing when one is at fault.
 pub(super) fn read(
@@ -36,18 +23,12 @@ pub(super) fn read(
     tape_error: f64,
 ) -> Option<Taped> {
     if base_line.is_none() {
-        r.missing(
-            "base_line",
-            "the distance between the two marks that the ties are taped from",
-        );
+        r.missing("base_line");
     }
     if ties.is_none() {
-        r.missing(
-            "ties",
-            "two tapes to every corner in turn, [[left, right], …]",
-        );
+        r.missing("ties");
     }
-    let base = base_line.as_ref().and_then(|given| given.length(TAPED));
+    let base = base_line.as_ref().and_then(Given::length);
     let corners = ties.as_ref().and_then(read_ties);
     let (base_line, ties, base, corners) = (base_line?, ties?, base?, corners?);
     if !can_compare(&base_line) {
@@ -85,7 +66,7 @@ pub(super) fn read(
 }
 
 fn read_ties<'a>(given: &Given<'a>) -> Option<Vec<Corner<'a>>> {
-    let ties = given.list(3, MOST_CORNERS)?;
+    let ties = given.list()?;
     let corners: Vec<_> = ties
         .into_iter()
         .enumerate()
@@ -95,7 +76,7 @@ fn read_ties<'a>(given: &Given<'a>) -> Option<Vec<Corner<'a>>> {
 }
 
 fn read_tie(given: Given<'_>, name: String) -> Option<Corner<'_>> {
-    let tapes = given.list(2, 3)?;
+    let tapes = given.list()?;
     let lengths: Vec<_> = tapes.iter().map(length).collect();
     let lengths: Option<Vec<f64>> = lengths.into_iter().collect();
     let (left, right, middle) = match lengths?[..] {
@@ -117,7 +98,7 @@ fn read_tie(given: Given<'_>, name: String) -> Option<Corner<'_>> {
 
 /// A tape may be 0, when the corner is the mark, but not less.
 fn length(given: &Given<'_>) -> Option<f64> {
-    let mm = given.length(from_to(-TAPED.most, TAPED.most))?;
+    let mm = given.length()?;
     if mm < 0.0 {
         return given.fault(
             &format!("is {}: no tape is shorter than nothing", given.ledger.length(mm)),

@@ -1,7 +1,6 @@
 //! What is said of the slab's tapes: faults, what would mend them, and remarks.
 
-use super::slab_sides::Read;
-use super::slab_ties::Corner;
+use super::slab_taped::{Corner, Read};
 use crate::job::Naming;
 use crate::job::Survey;
 use crate::job::given::Given;

@@ -1,32 +1,16 @@
 //! `[stone]`: kind, thickness, density, strength, silica.
 
 use crate::job::given::Given;
+use crate::job::keys::{DENSITIES, Tested, elsewhere};
 use crate::job::ledger::{Ledger, Span};
-use crate::job::quantity::{DENSITY, Limits, NUMBER, PERCENT, STRENGTH, from_to};
+use crate::job::quantity::{DENSITY, NUMBER, PERCENT, STRENGTH};
 use crate::job::reader::Reader;
-use crate::job::words::{nearest, short};
-use crate::job::{Range, Slab, Steel, Stone, Thickness};
+use crate::job::words::{nearest, plain, short};
+use crate::job::{Asbestos, Binder, Range, Slab, Steel, Stone, Thickness};
 use crate::tables::stone::{Spread, StoneKind, StoneRecord};
 
-/// Thickness of a slab that is sawn by hand, mm (judgement).
-const THICKNESS: Limits = from_to(5.0, 200.0);
-/// Steel in the stone, or on its back.
-const STEEL: [(&str, Steel); 3] = [
-    ("not known", Steel::Unknown),
-    ("none", Steel::None),
-    ("some", Steel::Some),
-];
-/// Density of anything sold as a slab of stone, kg/m³ (judgement: wider than every row of the table).
-const DENSITIES: Limits = from_to(1000.0, 4000.0);
-/// Flexural strength in `MPa` (judgement: from the weakest sandstone to a glassy porcelain).
-const STRENGTHS: Limits = from_to(0.5, 150.0);
 /// Safety factor of a stone that is not in the table: the greatest in it (judgement).
 const OWN_SAFETY_FACTOR: f64 = 8.0;
-/// Mass of a whole slab, kg (judgement).
-const SLAB_KG: Limits = from_to(1.0, 10_000.0);
-/// Readings of thickness that are taken (judgement).
-const MOST_READINGS: usize = 100;
-
 /// The stone, and where its weight was said.
 #[derive(Debug)]
 pub(super) struct StoneGiven {
@@ -42,13 +26,14 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
     let [density, strength, silica] = ["density", "strength", "silica"].map(|key| r.get(key));
     let safety_factor = r.get("safety_factor");
     let (weighed, said) = (r.get("weighed"), r.get("said"));
-    let why = "nobody said whether rods, dowels or mesh are in the stone or glued to its back";
-    let steel = r.choice_or("steel", &STEEL, Steel::Unknown, why);
+    let steel = r.word("steel", Steel::Unknown);
+    let binder = r.get("binder").and_then(|given| given.word());
+    let asbestos = asbestos(r);
     if wanted && kind_given.is_none() {
-        r.missing("kind", "such as \"granite\"");
+        r.missing("kind");
     }
     if wanted && thickness.is_none() {
-        r.missing("thickness", "one number, or several readings in a list");
+        r.missing("thickness");
     }
     let has_all = density.is_some() && strength.is_some() && silica.is_some();
     let kind = kind_given.and_then(|given| kind(&given, has_all));
@@ -63,8 +48,8 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
     let silica = table.silica(silica.as_ref());
     let safety_factor = table.safety_factor(safety_factor.as_ref());
     let thickness = thickness.and_then(|given| readings(&given));
-    let on_scale = weighed.as_ref().map(|w| w.mass(SLAB_KG));
-    let said = said.map(|s| s.mass(SLAB_KG));
+    let on_scale = weighed.as_ref().map(Given::mass);
+    let said = said.map(|s| s.mass());
     let strength_source = match (strength, table.record) {
         (None, Some(record)) => record.strength_mpa.source.cite(),
         _ => "the job file".to_owned(),
@@ -81,12 +66,48 @@ pub(super) fn read(r: &mut Reader<'_>, wanted: bool) -> Option<StoneGiven> {
             safety_factor: safety_factor?,
             silica: silica?,
             steel,
+            binder: binder.unwrap_or_else(|| binder_of(kind)),
+            asbestos,
             weighed: on_scale.flatten(),
             said: said.flatten(),
         },
         weighed_span: weighed.and_then(|w| w.span),
         density_given: density.is_some(),
     })
+}
+
+/// What is known of asbestos minerals: "tested free" counts only with the report's name and its date.
+fn asbestos(r: &Reader<'_>) -> Asbestos {
+    let given = r.get("asbestos");
+    let tested = given.as_ref().and_then(Given::word);
+    let report = r.text("report");
+    let date = r.get("date").and_then(|given| given.date());
+    match (tested, date) {
+        (Some(Tested::Free), Some(date)) if !report.is_empty() => {
+            Asbestos::TestedFree { report, date }
+        }
+        (Some(Tested::Free), _) => {
+            if let Some(given) = given {
+                given.fault::<()>(
+                    "is \"tested free\" without a report",
+                    "add report = \"name or number, laboratory\" and date = 2026-11-30 to [stone]",
+                );
+            }
+            Asbestos::NotTested
+        }
+        _ => Asbestos::NotTested,
+    }
+}
+
+/// What binds a kind when nothing is said: nothing is known of a made slab or a stone of the user's own.
+fn binder_of(kind: StoneKind) -> Binder {
+    match kind {
+        StoneKind::EngineeredStone => Binder::Resin,
+        StoneKind::Own | StoneKind::Terrazzo | StoneKind::Porcelain | StoneKind::SinteredStone => {
+            Binder::Unknown
+        }
+        _ => Binder::Natural,
+    }
 }
 
 /// The stone with the density that follows from the weight of the whole slab, if it was weighed.
@@ -147,7 +168,8 @@ fn kind(given: &Given<'_>, has_all: bool) -> Option<(StoneKind, String)> {
         return Some((StoneKind::Own, name.trim().to_owned()));
     }
     let names = StoneKind::ALL.map(StoneKind::name);
-    let near = nearest(name, names.iter().copied());
+    let near = elsewhere(name, &names);
+    let near = near.or_else(|| nearest(&plain(name), names.iter().copied()));
     let near = near.map_or(String::new(), |near| format!("did you mean \"{near}\"? "));
     given.fault(
         &format!("is \"{name}\", which is not in the table of stones"),
@@ -159,8 +181,8 @@ fn kind(given: &Given<'_>, has_all: bool) -> Option<(StoneKind, String)> {
 }
 
 fn readings(given: &Given<'_>) -> Option<Thickness> {
-    let readings = given.one_or_list(MOST_READINGS)?;
-    let mm: Vec<_> = readings.iter().map(|v| v.length(THICKNESS)).collect();
+    let readings = given.one_or_list()?;
+    let mm: Vec<_> = readings.iter().map(Given::length).collect();
     let mm: Vec<f64> = mm.into_iter().collect::<Option<_>>()?;
     let count = u32::try_from(mm.len()).ok()?;
     Some(Thickness {
@@ -183,7 +205,7 @@ fn silica_share(given: &Given<'_>) -> Option<f64> {
             format!("write it as \"{bare} %\" or \"{percent} %\""),
         );
     }
-    Some(given.quantity(&PERCENT, from_to(0.0, 100.0))? / 100.0)
+    Some(given.quantity()? / 100.0)
 }
 
 const fn exactly(value: f64) -> Range {
@@ -205,7 +227,7 @@ struct Table<'r, 'a> {
 impl Table<'_, '_> {
     fn density(&self, given: Option<&Given<'_>>, weighed: bool) -> Option<Range> {
         if let Some(given) = given {
-            return given.quantity(&DENSITY, DENSITIES).map(exactly);
+            return given.quantity().map(exactly);
         }
         let spread = &self.record?.density_kg_m3;
         let range = range(spread);
@@ -218,7 +240,7 @@ impl Table<'_, '_> {
 
     fn strength(&self, given: Option<&Given<'_>>) -> Option<f64> {
         if let Some(given) = given {
-            return given.quantity(&STRENGTH, STRENGTHS);
+            return given.quantity();
         }
         let figure = &self.record?.strength_mpa;
         let value = STRENGTH.show(figure.value);
@@ -239,7 +261,7 @@ impl Table<'_, '_> {
 
     fn safety_factor(&self, given: Option<&Given<'_>>) -> Option<f64> {
         if let Some(given) = given {
-            return given.quantity(&NUMBER, from_to(1.0, 20.0));
+            return given.quantity();
         }
         let (factor, why) = match self.record {
             Some(record) => {
@@ -254,7 +276,7 @@ impl Table<'_, '_> {
 
     fn assume(&self, key: &str, value: String, source: &str) {
         let why = format!("{}: {source}", self.name);
-        self.r.ledger.assume(self.r.key(key), value, why);
+        self.r.assume_because(key, value, &why);
     }
 }
 

@@ -3,23 +3,16 @@
 use super::flaw;
 use crate::geom::Outline;
 use crate::job::given::Given;
-use crate::job::quantity::{Limits, NUMBER, from_to};
 use crate::job::reader::Reader;
 use crate::job::{Support, SupportPlace};
-
-/// What a support may be said to carry, kg (judgement).
-const LIMIT_KG: Limits = from_to(1.0, 10_000.0);
-
-/// Least stiffness of a support against a full one (judgement: below that it is no support).
-const LEAST_STIFFNESS: f64 = 0.01;
 
 /// Reads one support.
 pub(super) fn read(r: &mut Reader<'_>, top: Option<&Outline>) -> Option<Support> {
     let what = r.text("what");
     let (line, pad) = (r.get("line"), r.get("pad"));
-    let limit = r.get("limit").map(|l| l.mass(LIMIT_KG));
+    let limit = r.get("limit").map(|l| l.mass());
     let stiffness = r.get("stiffness");
-    let stiffness = stiffness.map(|s| s.quantity(&NUMBER, from_to(LEAST_STIFFNESS, 1.0)));
+    let stiffness = stiffness.map(|s| s.quantity());
     let (given, place) = place(r, line, pad)?;
     if top.is_some_and(|top| !touches(top, &place)) {
         return given.fault(
@@ -52,9 +45,11 @@ fn place<'a>(
 ) -> Option<(Given<'a>, SupportPlace)> {
     match (line, pad) {
         (Some(line), None) => {
-            line.list(2, 2)?;
             let [a, b] = flaw::path(&line)?[..] else {
-                return None;
+                return line.fault(
+                    "has more than two points: a support is straight",
+                    "give its two ends; a support of several parts is several [[support]]",
+                );
             };
             Some((line, SupportPlace::Line(a, b)))
         }
@@ -73,10 +68,8 @@ fn place<'a>(
 }
 
 fn read_pad(t: &mut Reader<'_>) -> Option<SupportPlace> {
-    let at = t.need("at", "its middle, [x, y]").and_then(|at| at.point());
-    let across = t
-        .need("across", "how wide it is")
-        .and_then(|a| a.length(flaw::ACROSS));
+    let at = t.need("at").and_then(|at| at.point());
+    let across = t.need("across").and_then(|across| across.length());
     Some(SupportPlace::Pad(at?, across?))
 }
 

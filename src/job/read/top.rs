@@ -6,28 +6,10 @@ use super::figure::{self, edge_hint, find_edge};
 use crate::geom::{Pose, Vector};
 use crate::job::given::Given;
 use crate::job::ledger::{Ledger, Span};
-use crate::job::quantity::{Limits, from_to};
 use crate::job::reader::Reader;
 use crate::job::shape::GrowFault;
 use crate::job::words::listed;
 use crate::job::{Allowances, Finish, Naming, Shape, Slab, Top, VeinWish};
-
-pub(super) const FINISHES: [(&str, Finish); 4] = [
-    ("factory", Finish::Factory),
-    ("polish", Finish::Polish),
-    ("ease", Finish::Ease),
-    ("saw", Finish::Saw),
-];
-const VEINS: [(&str, VeinWish); 3] = [
-    ("along", VeinWish::Along),
-    ("across", VeinWish::Across),
-    ("any", VeinWish::Any),
-];
-/// Stone left by the saw, mm (judgement).
-const ALLOWANCE: Limits = from_to(0.0, 20.0);
-
-/// An overhang over the base, mm (judgement).
-const OVERHANG: Limits = from_to(0.0, 1000.0);
 
 /// The top as given, and where corner 1 of its base lies in its frame when it was made over one.
 #[derive(Debug)]
@@ -109,12 +91,12 @@ fn over(
 /// One overhang for all edges, or one for each edge named.
 fn overhangs(r: &Reader<'_>, said: &Given<'_>, base: &Shape) -> Option<Vec<f64>> {
     if !said.is_table() {
-        return Some(vec![said.length(OVERHANG)?; base.count()]);
+        return Some(vec![said.length()?; base.count()]);
     }
     let mut by: Vec<Option<f64>> = vec![None; base.count()];
     let mut clean = true;
     for (name, span, value) in said.entries()? {
-        let overhang = value.length(OVERHANG);
+        let overhang = value.length();
         let edge = edge_of(base, name, span, &value);
         clean &= overhang.is_some() && edge.is_some();
         match edge.and_then(|edge| by.get_mut(edge)) {
@@ -174,35 +156,20 @@ fn grow_words(ledger: &Ledger, base: &Shape, fault: GrowFault) -> (String, Strin
 
 fn allowances(r: &mut Reader<'_>) -> Allowances {
     Allowances {
-        polish_mm: r.length_or(
-            "polish",
-            ALLOWANCE,
-            1.0,
-            "judgement: saw marks ground away, then polished",
-        ),
-        ease_mm: r.length_or(
-            "ease",
-            ALLOWANCE,
-            0.5,
-            "judgement: only the arris is taken off",
-        ),
-        saw_mm: r.length_or(
-            "saw",
-            ALLOWANCE,
-            0.0,
-            "judgement: nothing is taken off a sawn edge",
-        ),
+        polish_mm: r.length("polish"),
+        ease_mm: r.length("ease"),
+        saw_mm: r.length("saw"),
     }
 }
 
 fn vein(r: &mut Reader<'_>, slab: Option<&Slab>) -> VeinWish {
     let Some(given) = r.get("vein") else {
         if slab.is_some_and(|s| s.vein_deg.is_some()) {
-            r.ledger.assume(r.key("vein"), "any", "no wish was given");
+            r.assume("vein", "any");
         }
         return VeinWish::Any;
     };
-    let wish = given.choice(&VEINS).unwrap_or(VeinWish::Any);
+    let wish = given.word().unwrap_or(VeinWish::Any);
     if wish != VeinWish::Any && slab.is_some_and(|s| s.vein_deg.is_none()) {
         given.fault::<()>(
             "asks for a direction of the vein, but slab.vein does not say how the vein runs",
@@ -212,20 +179,15 @@ fn vein(r: &mut Reader<'_>, slab: Option<&Slab>) -> VeinWish {
     wish
 }
 
-/// What an opening's edge may be.
-pub(super) const fn finish_hint() -> &'static str {
-    "choose polish, ease or saw"
-}
-
 /// The finish of every edge: as sawn unless said; one word stands for all of them.
 fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Finish> {
     if let Some(word) = given.as_ref().filter(|g| !g.is_table()) {
-        return vec![word.choice(&FINISHES).unwrap_or(Finish::Saw); shape.count()];
+        return vec![word.word().unwrap_or(Finish::Saw); shape.count()];
     }
     let mut finishes: Vec<Option<Finish>> = vec![None; shape.count()];
     let mut clean = true;
     for (name, span, value) in given.and_then(|g| g.entries()).unwrap_or_default() {
-        let finish = value.choice(&FINISHES);
+        let finish = value.word();
         let edge = edge_of(shape, name, span, &value);
         clean &= finish.is_some() && edge.is_some();
         match edge.and_then(|edge| finishes.get_mut(edge)) {
@@ -245,8 +207,7 @@ fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Fini
         .collect();
     if clean && !open.is_empty() {
         let value = format!("{}: saw", listed(&open));
-        let why = "judgement: left as sawn where nothing else was asked for";
-        r.ledger.assume(r.key("finish"), value, why);
+        r.assume("finish", value);
     }
     finishes
         .into_iter()

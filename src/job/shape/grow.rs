@@ -1,7 +1,8 @@
 //! A figure with every edge moved outwards: a top that stands over its base.
 
+use super::Shape;
+use super::part::{CornerCut, ShapeFault};
 use super::trace::{Sharp, shifted_left, turn_at};
-use super::{CornerCut, Shape, ShapeFault};
 use crate::geom::{Point, SAME_MM, Seg};
 
 /// Why a figure cannot be grown. Corners and edges are counted from 0.

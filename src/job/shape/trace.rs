@@ -1,6 +1,6 @@
 //! From sharp corners and bowed edges to the pieces of the finished outline.
 
-use super::{CornerCut, Part, ShapeFault};
+use super::part::{CornerCut, Part, ShapeFault};
 use crate::geom::{Arc, Line, Outline, Point, SAME_MM, Seg, Vector};
 
 /// A change of direction smaller than this is none, radians (far below what a tape can tell).

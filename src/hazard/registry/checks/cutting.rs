@@ -16,6 +16,13 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         JUDGED,
     ).saying(&[place::MEASURE_AGAIN]),
     check(
+        ["edges-undescribed", "Edges of the slab that nobody has described"],
+        "The top lies on edges of the slab that the job file calls neither factory nor sawn nor rough.",
+        "A chipped, crooked or cracked edge becomes a finished edge of the top.",
+        "Look along each with a straightedge and a square before the start, then name it under [slab].",
+        JUDGED,
+    ).saying(&[place::EDGES_UNDESCRIBED]),
+    check(
         ["disc-too-small", "The disc does not get through the stone"],
         "Half of what the disc exceeds flange or gear head by, less everything between machine and stone, is \
          less than the depth that is needed.",
@@ -29,7 +36,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "A guide that overhangs tips, and the cut runs off.",
         "Something of the same height beside the slab, clamped to the bench with it.",
         COMPUTED,
-    ).saying(&[straight::NO_ROOM, straight::NO_ROOM_IN_OPENING]),
+    ).saying(&[straight::NO_ROOM]),
     check(
         [
             "arm-out-of-reach",
@@ -46,7 +53,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Plunges would cut into kept stone.",
         "Saw it square or clipped, grind to the template.",
         COMPUTED,
-    ).saying(&[curve::GROUND, curve::GROUND_IN_OPENING]),
+    ).saying(&[curve::GROUND]),
     check(
         [
             "said-weight",
@@ -61,7 +68,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         ["waste-needs-support", "Waste too heavy to be held by hand"],
         "A piece of more than 5 kg comes free.",
         "It drops, closes the kerf on the disc, and breaks its corner out of the kept stone.",
-        "Its own bearers, level with the kept stone, before the last pass.",
+        "Its own bearers, level with the kept stone, before the first pass.",
         &[&doc::OUR_JUDGEMENT, &doc::GRINDER_WARNINGS],
     ).saying(&[piece::NEEDS_SUPPORT]),
     check(
@@ -75,9 +82,9 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         ["rail-too-narrow", "A cutout leaves too narrow a rail"],
         "The stone left beside a cutout is narrower than what is published as the least.",
         "The rail is the weakest place when the top is moved.",
-        "Move the cutout or make it smaller.",
+        "Move the cutout where the rail opposite has stone to give, else make it smaller.",
         &[&doc::MIA_RAILS],
-    ).saying(&[rail::NARROW, rail::NARROW_BETWEEN]),
+    ).saying(&[rail::NARROW, rail::NARROW_BOTH, rail::NARROW_BETWEEN]),
     check(
         ["opening-larger", "A cutout came out larger than was asked"],
         "A side of an opening was sawn too far into the stone that was to be kept, or a chip took it there.",
@@ -92,7 +99,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "A crack begins in a sharp inside corner.",
         "At least 10 mm; plan what stands in it with that radius.",
         &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
-    ).saying(&[inside::RADIUS, inside::RADIUS_OF_OPENING, inside::NEAREST, inside::NEAREST_OF_OPENING]),
+    ).saying(&[inside::RADIUS, inside::NEAREST]),
     check(
         ["core-holes-close", "Core holes overlap or nearly touch"],
         "Two holes of a row, of a chain or of neighbouring corners leave less than 5 mm between them, or none.",
@@ -110,14 +117,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Cuts that stop in a corner without a hole start a crack there.",
         "A bit of at least 20 mm, named in the job file as [[core_bit]].",
         &[&doc::OUR_JUDGEMENT, &doc::MIA_RAILS],
-    ).saying(&[inside::NO_BIT, inside::NO_BIT_IN_OPENING]),
+    ).saying(&[inside::NO_BIT]),
     check(
         ["much-to-grind", "Much is left to grind inside a curve"],
         "A straight slot inside a hollow curve must keep off its ends and leaves stone at its middle.",
         "More than 10 mm is hours of grinding, dust and vibration.",
         "A smaller disc, or a core bit of the curve's own size.",
         COMPUTED,
-    ).saying(&[inside::MUCH, inside::MUCH_IN_OPENING]),
+    ).saying(&[inside::MUCH]),
     check(
         [
             "no-disc-for-hollow",
@@ -127,7 +134,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It would saw into kept stone on both sides.",
         "A core bit, or a chain of holes.",
         COMPUTED,
-    ).saying(&[inside::NO_DISC, inside::NO_DISC_IN_OPENING]),
+    ).saying(&[inside::NO_DISC]),
     check(
         [
             "stopped-cut-too-short",
@@ -137,22 +144,25 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "It would saw past a corner into kept stone.",
         "A smaller disc, or a row of core holes.",
         COMPUTED,
-    ).saying(&[stopped::TOO_SHORT, stopped::TOO_SHORT_IN_OPENING]),
+    ).saying(&[stopped::TOO_SHORT]),
     check(
-        ["opening-not-made", "Nothing in the kit makes a cutout"],
-        "Neither a disc nor a core bit of the kit makes the opening.",
-        "A top without its opening is the wrong top.",
-        "See the other stops: they say what would.",
+        [
+            "opening-narrower-than-kerf",
+            "An opening has no room for the kerf",
+        ],
+        "Sawn along one side, the disc is already in the stone at the other.",
+        "It takes kept stone, which nothing puts back.",
+        "A wider opening, a thinner disc, or a shop.",
         COMPUTED,
-    ).saying(&[cutout::NOT_MADE]),
+    ).saying(&[cutout::NARROWER_THAN_KERF]),
     check(
         [
             "waste-not-freed",
-            "The planned cuts do not free all the waste",
+            "Cuts that do not meet leave waste on the top",
         ],
-        "After the last cut some waste still hangs on to the top.",
+        "After the last cut some waste still hangs on to the top, and no cut is missing.",
         "It would be broken off by hand, and take kept stone with it.",
-        "See the other stops: they say which cut is missing.",
+        "Part it where it hangs on, with a core hole or one more plunge beside the last, on the waste side.",
         COMPUTED,
     ).saying(&[piece::NOT_FREED]),
     check(
@@ -161,7 +171,7 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         "Marks from a chord add up small errors.",
         "Check the last mark against the next corner before the first plunge.",
         COMPUTED,
-    ).saying(&[curve::WITHOUT_ARM, curve::WITHOUT_ARM_IN_OPENING]),
+    ).saying(&[curve::WITHOUT_ARM]),
     check(
         [
             "sawn-with-another",

@@ -4,11 +4,10 @@ use super::{COMPUTED, JUDGED, Sources, check};
 use crate::handle::aid::finding as aid;
 use crate::handle::fall;
 use crate::handle::finding::{self, lift, narrow, setting, strength};
-use crate::handle::guideline::{ISO_11228, L23_FIGURES, L23_TEAM};
 use crate::handle::route::finding as way;
 use crate::tables::documents as doc;
+use crate::tables::documents::{ISO_11228, L23_FIGURES, L23_TEAM};
 use crate::tables::record::Record;
-use crate::tables::stones::sources;
 
 const TEAM: Sources = &[&L23_TEAM, &L23_FIGURES];
 
@@ -21,7 +20,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "Trolley on edge, vacuum lifter, gantry; or have it delivered to its place.",
         &[&L23_FIGURES, &L23_TEAM, &ISO_11228],
     )
-    .saying(&[lift::NOT_A_HAND_LIFT]),
+    .saying(&[lift::NOT_A_HAND_LIFT, lift::BREAKS_IN_HANDS]),
     check(
         ["more-than-four", "More than four people do not lift as one"],
         "Two people can count on two thirds of their sum, three on half; for more nothing is published.",
@@ -40,7 +39,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "Stand elsewhere, more people, or an aid.",
         &[&L23_FIGURES, &ISO_11228],
     )
-    .saying(&[lift::OVER, lift::OVER_TOO_FEW]),
+    .saying(&[lift::OVER, lift::TILT]),
     check(
         ["tips-out-of-hands", "It tips out of the hands"],
         "The balance point lies outside the people's stands.",
@@ -62,7 +61,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "The stress from its own weight, flat on two supports, is near or above what the stone is allowed.",
         "Stone breaks without bending first, at a vein or a hole.",
         "Carry it on edge; lay it on a full board.",
-        &[&doc::COMPUTED, &sources::BEALL],
+        &[&doc::COMPUTED, &doc::BEALL],
     )
     .saying(&[strength::BENDS_FLAT, strength::NOT_FLAT]),
     check(
@@ -72,7 +71,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "On edge on a trolley, tied, two people at its ends and nobody below.",
         COMPUTED,
     )
-    .saying(&[strength::ON_EDGE, strength::NOT_BY_ITS_ENDS, strength::BRACED_ON_EDGE]),
+    .saying(&[strength::NOT_BY_ITS_ENDS, strength::BRACED_ON_EDGE]),
     check(
         ["crush-and-falls", "It crushes what it falls on"],
         "How much stone falls, and from what height, when a slab on edge tips.",
@@ -93,16 +92,14 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
     )
     .saying(&[setting::TIPS]),
     check(
-        [
-            "support-over-limit",
-            "A support carries more than its limit",
-        ],
-        "Its share of the top's weight is above the limit given for it.",
-        "A cabinet side that gives way lets the top crack across its neighbour.",
-        "A stronger support, or more of them.",
-        COMPUTED,
+        ["rests-poorly", "The top wants more under it"],
+        "How far edges reach beyond the supports, the widest stretch between them, what each carries, and what \
+         a person of 1 kN at the worst place does to stone and supports.",
+        "Tops break and tip years after they were set, when somebody sits on an edge or stands on them.",
+        "Brackets, legs, rails; supports closer together and beside every cutout.",
+        &[&doc::COMPUTED, &doc::MIA_RAILS, &doc::BEALL],
     )
-    .saying(&[setting::OVER]),
+    .saying(&[setting::RESTS]),
     check(
         ["support-lifts-off", "A support carries nothing"],
         "The top is lifted off it by its own weight elsewhere.",
@@ -162,7 +159,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "What hangs on a neck lying flat stresses it near or above what the stone is allowed.",
         "It snaps at the neck.",
         "Hold both sides up whenever it lies flat; strap a splint across it before it is moved.",
-        &[&doc::COMPUTED, &sources::BEALL],
+        &[&doc::COMPUTED, &doc::BEALL],
     )
     .saying(&[narrow::BRACE_NECK, narrow::BED_NECK]),
     check(
@@ -181,58 +178,9 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "On the trestles the stress is above what the stone is allowed.",
         "It snaps on the bench.",
         "Bed it on a full flat board.",
-        &[&doc::COMPUTED, &sources::BEALL],
+        &[&doc::COMPUTED, &doc::BEALL],
     )
-    .saying(&[strength::BENDS_ON_TRESTLES]),
-    check(
-        ["overhang-too-far", "The top overhangs too far"],
-        "An edge reaches farther over its support than is published for its thickness.",
-        "Somebody sits or leans on it.",
-        "A bracket, leg or wall under it.",
-        &[&doc::MIA_RAILS],
-    )
-    .saying(&[setting::OVERHANG, setting::OVERHANG_ALONE]),
-    check(
-        ["span-too-wide", "The stone spans too far between supports"],
-        "The widest stretch without support is more than is published for its thickness.",
-        "It cracks under its own weight and a pot set down hard.",
-        "A rail or a cabinet side in between.",
-        &[&doc::MIA_RAILS],
-    )
-    .saying(&[setting::SPAN]),
-    check(
-        [
-            "tips-when-leant-on",
-            "The top tips when somebody leans on its edge",
-        ],
-        "A person of 1 kN at the worst place tips it off its supports.",
-        "It falls on whoever leant on it.",
-        "A support farther out.",
-        JUDGED,
-    )
-    .saying(&[setting::TIPS_LEANT_ON]),
-    check(
-        [
-            "bends-when-leant-on",
-            "Somebody leaning on the top may break it",
-        ],
-        "A person of 1 kN at the worst place stresses it above what is allowed.",
-        "Tops break years after they were set, when somebody stands on them to change a lamp.",
-        "Supports closer together, and beside every cutout.",
-        JUDGED,
-    )
-    .saying(&[setting::BENDS_LEANT_ON]),
-    check(
-        [
-            "support-over-limit-with-person",
-            "A support over its limit when somebody leans on the top",
-        ],
-        "With a person of 1 kN where it is worst, a support carries more than its limit.",
-        "Cabinets are made for what lies on them, not for who sits on them.",
-        "Another support, or keep people off.",
-        JUDGED,
-    )
-    .saying(&[setting::OVER_WITH_PERSON]),
+    .saying(&[strength::BENDS_ON_TRESTLES,  strength::MOVED]),
     check(
         ["on-a-trolley", "The trolley"],
         "The stone stands on edge on wheels.",
@@ -256,7 +204,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "Set up and used by somebody competent, where the law asks for it licensed.",
         &[&doc::COMMON_PRACTICE],
     )
-    .saying(&[aid::SLINGS, aid::STONE_IN_SLINGS]),
+    .saying(&[aid::SLINGS, aid::STONE_IN_SLINGS, aid::NO_PLACE_FOR_SLINGS]),
     check(
         ["aid-too-weak", "The aid is not marked for the weight"],
         "The lifting aid at hand is marked for less than the stone needs.",
@@ -264,7 +212,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "One that is marked for it, or cut before the stone is moved.",
         &[&doc::COMMON_PRACTICE],
     )
-    .saying(&[aid::TOO_WEAK]),
+    .saying(&[aid::TOO_WEAK, aid::UNMARKED]),
     check(
         ["way-in-upright", "The top passes only upright"],
         "A door or corner lets it through only standing on its short side.",
@@ -289,7 +237,7 @@ pub(in crate::hazard::registry) static OF_HANDLING: &[Record] = &[
         "The stone beside a cutout is stressed near or above what it is allowed when the top lies flat.",
         "It cracks at the cutout's corner on the way in.",
         "A stiff batten strapped across the cutout, and the top carried on edge.",
-        &[&doc::COMPUTED, &sources::BEALL],
+        &[&doc::COMPUTED, &doc::BEALL],
     )
     .saying(&[narrow::BRACE_RAIL, narrow::BED_RAIL]),
     check(

@@ -1,0 +1,85 @@
+//! How the stations of a curve are set out and plunged.
+
+use crate::cut::{Cut, OrdinateSetOut, SetOut};
+use crate::document::mark;
+use crate::document::say::{plain, say};
+use crate::document::scene;
+use crate::plan::Plan;
+use crate::words::{Message, Value};
+
+/// The steps in order; none without a curve.
+pub(super) fn steps(plan: &Plan, cuts: &[&Cut]) -> Vec<Message> {
+    let Some(first) = cuts.first() else {
+        return Vec::new();
+    };
+    let apart = first
+        .set_out
+        .curve()
+        .and_then(|c| c.stations.get(1).map(|s| s.chord));
+    let depths = first.passes.iter().map(|p| Value::tape(p.depth).up());
+    let swung = matches!(first.set_out, SetOut::Pivot(_));
+    let mut steps = vec![
+        say(
+            if swung {
+                "bench-curve-stations"
+            } else {
+                "bench-curve-ordinates"
+            },
+            [("apart", apart.map_or(Value::Nothing, Value::tape))],
+        ),
+        plunge(first),
+        say(
+            "bench-curve-rings",
+            [
+                ("depths", Value::List(depths.collect())),
+                ("thick", scene::thick(plan)),
+            ],
+        ),
+    ];
+    let cusp = cuts.iter().map(|c| c.cusp).fold(0.0, f64::max);
+    if cusp > 0.0 {
+        steps.push(say(
+            "bench-curve-ridges",
+            [("left", Value::fine(cusp).up())],
+        ));
+    }
+    steps
+}
+
+/// How the disc is set at a station: about a pivot both its near face and the jig's mark by their distance
+/// from it.
+fn plunge(cut: &Cut) -> Message {
+    let curve = match &cut.set_out {
+        SetOut::Pivot(curve) => curve,
+        SetOut::Ordinates(o) => return beside_guide(o),
+        SetOut::Guide(_) | SetOut::Centres(_) => return plain("bench-curve-how"),
+    };
+    let near = match &curve.inside {
+        Some(hollow) => hollow.face_at - cut.tool.width_mm(),
+        None => curve.sawn_radius,
+    };
+    let gaps = [
+        ("near", mark::swung(curve, near)),
+        ("arm", mark::swung(curve, curve.arm)),
+    ];
+    say("bench-curve-plunge", gaps)
+}
+
+/// How the guide is laid at a station of a curve set out from its chord: so far from the station, and from
+/// the curve to either side, that it lies along the tangent.
+fn beside_guide(o: &OrdinateSetOut) -> Message {
+    // Far enough apart to lay a straight edge by, near enough to meet the curve.
+    let half = f64::min(150.0, o.chord_length / 4.0);
+    let radius = o.curve.inside.map_or(o.curve.sawn_radius, |h| h.face_at);
+    let rise = radius - (radius * radius - half * half).max(0.0).sqrt();
+    let gap = match o.curve.inside {
+        Some(_) => o.guide_to_face + rise,
+        None => o.guide_to_face - rise,
+    };
+    let gaps = [
+        ("offset", Value::tape(o.guide_to_face).to_half(true)),
+        ("gap", Value::tape(gap).to_half(true)),
+        ("half", Value::tape(half)),
+    ];
+    say("bench-curve-plunge-guide", gaps)
+}

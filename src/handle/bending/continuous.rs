@@ -1,0 +1,265 @@
+//! A stone bent over several supports: what each of them pushes up with.
+//!
+//! The stone is an elastic beam along its length whose stiffness follows its width; each support is
+//! a spring. Reactions follow from equal deflections of stone and spring (the method of forces), no
+//! support pulls, and one that lifts off may come back when the others give way. Shear and twist
+//! are neglected.
+
+use super::bend::{Beam, Reaction};
+use super::splint::STONE_MPA;
+
+/// Stiffness of a full support, N/mm for each mm of its length: an 18 mm board of 2500 `MPa`
+/// standing 750 mm high (judgement).
+pub const FULL_N_PER_MM2: f64 = 60.0;
+/// Widths below this, mm, are taken as this: a support is never on the very tip of an end.
+const TIP_MM: f64 = 1.0;
+
+/// A support along the beam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Post {
+    /// Distance from the end of the stone, mm.
+    pub at_mm: f64,
+    /// Stiffness, N/mm, > 0.
+    pub stiffness: f64,
+}
+
+/// A beam on posts, ready for loads.
+pub struct Continuous<'a> {
+    beam: &'a Beam<'a>,
+    posts: Vec<Post>,
+    /// Running integrals from the first post on, one entry a station between the posts.
+    sums: Vec<Sums>,
+    /// How far 1 N at one post moves another, the stone clamped at the first one, mm: row by row.
+    flexibility: Vec<f64>,
+    /// How far the stone's own weight lets each post's place sink, the stone clamped at the first, mm.
+    own: Vec<f64>,
+}
+
+/// A force that presses on the stone, and how far the posts' places sink under it and the stone's weight,
+/// the stone clamped at the first, mm.
+struct Pressed {
+    load_n: f64,
+    at_mm: f64,
+    deflections: Vec<f64>,
+}
+
+/// `∫ds/EI`, `∫s·ds/EI`, `∫s²·ds/EI`, and `∫m·ds/EI`, `∫m·s·ds/EI` with `m` the moment of the stone
+/// right of `s` about it; `s` and `u` counted from the first post.
+#[derive(Clone, Copy, Debug, Default)]
+struct Sums {
+    u: f64,
+    parts: [f64; 5],
+}
+
+impl<'a> Continuous<'a> {
+    /// A beam on posts in any order; nothing when there are fewer than two.
+    #[must_use]
+    pub fn new(beam: &'a Beam<'a>, posts: &[Post]) -> Option<Self> {
+        let mut posts = posts.to_vec();
+        posts.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
+        let (first, last) = (posts.first()?.at_mm, posts.last()?.at_mm);
+        if first >= last {
+            return None;
+        }
+        let mut sought = Self {
+            beam,
+            posts,
+            sums: Vec::new(),
+            flexibility: Vec::new(),
+            own: Vec::new(),
+        };
+        sought.sums = sought.summed(first, last);
+        let places: Vec<f64> = sought.posts.iter().map(|p| p.at_mm - first).collect();
+        let pairs = places
+            .iter()
+            .flat_map(|a| places.iter().map(move |b| (*a, *b)));
+        sought.flexibility = pairs.map(|(a, b)| sought.flexibility(a, b)).collect();
+        sought.own = places.iter().map(|a| sought.own(*a)).collect();
+        Some(sought)
+    }
+
+    /// What the posts push up with under the stone's weight and a force of `load_n` pressing down
+    /// at `at_mm`, in order along the beam; nothing when it tips.
+    #[must_use]
+    pub fn unilateral(&self, load_n: f64, at_mm: f64) -> Option<Vec<Reaction>> {
+        let count = self.posts.len();
+        let from = self.posts.first()?.at_mm;
+        let deflection = |(post, own): (&Post, &f64)| {
+            own + load_n * self.flexibility(post.at_mm - from, at_mm - from)
+        };
+        let deflections: Vec<f64> = self.posts.iter().zip(&self.own).map(deflection).collect();
+        let load = Pressed {
+            load_n,
+            at_mm,
+            deflections,
+        };
+        let (mut holds, mut retaken) = (vec![true; count], vec![false; count]);
+        for _ in 0..3 * count {
+            let (forces, sinks) = self.bilateral(&holds, &load)?;
+            let slack = 1e-9 * (load_n + self.beam.weight_n());
+            let pulling = (0..count).filter(|i| holds[*i] && forces[*i] < -slack);
+            let pressed = (0..count).filter(|i| !holds[*i] && !retaken[*i] && sinks[*i] > 0.0);
+            let least = pulling.min_by(|a, b| forces[*a].total_cmp(&forces[*b]));
+            let most = pressed.max_by(|a, b| sinks[*a].total_cmp(&sinks[*b]));
+            match (least, most) {
+                (Some(i), _) => holds[i] = false,
+                (None, Some(i)) => (holds[i], retaken[i]) = (true, true),
+                (None, None) => {
+                    let pairs = self.posts.iter().zip(forces);
+                    let prop = |(post, force_n): (&Post, f64)| Reaction {
+                        at_mm: post.at_mm,
+                        force_n,
+                    };
+                    return Some(pairs.map(prop).collect());
+                }
+            }
+        }
+        None
+    }
+
+    /// Forces of the posts that hold as if they could pull too, 0 for the others, and how far the stone
+    /// sinks at every post, mm. Nothing when they cannot balance the load.
+    fn bilateral(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
+        let held: Vec<usize> = (0..holds.len()).filter(|i| holds[*i]).collect();
+        let n = held.len();
+        if n < 2 {
+            return None;
+        }
+        let from = self.posts.first()?.at_mm;
+        let place = |i: usize| self.posts[i].at_mm - from;
+        let flexibility = |i: usize, j: usize| self.flexibility[i * holds.len() + j];
+        // Unknown: the forces, then the rigid sinking and tilting of the stone.
+        let mut rows = vec![vec![0.0; n + 3]; n + 2];
+        for (row, i) in held.iter().enumerate() {
+            for (column, j) in held.iter().enumerate() {
+                rows[row][column] = flexibility(*i, *j);
+            }
+            rows[row][row] += 1.0 / self.posts[*i].stiffness;
+            rows[row][n] = -1.0;
+            rows[row][n + 1] = -place(*i);
+            rows[row][n + 2] = load.deflections[*i];
+            rows[n][row] = 1.0;
+            rows[n + 1][row] = place(*i);
+        }
+        let weight = self.beam.weight_n();
+        rows[n][n + 2] = weight + load.load_n;
+        rows[n + 1][n + 2] =
+            weight * (self.beam.strip().middle() - from) + load.load_n * (load.at_mm - from);
+        let solved = eliminated(rows)?;
+        let mut forces = vec![0.0; holds.len()];
+        for (force, i) in solved.iter().zip(&held) {
+            forces[*i] = *force;
+        }
+        let sink = |i: usize| {
+            let lifted: f64 = held.iter().map(|j| flexibility(i, *j) * forces[*j]).sum();
+            solved[n] + solved[n + 1] * place(i) + load.deflections[i] - lifted
+        };
+        let sinks = (0..holds.len()).map(sink).collect();
+        Some((forces, sinks))
+    }
+
+    /// How far 1 N at one place moves another, the stone clamped at the first post, mm.
+    fn flexibility(&self, here: f64, there: f64) -> f64 {
+        let near = here.min(there);
+        if near <= 0.0 {
+            return 0.0;
+        }
+        let [whole, first, second, ..] = self.sums_at(near);
+        here * there * whole - (here + there) * first + second
+    }
+
+    /// How far the stone's own weight lets a place sink, the stone clamped at the first post, mm.
+    fn own(&self, here: f64) -> f64 {
+        if here <= 0.0 {
+            return 0.0;
+        }
+        let [.., turn, first_turn] = self.sums_at(here);
+        self.beam.slice().weight_n_per_mm2 * (here * turn - first_turn)
+    }
+
+    /// The integrals up to a place, a straight line between stations.
+    fn sums_at(&self, u: f64) -> [f64; 5] {
+        let after = self.sums.partition_point(|s| s.u < u);
+        let (Some(high), Some(low)) = (
+            self.sums.get(after).or(self.sums.last()),
+            self.sums.get(after.saturating_sub(1)),
+        ) else {
+            return [0.0; 5];
+        };
+        let width = high.u - low.u;
+        let share = if width > 0.0 {
+            ((u - low.u) / width).clamp(0.0, 1.0)
+        } else {
+            1.0
+        };
+        std::array::from_fn(|k| low.parts[k] + share * (high.parts[k] - low.parts[k]))
+    }
+
+    /// Simpson's rule over every stretch between stations, posts and the load's place among them.
+    fn summed(&self, first: f64, last: f64) -> Vec<Sums> {
+        let strip = self.beam.strip();
+        let within = strip.stations().iter().map(|s| s.u);
+        let mut places: Vec<f64> = within.filter(|u| *u > first && *u < last).collect();
+        places.extend(self.posts.iter().map(|p| p.at_mm));
+        places.sort_by(f64::total_cmp);
+        places.dedup();
+        let mut sums = vec![Sums::default()];
+        let mut total = [0.0; 5];
+        for pair in places.windows(2) {
+            let [from, to] = [pair[0], pair[1]];
+            // Just inside the stretch, so that a jump of width counts on its own side.
+            let inset = INSET * (to - from);
+            let nodes = [from + inset, f64::midpoint(from, to), to - inset];
+            for (u, weight) in nodes.into_iter().zip([1.0, 4.0, 1.0]) {
+                let part = self.parts(u, first);
+                for (sum, value) in total.iter_mut().zip(part) {
+                    *sum += weight / 6.0 * (to - from) * value;
+                }
+            }
+            sums.push(Sums {
+                u: to - first,
+                parts: total,
+            });
+        }
+        sums
+    }
+
+    /// What is integrated, at one cross-section.
+    fn parts(&self, u: f64, first: f64) -> [f64; 5] {
+        let strip = self.beam.strip();
+        let t = self.beam.slice().thickness_mm;
+        let stiffness = STONE_MPA * strip.width_at(u).max(TIP_MM) * t.powi(3) / 12.0;
+        let right = strip.area() * (strip.middle() - u) + strip.left_of(u).1;
+        let s = u - first;
+        [1.0, s, s * s, right, right * s].map(|part| part / stiffness)
+    }
+}
+
+/// How far inside a stretch its ends are looked at, as a part of its length.
+const INSET: f64 = 1e-6;
+
+/// Solves a square system given with its right-hand side as last column, by elimination with
+/// pivoting; nothing when it has no single answer.
+fn eliminated(mut rows: Vec<Vec<f64>>) -> Option<Vec<f64>> {
+    let n = rows.len();
+    for k in 0..n {
+        let pivot = (k..n).max_by(|a, b| rows[*a][k].abs().total_cmp(&rows[*b][k].abs()))?;
+        rows.swap(k, pivot);
+        let top = rows[k].clone();
+        if top[k] == 0.0 {
+            return None;
+        }
+        for row in rows.iter_mut().skip(k + 1) {
+            let factor = row[k] / top[k];
+            for (value, above) in row.iter_mut().zip(&top).skip(k) {
+                *value -= factor * above;
+            }
+        }
+    }
+    let mut answer = vec![0.0; n];
+    for k in (0..n).rev() {
+        let known: f64 = (k + 1..n).map(|j| rows[k][j] * answer[j]).sum();
+        answer[k] = (rows[k][n] - known) / rows[k][k];
+    }
+    answer.iter().all(|a| a.is_finite()).then_some(answer)
+}

@@ -1,0 +1,194 @@
+//! What each support under the finished top carries.
+
+use serde::Serialize;
+
+use super::lean::{self, Leaning};
+use super::overhang::{self, Overhang};
+use super::plate::{Spring, bilateral, unilateral};
+use super::rests::{Rests, ends};
+use super::span::{self, Span};
+use crate::geom::{Line, Point, Pose};
+use crate::handle::lifting::lift::Share;
+use crate::handle::loads::{Load, Marks};
+use crate::job::{Job, Support};
+use crate::units::Mass;
+
+/// Off balance by more than this, mm, the top does not lie still (judgement: rounding of a tape).
+const OFF_BALANCE_MM: f64 = 1.0;
+
+/// One support.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Bearing {
+    /// What it is, in the user's words.
+    pub what: String,
+    /// Its ends, or its centre twice for a pad, slab frame, mm.
+    pub place: [Point; 2],
+    /// Length that counts for its stiffness: the line's, or the pad's diameter, mm.
+    pub length_mm: f64,
+    /// How stiff it is for its length against a full support, 0 to 1.
+    pub stiffness: f64,
+    /// Part of that length that lies under the stone and is pressed on, 0 to 1.
+    pub pressed: f64,
+    /// What it carries of the high mass, kg.
+    pub share: Share,
+    /// The most it carries with a person leaning on the top's worst places as well, kg.
+    pub with_person: Mass,
+    /// What it would carry if it could also pull, kg; negative where the top lifts off.
+    pub if_tied_down_kg: f64,
+    /// How that stands to its limit.
+    pub verdict: BearingVerdict,
+}
+
+/// How a support's load stands to its limit.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BearingVerdict {
+    /// The job file gives no limit: ask whoever made it.
+    NoLimitGiven,
+    /// Not above the limit given.
+    Within {
+        /// The limit.
+        limit: Mass,
+    },
+    /// Above the limit given.
+    Over {
+        /// The limit.
+        limit: Mass,
+    },
+    /// Carries nothing.
+    Idle,
+}
+
+/// How the top lies on its supports.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Setting {
+    /// Each support, in the job file's order.
+    pub bearings: Vec<Bearing>,
+    /// How far the middle of the support lies from the balance point, mm; nothing when nothing lies under it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub off_balance_mm: Option<f64>,
+    /// Whether it lies still.
+    pub stands: Standing,
+    /// The edges that reach beyond the supports.
+    pub overhangs: Vec<Overhang>,
+    /// The widest stretch between supports; nothing when they are too few to span anything.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub span: Option<Span>,
+    /// A person leaning on the top where it is worst; nothing when it does not stand.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub leaning: Option<Leaning>,
+}
+
+/// Whether the top lies still on its supports.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Standing {
+    /// The supports balance it.
+    Balanced,
+    /// It tips over the outermost support, or lies on a single line or point.
+    Tips,
+    /// No support lies under it.
+    NotSupported,
+}
+
+/// Shares the top's high mass among its supports; nothing when the job file names none.
+///
+/// A rigid top on supports whose stiffness goes with their length under the stone and what the job
+/// file says of it. `pose` carries
+/// the top's frame, in which the supports are given, into the slab's.
+#[must_use]
+pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setting> {
+    if job.supports.is_empty() {
+        return None;
+    }
+    let rests = Rests::new(top, &job.supports, pose);
+    let balance = top.region.centroid();
+    let mass = top.mass.high.kg();
+    let tied = bilateral(&rests.springs, mass, balance);
+    let rest = unilateral(&rests.springs, mass, balance);
+    let stands = standing(&rests.springs, &balance, rest.off_balance_mm);
+    let leaning = match stands {
+        Standing::Balanced => lean::worst(top, &rests, &job.stone),
+        Standing::Tips | Standing::NotSupported => None,
+    };
+    let bearings = job.supports.iter().enumerate().map(|(i, support)| {
+        let mut sum = Sum::default();
+        for k in rests.of(i) {
+            sum.tied += tied.get(k).copied().unwrap_or(0.0);
+            let force = rest.forces.get(k).copied().flatten();
+            if let (Some(force), Some(length)) = (force, rests.lengths.get(k)) {
+                sum.force += force;
+                sum.pressed += length;
+            }
+        }
+        let person = leaning.as_ref().and_then(|l| l.carried.get(i).copied());
+        let with_person = person.map_or(sum.force, |m| m.kg().max(sum.force));
+        bearing(support, pose, &sum, Mass::from_kg(with_person))
+    });
+    Some(Setting {
+        bearings: bearings.collect(),
+        off_balance_mm: Some(rest.off_balance_mm).filter(|mm| mm.is_finite()),
+        stands,
+        overhangs: overhang::overhangs(top, &rests, &job.stone, marks),
+        span: span::widest(top, &rests, job.stone.thickness.least),
+        leaning,
+    })
+}
+
+#[derive(Default)]
+struct Sum {
+    force: f64,
+    tied: f64,
+    pressed: f64,
+}
+
+fn bearing(support: &Support, pose: Pose, sum: &Sum, with_person: Mass) -> Bearing {
+    let (place, length_mm) = ends(&support.place, pose);
+    let share = if sum.pressed > 0.0 {
+        Share::Carries(Mass::from_kg(sum.force))
+    } else {
+        Share::LiftsOff
+    };
+    let verdict = match (share, support.limit) {
+        (Share::LiftsOff, _) => BearingVerdict::Idle,
+        (_, None) => BearingVerdict::NoLimitGiven,
+        (Share::Carries(mass), Some(limit)) if mass > limit => BearingVerdict::Over { limit },
+        (_, Some(limit)) => BearingVerdict::Within { limit },
+    };
+    Bearing {
+        what: support.what.clone(),
+        place,
+        length_mm,
+        stiffness: support.stiffness,
+        pressed: (sum.pressed / length_mm).min(1.0),
+        share,
+        with_person,
+        if_tied_down_kg: sum.tied,
+        verdict,
+    }
+}
+
+/// Balanced only when a small push anywhere does not tip it: the forces must reach round the
+/// balance point, not merely through it.
+fn standing(springs: &[Spring], balance: &Point, off_balance_mm: f64) -> Standing {
+    if springs.is_empty() {
+        return Standing::NotSupported;
+    }
+    let away = springs
+        .iter()
+        .max_by(|a, b| a.at.distance(*balance).total_cmp(&b.at.distance(*balance)));
+    let one_line = away.is_none_or(|far| {
+        let reach = far.at.distance(*balance);
+        reach <= OFF_BALANCE_MM || {
+            let line = Line::through(*balance, far.at);
+            springs
+                .iter()
+                .all(|s| line.left_of(s.at).abs() <= OFF_BALANCE_MM)
+        }
+    });
+    if one_line || off_balance_mm > OFF_BALANCE_MM {
+        Standing::Tips
+    } else {
+        Standing::Balanced
+    }
+}

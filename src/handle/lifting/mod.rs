@@ -1,0 +1,15 @@
+//! Lifting by hand: who holds it where, and what the guidelines say.
+//!
+//! | file | what it works out |
+//! |---|---|
+//! | [`guideline`](mod@guideline), [`niosh`] | published figures, team factors; the lifting equation |
+//! | [`stand`], `hold` | places for hands; those that bending allows, flat or on edge |
+//! | [`lift`] | shares, verdict, tilting up on edge |
+//! | `waste` | waste pieces by the same rule |
+
+pub mod guideline;
+pub(crate) mod hold;
+pub mod lift;
+pub mod niosh;
+pub mod stand;
+pub(crate) mod waste;

@@ -1,0 +1,167 @@
+//! Sections on bench pages: each on one page, its drawings and its type as large as fits; those that may
+//! share a page do where there is room, and closer together where a job takes many pages.
+
+use super::book::{Book, Filled, WELL};
+use super::setter::{Said, Setter};
+use super::voice::STEPS;
+use crate::document::block::{Block, Section, Sharing};
+
+/// What a page is tried with in turn: how much it says, and to which part of the height they like its
+/// drawings shrink (judgement).
+const TRIED: [(Said, f64); 7] = [
+    (Said::InFull, WELL),
+    (Said::InFull, 0.42),
+    (Said::OpenInShort, WELL),
+    (Said::OpenInShort, 0.42),
+    (Said::InShort, WELL),
+    (Said::InShort, 0.42),
+    (Said::InShort, 0.2),
+];
+/// A page that more sections share keeps this part of its drawings' height, and words among the
+/// larger steps; where one section stands below a drawing that holds everything, more (judgement).
+const LARGE: f64 = 0.85;
+const LARGE_STEPS: usize = 3;
+const LOOSE: Closeness = Closeness {
+    floating: (LARGE_STEPS, &[(Said::InFull, LARGE)]),
+    shared: (LARGE_STEPS, &[(Said::InFull, WELL)]),
+};
+const CLOSE: Closeness = Closeness {
+    floating: (STEPS, &CLOSER),
+    shared: (STEPS, &CLOSER),
+};
+const CLOSER: [(Said, f64); 3] = [
+    (Said::InFull, WELL),
+    (Said::InFull, 0.42),
+    (Said::InFull, 0.3),
+];
+/// More pages than these are drawn closer together (judgement).
+const MOST_PAGES: usize = 8;
+
+/// Steps of type, and what a page says at which size of its drawings.
+type Trials = (usize, &'static [(Said, f64)]);
+const ALL: Trials = (STEPS, &TRIED);
+
+/// How closely sections may stand.
+#[derive(Clone, Copy)]
+struct Closeness {
+    floating: Trials,
+    shared: Trials,
+}
+impl<'a> Book<'a> {
+    /// The bench pages: each as many sections as may share it, and of one page too many for a folder
+    /// as many as fit at all.
+    pub(super) fn bench(&self, sections: &[&'a Section]) -> Vec<Filled<'a>> {
+        let pages = self.shared(sections, LOOSE);
+        if pages.len() <= MOST_PAGES {
+            return pages;
+        }
+        let closer = self.shared(sections, CLOSE);
+        if closer.len() < pages.len() {
+            closer
+        } else {
+            pages
+        }
+    }
+
+    fn shared(&self, sections: &[&'a Section], close: Closeness) -> Vec<Filled<'a>> {
+        let settled = self.settled(sections, close.floating);
+        let (mut pages, mut rest) = (Vec::new(), &settled[..]);
+        while !rest.is_empty() {
+            let share = |n: &usize| self.share(&rest[..*n].concat(), close.shared);
+            let together = (2..=rest.len()).take_while(share).last();
+            let (now, later) = rest.split_at(together.unwrap_or(1));
+            pages.extend(self.bench_page(&now.concat()));
+            rest = later;
+        }
+        pages
+    }
+
+    /// The sections, each floating one with the one before it or with the last.
+    fn settled(&self, sections: &[&'a Section], within: Trials) -> Vec<Vec<&'a Section>> {
+        let (mut settled, mut late): (Vec<Vec<&Section>>, Vec<&Section>) = (Vec::new(), Vec::new());
+        for section in sections {
+            let before = settled.last_mut();
+            match before.filter(|_| section.sharing == Sharing::Floating) {
+                Some(page) => {
+                    let both = [&page[..], &[*section]].concat();
+                    let overflows = self.fitting(page, ALL).is_none();
+                    if overflows || self.fitting(&both, within).is_some() {
+                        *page = both;
+                    } else {
+                        late.push(section);
+                    }
+                }
+                None => settled.push(vec![section]),
+            }
+        }
+        if let Some(last) = settled.last_mut() {
+            last.splice(0..0, late);
+        }
+        settled
+    }
+
+    /// Whether sections stand on one page.
+    fn share(&self, sections: &[&Section], within: Trials) -> bool {
+        let pair = sections.len() == 2 && sections.iter().all(|s| s.sharing == Sharing::InPairs);
+        let within = if pair { ALL } else { within };
+        let may = sections.iter().all(|s| s.sharing != Sharing::Alone);
+        may && self.fitting(sections, within).is_some()
+    }
+
+    /// The setter of the largest words and drawings with which sections fit on one page.
+    fn fitting(&self, sections: &[&Section], (steps, tried): Trials) -> Option<Setter> {
+        let (area, blocks) = (self.area(), joined(sections));
+        // The words shrink before the drawings become too small to read.
+        let each = tried
+            .iter()
+            .flat_map(|tried| (0..steps).map(move |step| (step, *tried)));
+        let mut setters = each.filter_map(|(step, tried)| {
+            let section = sections.first()?;
+            Some(self.setter(section, step, tried))
+        });
+        setters.find(|s| s.extent_of(&blocks, area.width()).least <= area.height())
+    }
+
+    /// A page of one section or some; on more pages when even the smallest type does not fit on one.
+    fn bench_page(&self, sections: &[&'a Section]) -> Vec<Filled<'a>> {
+        let Some(setter) = self.fitting(sections, ALL) else {
+            return self.flow(sections, STEPS - 1);
+        };
+        let (items, _) = setter.stack(&joined(sections), self.area());
+        let mut names: Vec<String> = sections
+            .iter()
+            .map(|s| setter.writer.say(&s.name))
+            .collect();
+        names.dedup();
+        let name = names.join(" · ");
+        let first = sections.first().copied();
+        let page = first.map(|section| Filled {
+            section,
+            name,
+            items,
+        });
+        page.into_iter().collect()
+    }
+}
+
+/// The blocks of sections on one page; a card that has it to itself is as wide as the page.
+fn joined(sections: &[&Section]) -> Vec<Block> {
+    let blocks = sections.iter().flat_map(|s| s.blocks.iter().cloned());
+    let mut blocks: Vec<Block> = blocks.collect();
+    if let [Block::Card(card)] = &mut blocks[..] {
+        card.blocks = stacked(std::mem::take(&mut card.blocks));
+    }
+    blocks
+}
+
+/// The drawing over the whole width, the words below it.
+fn stacked(blocks: Vec<Block>) -> Vec<Block> {
+    let each = blocks.into_iter().flat_map(|block| match block {
+        Block::Beside(_, mut left, right) => {
+            left.extend(right);
+            left
+        }
+        other => vec![other],
+    });
+    each.collect()
+}

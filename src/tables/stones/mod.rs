@@ -1,5 +1,0 @@
-//! One record for each kind of stone.
-
-pub mod made;
-pub mod natural;
-pub mod sources;
