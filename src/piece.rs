@@ -5,6 +5,7 @@ mod finding;
 pub use finding::findings;
 pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
 
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 use serde::Serialize;
 
 use crate::cut::Cut;
@@ -96,8 +97,10 @@ pub struct BalanceSheet {
 /// Everything known about the stone in the course of the cuts.
 #[derive(Clone, Debug)]
 pub struct Stones {
-    /// Waste pieces in the order they come free.
+    /// Waste pieces in the order they come free; their best rectangles are still to be found.
     pub pieces: Vec<Piece>,
+    /// Of each piece the parts without a hole.
+    whole: Vec<Vec<Outline>>,
     /// The kept stone after each cut.
     pub remaining: Vec<Remaining>,
     /// The kept stone after the last cut, allowances and cusps still on it.
@@ -146,6 +149,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         hanging: Vec::new(),
         kerf_mm2: 0.0,
         pieces: Vec::new(),
+        whole: Vec::new(),
     };
     let (mut remaining, mut states) = (Vec::new(), Vec::new());
     for i in 0..cuts.len() {
@@ -177,6 +181,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     unfreed.extend(finding::lumps(job, placement, &yard.kept, cuts));
     Stones {
         pieces: yard.pieces,
+        whole: yard.whole,
         remaining,
         kept: yard.kept,
         under: yard.under.kept,
@@ -197,6 +202,7 @@ struct Yard<'a> {
     hanging: Vec<Region>,
     kerf_mm2: f64,
     pieces: Vec<Piece>,
+    whole: Vec<Vec<Outline>>,
 }
 
 impl Yard<'_> {
@@ -233,6 +239,8 @@ impl Yard<'_> {
             let piece = piece(&self.job.stone, &parts, count, number, freed);
             names.push(piece.name.clone());
             self.pieces.push(piece);
+            let whole = parts.into_iter().filter(|p| p.holes.is_empty());
+            self.whole.push(whole.map(|p| p.outer).collect());
         }
         names
     }
@@ -325,8 +333,6 @@ fn total(regions: &[Region]) -> f64 {
 
 fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
     let (area_mm2, balance) = together(parts);
-    let whole = parts.iter().filter(|p| p.holes.is_empty());
-    let best = whole.filter_map(|p| best_of_piece(&p.outer));
     let boundaries = |p: &Region| -> Vec<Vec<Seg>> {
         std::iter::once(p.outer.segs().to_vec())
             .chain(p.holes.iter().map(Outline::clockwise))
@@ -340,9 +346,20 @@ fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed
         area_mm2,
         mass: mass_of(stone, area_mm2),
         balance,
-        best_rectangle: best
-            .max_by(|a, b| a.area().total_cmp(&b.area()))
-            .map(BestRectangle::from),
+        best_rectangle: None,
+    }
+}
+
+impl Stones {
+    /// The best rectangle of each piece. It takes as long as all else about the pieces, and nothing else asks for it.
+    #[must_use]
+    pub fn best_rectangles(&self) -> Vec<Option<BestRectangle>> {
+        let best = |parts: &Vec<Outline>| {
+            let each = parts.iter().filter_map(best_of_piece);
+            let best = each.max_by(|a, b| a.area().total_cmp(&b.area()));
+            best.map(BestRectangle::from)
+        };
+        self.whole.par_iter().map(best).collect()
     }
 }
 

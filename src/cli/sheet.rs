@@ -98,11 +98,14 @@ impl Form {
 /// Writes the sheet and says in a few lines what was planned.
 #[must_use]
 pub fn run(options: &Options) -> Ending {
+    let form = Form::of(options.output.as_deref());
+    if matches!(form, Form::Pdf) {
+        render::pdf::make_ready();
+    }
     let (text, mut plan) = match planned(&options.job) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
-    let form = Form::of(options.output.as_deref());
     let output = match Output::of(options.output.as_deref(), &text, form.ending()) {
         Ok(output) => output,
         Err(ending) => return ending,

@@ -15,24 +15,44 @@ pub(super) struct Field {
     pub(super) wide: f64,
 }
 
+/// A boundary with the points that are measured to: its corners, and points along its arcs.
+pub(super) struct Boundary<'a> {
+    pub(super) outline: &'a Outline,
+    points: Vec<Point>,
+}
+
+impl<'a> Boundary<'a> {
+    pub(super) fn of(outline: &'a Outline) -> Self {
+        // A tenth of a millimetre is nothing to a clearance.
+        let points = outline.segs().iter().flat_map(|s| s.flattened(0.1));
+        Self {
+            outline,
+            points: points.collect(),
+        }
+    }
+}
+
 /// An offcut, or a part of one, that a field may lie in: at least so far from its boundary, mm, that it
 /// stays one piece.
 pub(super) struct Room<'a> {
-    pub(super) ring: &'a Outline,
-    pub(super) holes: &'a [Outline],
+    pub(super) ring: Boundary<'a>,
+    pub(super) holes: Vec<Boundary<'a>>,
     pub(super) least_mm: f64,
 }
 
 impl Room<'_> {
     pub(super) fn holds(&self, field: &Field) -> bool {
         let least = self.least_mm - SAME_MM;
-        let in_ring = self.ring.side(field.from) == Side::Inside && !field.crosses(self.ring);
-        let clear = |hole: &Outline| {
-            let inside = field.holds(hole.segs()[0].start());
-            let outside = hole.side(field.from) == Side::Outside && !field.crosses(hole);
-            !inside && outside && field.distance(hole) >= least
+        let ring = self.ring.outline;
+        let clear = |hole: &Boundary<'_>| {
+            let inside = field.holds(hole.outline.segs()[0].start());
+            let outside = hole.outline.side(field.from) == Side::Outside;
+            !inside && outside && !field.crosses(hole.outline) && field.distance(hole) >= least
         };
-        in_ring && field.distance(self.ring) >= least && self.holes.iter().all(clear)
+        ring.side(field.from) == Side::Inside
+            && field.distance(&self.ring) >= least
+            && !field.crosses(ring)
+            && self.holes.iter().all(clear)
     }
 }
 
@@ -58,22 +78,33 @@ impl Field {
         [0, 1, 2, 3].map(|i| Seg::Line(c[i], c[(i + 1) % 4]))
     }
 
-    /// Shortest distance between the field's boundary and an outline's, mm: to chords of an arc.
-    pub(super) fn distance(&self, outline: &Outline) -> f64 {
-        let sides = self.sides();
-        let near = |p: Point| {
-            sides
-                .iter()
-                .map(|s| s.distance(p))
-                .fold(f64::INFINITY, f64::min)
-        };
-        let theirs = outline.segs().iter().flat_map(|s| match s {
-            Seg::Line(a, _) => vec![*a],
-            // A tenth of a millimetre is nothing to a clearance.
-            Seg::Arc(_) => s.flattened(0.1),
-        });
-        let ours = self.corners().into_iter().map(|c| outline.distance(c));
-        theirs.map(near).chain(ours).fold(f64::INFINITY, f64::min)
+    /// Shortest distance between the field's boundary and another, mm: to chords of an arc. Linear in the
+    /// other's pieces and points.
+    pub(super) fn distance(&self, other: &Boundary<'_>) -> f64 {
+        let theirs = other.points.iter().map(|p| self.off(*p));
+        theirs.fold(self.farthest(other), f64::min)
+    }
+
+    /// No smaller than the distance to another boundary, mm, and sooner found: that of the corners.
+    pub(super) fn farthest(&self, other: &Boundary<'_>) -> f64 {
+        let corners = self.corners().into_iter();
+        let each = corners.map(|c| other.outline.distance(c));
+        each.fold(f64::INFINITY, f64::min)
+    }
+
+    /// Shortest distance of a point from the field's boundary, mm.
+    fn off(&self, p: Point) -> f64 {
+        let from = p - self.from;
+        let beyond = |at: f64, length: f64| (-at).max(at - length);
+        let out = Vector::new(
+            beyond(from.dot(self.along), self.long),
+            beyond(from.dot(self.along.right()), self.wide),
+        );
+        if out.x <= 0.0 && out.y <= 0.0 {
+            -out.x.max(out.y)
+        } else {
+            Vector::new(out.x.max(0.0), out.y.max(0.0)).length()
+        }
     }
 
     fn crosses(&self, outline: &Outline) -> bool {
@@ -97,7 +128,8 @@ impl Field {
         other.outline().is_ok_and(|other| {
             let inside = other.side(self.from) != Side::Outside;
             let around = self.holds(other.segs()[0].start());
-            !inside && !around && !self.crosses(&other) && self.distance(&other) >= BETWEEN_MM
+            let apart = self.distance(&Boundary::of(&other)) >= BETWEEN_MM;
+            apart && !inside && !around && !self.crosses(&other)
         })
     }
 }
@@ -105,7 +137,8 @@ impl Field {
 /// The slab to practise on, and the boundaries of what is kept of it.
 pub(super) struct Ground<'a> {
     pub(super) job: &'a Job,
-    pub(super) sawn: &'a [Outline],
+    pub(super) slab: Boundary<'a>,
+    pub(super) sawn: Vec<Boundary<'a>>,
 }
 
 impl Ground<'_> {
@@ -115,22 +148,27 @@ impl Ground<'_> {
         each.fold(f64::INFINITY, f64::min)
     }
 
+    /// No smaller than the clearance, mm, and sooner found.
+    pub(super) fn clearance_at_most(&self, field: &Field) -> f64 {
+        let each = self.sawn.iter().map(|s| field.farthest(s));
+        each.fold(f64::INFINITY, f64::min)
+    }
+
     /// Whether a field lies at least the least strip from the slab's edges and from every flaw.
     pub(super) fn is_sound(&self, field: &Field) -> bool {
-        let slab = self.job.slab.shape.outline();
         let least = self.job.place.least_strip_mm;
         let Ok(outline) = field.outline() else {
             return false;
         };
         let mut flaws = self.job.slab.flaws.iter();
-        field.distance(slab) >= least
+        field.distance(&self.slab) >= least
             && flaws.all(|f| flaw::distance(&outline, f) >= f.clear_mm + least)
     }
 
     /// Whether a guide beside a cut lies on the slab on one side of it, and clamps reach both its ends.
     pub(super) fn has_guide(&self, field: &Field) -> bool {
         let guide = &self.job.guide;
-        let slab = self.job.slab.shape.outline();
+        let slab = self.slab.outline;
         let beside = [-guide.offset_mm, field.wide + guide.offset_mm];
         beside.into_iter().any(|by| {
             let [from, to] = field.along_at(by);
@@ -145,4 +183,4 @@ impl Ground<'_> {
 }
 
 /// So far in from the edge a clamp holds a guide, mm (judgement: the throat of a common clamp).
-const CLAMP_MM: f64 = 120.0;
+pub(super) const CLAMP_MM: f64 = 120.0;

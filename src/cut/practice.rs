@@ -10,7 +10,7 @@ use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
-use super::field::{Field, Ground, Room};
+use super::field::{Boundary, Field, Ground, Room};
 use super::set_out::{Tie, point_ties};
 use super::{Cut, CutKind, Pass, Stroke, StrokeKind, passes};
 
@@ -113,7 +113,11 @@ pub struct Offcut<'a> {
 #[must_use]
 pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
     let order = early_first(cuts, offcuts);
-    let ground = Ground { job, sawn };
+    let ground = Ground {
+        job,
+        slab: Boundary::of(job.slab.shape.outline()),
+        sawn: sawn.iter().map(Boundary::of).collect(),
+    };
     let cut = Wanted::cut(job, disc::choose(job, Task::RunOff).disc);
     let cut_at = cut.place(&ground, &order, None);
     let taken = cut_at.as_ref().map(|p| p.field.clone());
@@ -226,7 +230,9 @@ impl<'a> Wanted<'a> {
         widest.filter(|p| p.clearance >= LEAST_CLEAR_MM)
     }
 
-    /// The place in one offcut farthest from the top.
+    /// The place in one offcut farthest from the top, the first of those that are equally far.
+    ///
+    /// Fields are tried by how far they can be at most, until none that is left can be farther.
     fn best_in(
         &self,
         ground: &Ground<'_>,
@@ -238,23 +244,40 @@ impl<'a> Wanted<'a> {
         let mut best: Option<(f64, Field)> = None;
         for ring in &outer {
             let room = Room {
-                ring,
-                holes: &holes,
+                ring: Boundary::of(ring),
+                holes: holes.iter().map(Boundary::of).collect(),
                 least_mm,
             };
             for along in directions(ring) {
-                for field in self.fields(ring, along, least_mm) {
-                    let clearance = ground.clearance(&field);
-                    let better = best.as_ref().is_none_or(|b| clearance > b.0 + SAME_MM);
-                    let free = better
-                        && room.holds(&field)
+                let fields = self.fields(ring, along, least_mm).into_iter();
+                let mut fields: Vec<(f64, usize, Field)> = fields
+                    .enumerate()
+                    .map(|(i, field)| (ground.clearance_at_most(&field), i, field))
+                    .collect();
+                fields.sort_by(|a, b| b.0.total_cmp(&a.0));
+                let farther = |than: f64| best.as_ref().is_none_or(|b| than > b.0 + SAME_MM);
+                let mut found: Option<(f64, usize, Field)> = None;
+                for (at_most, i, field) in fields {
+                    let so_far = found.as_ref().map(|f| (f.0, f.1));
+                    if !farther(at_most) || so_far.is_some_and(|(mm, _)| at_most < mm - SAME_MM) {
+                        break;
+                    }
+                    let free = room.holds(&field)
                         && taken.is_none_or(|t| field.is_apart_from(t))
                         && ground.is_sound(&field)
                         && (self.run == 0.0 || ground.has_guide(&field));
-                    if free {
-                        best = Some((clearance, field));
+                    if !free {
+                        continue;
+                    }
+                    let clearance = ground.clearance(&field);
+                    let better = so_far.is_none_or(|(mm, first)| {
+                        clearance > mm + SAME_MM || clearance > mm - SAME_MM && i < first
+                    });
+                    if better && farther(clearance) {
+                        found = Some((clearance, i, field));
                     }
                 }
+                best = found.map(|(mm, _, field)| (mm, field)).or(best);
             }
         }
         best

@@ -8,6 +8,7 @@ use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
 
 use super::disc::full_depth;
+use super::field::CLAMP_MM;
 use super::set_out::{EdgeMark, edge_mark};
 use super::stopped::Stop;
 use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
@@ -20,6 +21,12 @@ pub struct MarkedLine {
     pub start: EdgeMark,
     /// The mark where it leaves.
     pub end: EdgeMark,
+}
+
+impl MarkedLine {
+    fn line(&self) -> Line {
+        Line::through(self.start.at, self.end.at)
+    }
 }
 
 /// On which stone the guide lies.
@@ -57,6 +64,14 @@ pub enum RunEnd {
     StopAtStart,
 }
 
+impl RunEnd {
+    /// Whether it is where the cut leaves the stone.
+    #[must_use]
+    pub const fn is_leaving(self) -> bool {
+        matches!(self, Self::End | Self::StoneAtEnd)
+    }
+}
+
 /// How a straight trim is set out.
 #[derive(Clone, Debug, Serialize)]
 pub struct StraightSetOut {
@@ -72,6 +87,8 @@ pub struct StraightSetOut {
     pub set_ups_from: RunEnd,
     /// Settings of the guide.
     pub set_ups: Vec<SetUp>,
+    /// True when an end of the guide lies farther from the stone's edges than a clamp reaches.
+    pub out_of_reach: bool,
     /// Length sawn from the far side first, mm; 0 when the cut is too short to need it, or stops
     /// inside the stone.
     pub far_end: f64,
@@ -287,13 +304,25 @@ pub(super) fn set_out(
             Some((side, to_face, marked(job, &line, guided.middle, stone)?))
         })?;
     let face = marked(job, &guided.face, guided.middle, stone)?;
+    let [from, to] = guided.sawn;
+    let set_ups = set_ups(&job.guide, from.distance(to));
+    let set_ups_from = set_ups_from(&face, guided, disc.kerf);
+    let beside = |p: Point| guide.line().at(guide.line().foot(p));
+    let (base, other) = if set_ups_from.is_leaving() {
+        (beside(to), beside(from))
+    } else {
+        (beside(from), beside(to))
+    };
+    let place = |mm: f64| base + (other - base).unit() * mm;
+    let mut ends = set_ups.iter().flat_map(|s| [s.from, s.to]).map(place);
     Some(StraightSetOut {
-        set_ups_from: set_ups_from(&face, guided, disc.kerf),
+        out_of_reach: ends.any(|end| stone.distance(end) > CLAMP_MM),
+        set_ups,
+        set_ups_from,
         face,
         guide,
         guide_side,
         guide_to_face,
-        set_ups: set_ups(&job.guide, guided.sawn[0].distance(guided.sawn[1])),
         far_end: guided.far_end,
         sawn: guided.sawn,
         stops: Vec::new(),

@@ -37,7 +37,7 @@ pub enum Part {
 }
 
 /// How far from the eye a section is read.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Reading {
     /// At the stone, in wet gloves.
     Bench,

@@ -204,9 +204,14 @@ fn bring(plan: &Plan) -> Vec<Fact> {
         .cuts
         .iter()
         .any(|c| matches!(c.set_out, SetOut::Pivot(_)));
+    let suction = plan
+        .cuts
+        .iter()
+        .any(|c| matches!(&c.set_out, SetOut::Guide(guided) if guided.out_of_reach));
     let args = [
         ("length", Value::size(plan.kit.guide_length)),
         ("jig", Value::Case(if jig { "yes" } else { "no" })),
+        ("suction", Value::Case(if suction { "yes" } else { "no" })),
     ];
     let mut facts = vec![
         Fact::new("bench-bring-guide", value("bench-bring-guide-is", args)),
@@ -216,10 +221,7 @@ fn bring(plan: &Plan) -> Vec<Fact> {
     facts.extend([
         Fact::new(
             "bench-bring-bearers",
-            value(
-                "bench-bring-bearers-are",
-                [("count", most_bearers(plan).into())],
-            ),
+            value("bench-bring-bearers-are", [("count", bearers(plan).into())]),
         ),
         Fact::new("bench-bring-deck", deck(plan)),
         Fact::new(
@@ -286,10 +288,15 @@ fn discs(plan: &Plan) -> Value {
     value("bench-bring-discs-are", args)
 }
 
-/// Bearers under both sides of the cut that wants the most.
-fn most_bearers(plan: &Plan) -> usize {
-    let each = plan.cuts.iter().filter_map(|c| c.bearers.as_ref());
-    each.map(|b| b.at.len() * 2).max().unwrap_or(0)
+/// Bearers of the whole job, since they all lie there before the slab does: under both sides of every line that
+/// has its own, and two under whatever else comes free in an opening, one outside.
+fn bearers(plan: &Plan) -> usize {
+    let each = plan.cuts.iter().map(|cut| match &cut.bearers {
+        Some(bearers) => bearers.at.len() * 2,
+        None if cut.cutout.is_some() => cut.frees.len() * 2,
+        None => cut.frees.len(),
+    });
+    each.sum()
 }
 
 fn practice(plan: &Plan) -> Vec<Fact> {

@@ -6,7 +6,7 @@ use super::mark::{self, Marked, Struck};
 use super::say::{cell, name, plain, say, value};
 use super::scene;
 use crate::cut::{Cut, EdgeMark, FromCorner, SetOut, StruckStation, Tie};
-use crate::geom::Seg;
+use crate::geom::{Outline, Seg};
 use crate::job::EdgeState;
 use crate::plan::{Plan, SlabEdge};
 use crate::words::{Message, Value};
@@ -75,7 +75,12 @@ fn practice(plan: &Plan) -> Vec<Thing> {
         }
         if mark.apart == 0.0 {
             let word = value("bench-practice-here", []);
-            things.push(Thing::Label(from.midpoint(to), Lettering::Word, word));
+            let piece = plan.pieces.iter().find(|p| p.name == mark.piece);
+            let ring = piece.and_then(|p| Outline::new(p.outline.first()?.clone()).ok());
+            things.push(match ring {
+                Some(ring) => Thing::Within(ring, from.midpoint(to), Lettering::Word, word),
+                None => Thing::Label(from.midpoint(to), Lettering::Word, word),
+            });
         }
     }
     things
@@ -106,13 +111,13 @@ fn dimensions(plan: &Plan) -> Vec<Thing> {
     things
 }
 
-/// The lines: where each end is, for the line to keep and for the guide, and what proves it.
+/// The lines: where each end of the line to keep is and what proves it, and where the guide's line is.
 fn lines(plan: &Plan) -> Table {
     let end = || {
         [
             Column::words(value("bench-mark-keep", []), 29),
-            Column::words(value("bench-mark-guide", []), 26),
-            Column::words(value("bench-mark-line-check", []), 24),
+            Column::words(value("bench-mark-line-check", []), 25),
+            Column::words(value("bench-mark-guide", []), 27),
         ]
     };
     let mut columns = vec![Column::words(value("bench-relief-cut", []), 8)];
@@ -150,8 +155,8 @@ fn line_row(cut: &Cut, keep: &Struck<'_>, guide: &Struck<'_>) -> Vec<Cell> {
         let same = line.tie.corner == rail.tie.corner;
         [
             marked(line, &keep.names[i], false),
-            marked(rail, &guide.names[i], same),
             tape(&line.check),
+            marked(rail, &guide.names[i], same),
         ]
     };
     let mut row = vec![Cell::Value(cut.number.into())];

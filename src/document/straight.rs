@@ -212,7 +212,7 @@ fn away(balance: Point, set_out: &StraightSetOut) -> Thing {
 
 /// The guide: a bar on its side of the marked line at its first place, the others dashed.
 fn guide(set_out: &StraightSetOut) -> Vec<Thing> {
-    let [from, to] = if facts::taped_from_end(set_out) {
+    let [from, to] = if set_out.set_ups_from.is_leaving() {
         [set_out.sawn[1], set_out.sawn[0]]
     } else {
         set_out.sawn

@@ -1,5 +1,6 @@
 //! Sections one after another over as many pages as they need, before they have heads and feet.
 
+use super::heights::Heights;
 use super::item::{Item, Paper};
 use super::setter::{Said, Setter};
 use super::voice::Type;
@@ -26,6 +27,8 @@ pub(super) struct Filled<'a> {
 pub(super) struct Book<'a> {
     pub(super) document: &'a Document,
     pub(super) paper: Paper,
+    /// What blocks of the bench pages are found to need.
+    pub(super) heights: Heights,
 }
 
 impl<'a> Book<'a> {

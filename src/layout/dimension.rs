@@ -68,6 +68,14 @@ pub struct DrawnDimension {
 }
 
 impl Dimension {
+    /// Whether the figure has room above the line, between the arrows.
+    #[must_use]
+    pub fn has_room(&self) -> bool {
+        let (a, b) = self.ends();
+        let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
+        has_room(&text, a.distance(b))
+    }
+
     /// The dimension as items; the figure is drawn over white.
     #[must_use]
     pub fn draw(&self) -> DrawnDimension {
@@ -151,7 +159,7 @@ impl Dimension {
             Run::Level => text,
             Run::Upright => text.upwards(),
         };
-        if text.width_mm() + 2.0 * CLEAR_MM <= span {
+        if has_room(&text, span) {
             Text {
                 at: a.midpoint(b) + above,
                 anchor: Anchor::Middle,
@@ -170,6 +178,10 @@ impl Dimension {
             }
         }
     }
+}
+
+fn has_room(text: &Text, span: f64) -> bool {
+    text.width_mm() + 2.0 * CLEAR_MM <= span
 }
 
 /// A filled arrowhead with its tip at a point; `pointing` has length 1.

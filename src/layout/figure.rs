@@ -85,6 +85,14 @@ impl Setter {
         if figure.clipped {
             drawing = drawing.clipped(figure.frame);
         }
+        for thing in &figure.things {
+            if let Thing::Mark(at, name) | Thing::Pivot(at, name) = thing
+                && drawing.shows(*at)
+                && !name.is_empty()
+            {
+                drawing.labels.occupy_named(drawing.at(*at));
+            }
+        }
         // What labels must keep off is drawn before the first label, dimensions before names.
         for rank in 0..=LAST_RANK {
             for thing in figure.things.iter().filter(|t| rank_of(t) == rank) {

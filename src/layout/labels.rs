@@ -1,6 +1,7 @@
 //! Labels that keep clear of each other and of what is already drawn.
 
 use std::f64::consts::TAU;
+use std::sync::LazyLock;
 
 use super::item::{Anchor, Ink, Item, Path, Stroke, Text};
 use super::pen::{NARROW_MM, corners, grown};
@@ -25,6 +26,8 @@ const LEADER_FROM_MM: f64 = 3.5;
 const WHITE_MM: f64 = 0.4;
 /// Between the places that are tried all over a drawing, mm.
 const GRID_MM: f64 = 3.0;
+/// Points no farther apart on paper are one, mm.
+const SAME_PLACE_MM: f64 = 0.3;
 /// Radius of the dot at a leader's end, mm.
 const DOT_MM: f64 = 0.5;
 
@@ -75,7 +78,9 @@ pub struct Labels {
     taken: Vec<Bounds>,
     texts: Vec<Bounds>,
     points: Vec<Point>,
-    lines: Vec<Seg>,
+    named: Vec<Point>,
+    /// Each with its box.
+    lines: Vec<(Seg, Bounds)>,
 }
 
 impl Labels {
@@ -87,6 +92,7 @@ impl Labels {
             taken: vec![],
             texts: vec![],
             points: vec![],
+            named: vec![],
             lines: vec![],
         }
     }
@@ -104,13 +110,28 @@ impl Labels {
 
     /// Keeps labels off a line or arc. Leaders may cross it.
     pub fn occupy_seg(&mut self, seg: Seg) {
-        self.lines.push(seg);
+        self.lines.push((seg, seg.bounds()));
     }
 
     /// Keeps labels off a point, such as the anchor of a label still to come; a label with this
     /// anchor may lie on it.
     pub fn occupy_point(&mut self, point: Point) {
         self.points.push(point);
+    }
+
+    /// A point that is to have a name of its own: no other's name comes nearer to it than to its own.
+    pub fn occupy_named(&mut self, point: Point) {
+        self.named.push(point);
+    }
+
+    /// True when a label lies nearer to its anchor than to every other point that has a name.
+    fn is_its_own(&self, area: Bounds, anchor: Point) -> bool {
+        let off = |p: Point| nearest(area, p).distance(p);
+        let others = self
+            .named
+            .iter()
+            .filter(|p| p.distance(anchor) > SAME_PLACE_MM);
+        !self.named.contains(&anchor) || others.into_iter().all(|p| off(*p) > off(anchor))
     }
 
     /// True when a point lies in no taken box, such as a cut's ring.
@@ -134,18 +155,20 @@ impl Labels {
     /// True when a leader crosses no text, and no taken box but one its anchor lies in.
     fn is_clear(&self, leader: &Seg, anchor: Point) -> bool {
         let mut boxes = self.taken.iter().filter(|t| !has(**t, anchor));
-        boxes.all(|t| !meets_box(leader, *t)) && self.texts.iter().all(|t| !meets_box(leader, *t))
+        let leader = (*leader, leader.bounds());
+        boxes.all(|t| !meets_box(&leader, *t)) && self.texts.iter().all(|t| !meets_box(&leader, *t))
     }
 
     /// The nearest place to an anchor for a box of which half the diagonal is given.
     #[must_use]
     pub fn spot(&self, anchor: Point, half: Vector, prefer: Prefer, cover: Cover) -> Option<Spot> {
-        let mut places = candidates(anchor, half, prefer).into_iter();
+        let mut places = candidates(anchor, half, prefer);
         places.find_map(|centre| {
             let area = around(centre, half);
             let leader = leader(anchor, area, LEADER_FROM_MM);
             let clear = leader.is_none_or(|l| self.is_clear(&l, anchor));
-            (clear && self.is_free(area, anchor, cover)).then_some(Spot { centre, leader })
+            let own = self.is_its_own(area, anchor);
+            (clear && own && self.is_free(area, anchor, cover)).then_some(Spot { centre, leader })
         })
     }
 
@@ -218,7 +241,7 @@ impl Labels {
         let Some(line) = leader.filter(|_| has(self.area, anchor)) else {
             return Vec::new();
         };
-        self.lines.push(line);
+        self.occupy_seg(line);
         let stroke = Stroke::solid(NARROW_MM, Ink::Black);
         vec![
             Path::open(vec![vec![line]], stroke).into(),
@@ -251,33 +274,42 @@ pub fn centred(text: &str, centre: Point, style: &Style) -> Text {
     style.text(text, base, Anchor::Middle)
 }
 
+/// The directions tried on a ring.
+static WAYS: LazyLock<Vec<Vector>> = LazyLock::new(|| {
+    let turn = |step: u32| TAU * f64::from(step) / f64::from(DIRECTIONS);
+    (0..DIRECTIONS)
+        .map(|step| Vector::at_angle(turn(step)))
+        .collect()
+});
+
 /// Middles to try, nearest first.
-fn candidates(anchor: Point, half: Vector, prefer: Prefer) -> Vec<Point> {
-    let mut found = match prefer {
-        Prefer::Centred => vec![anchor],
-        Prefer::Beside => vec![],
-    };
-    for ring in 0..RINGS {
+fn candidates(anchor: Point, half: Vector, prefer: Prefer) -> impl Iterator<Item = Point> {
+    let first = (prefer == Prefer::Centred).then_some(anchor);
+    let rings = (0..RINGS).flat_map(move |ring| {
         let off = BESIDE_MM + f64::from(ring) * RING_MM;
-        for step in 0..DIRECTIONS {
-            let way = Vector::at_angle(TAU * f64::from(step) / f64::from(DIRECTIONS));
+        WAYS.iter().map(move |way| {
             // The box's support in this direction keeps its nearest side `off` mm away.
             let x = way.x * off + way.x.signum() * half.x * way.x.abs().sqrt();
             let y = way.y * off + way.y.signum() * half.y * way.y.abs().sqrt();
-            found.push(anchor + Vector::new(x, y));
-        }
-    }
-    found
+            anchor + Vector::new(x, y)
+        })
+    });
+    first.into_iter().chain(rings)
 }
 
 /// The leader from an anchor to a label farther from it than `from` mm.
 pub(super) fn leader(anchor: Point, area: Bounds, from: f64) -> Option<Seg> {
-    let near = Point::new(
-        anchor.x.clamp(area.min.x, area.max.x),
-        anchor.y.clamp(area.min.y, area.max.y),
-    );
+    let near = nearest(area, anchor);
     (anchor.distance(near) > from)
         .then(|| Seg::Line(anchor, near - (near - anchor).unit() * WHITE_MM))
+}
+
+/// The place in a box nearest to a point.
+fn nearest(area: Bounds, point: Point) -> Point {
+    Point::new(
+        point.x.clamp(area.min.x, area.max.x),
+        point.y.clamp(area.min.y, area.max.y),
+    )
 }
 
 fn holds(outer: Bounds, inner: Bounds) -> bool {
@@ -293,9 +325,9 @@ fn overlap(a: Bounds, b: Bounds) -> bool {
     a.min.x < b.max.x && b.min.x < a.max.x && a.min.y < b.max.y && b.min.y < a.max.y
 }
 
-/// True when any part of a line or arc lies in a box.
-fn meets_box(seg: &Seg, area: Bounds) -> bool {
-    overlap_or_touch(seg.bounds(), area)
+/// True when any part of a line or arc lies in a box; its own box is given.
+fn meets_box((seg, bounds): &(Seg, Bounds), area: Bounds) -> bool {
+    overlap_or_touch(*bounds, area)
         && (has(area, seg.start())
             || has(area, seg.end())
             || ring(&corners(area))

@@ -149,18 +149,23 @@ impl Drawing {
             Run::Level => middle.x > self.frame.centre().x,
             Run::Upright => middle.y > self.frame.centre().y,
         };
-        let dimension = |figure: &str, before| {
-            Dimension {
-                from,
-                to,
-                run,
-                line_at,
-                figure: figure.to_owned(),
-                size_pt: 12.0,
-                before,
-            }
-            .draw()
+        let dimension = |figure: &str, before| Dimension {
+            from,
+            to,
+            run,
+            line_at,
+            figure: figure.to_owned(),
+            size_pt: 12.0,
+            before,
         };
+        // Where only the figure has room between the arrows, its unit is told by the scale bar.
+        let bare = figure.rsplit_once(char::is_whitespace).map(|(f, _)| f);
+        let room = |f: &&str| dimension(f, before).has_room();
+        let figure = Some(figure)
+            .filter(room)
+            .or(bare.filter(room))
+            .unwrap_or(figure);
+        let dimension = |figure: &str, before| dimension(figure, before).draw();
         let clear = |d: &DrawnDimension| {
             let area = d.figure;
             self.labels.is_free(area, area.centre(), Cover::Lines)

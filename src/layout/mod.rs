@@ -5,7 +5,7 @@
 //! | [`item`] | what a page is made of |
 //! | `book` | sections one after another over pages |
 //! | [`page`] | sections on pages, heads and feet |
-//! | `share` | which sections stand on a bench page together |
+//! | `share`, `heights` | which sections stand on a bench page together, by how high their blocks are |
 //! | [`setter`], [`stack`] | what blocks are set with; blocks one below the other, heights shared out |
 //! | `words`, `table`, `figure` | the blocks |
 //! | [`voice`] | sizes of type; paragraphs in which numbers stand out |
@@ -24,6 +24,7 @@ pub mod dimension;
 pub mod drawing;
 mod figure;
 pub mod hatch;
+mod heights;
 pub mod item;
 pub mod labels;
 mod lettering;

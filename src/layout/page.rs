@@ -3,6 +3,7 @@
 
 use super::book::{Book, Filled, MARGIN_MM, WELL};
 use super::figure::MOST_SHARE;
+use super::heights::Heights;
 use super::item::{Anchor, Face, Ink, Item, Page, Paper, Path, Sheet, Stroke};
 use super::pen::NARROW_MM;
 use super::setter::{Said, Setter};
@@ -22,7 +23,11 @@ const FOOT: Style = Style::new(Face::Regular, 9.0, 4.2);
 /// The document on paper.
 #[must_use]
 pub fn pages(document: &Document, paper: Paper) -> Sheet {
-    let book = Book { document, paper };
+    let book = Book {
+        document,
+        paper,
+        heights: Heights::default(),
+    };
     let of = |part: Part| document.sections.iter().filter(move |s| s.part == part);
     let bench = book.bench(&of(Part::Bench).collect::<Vec<_>>());
     let annex = book.flow(&of(Part::Annex).collect::<Vec<_>>(), 0);

@@ -13,7 +13,7 @@ pub struct Extent {
 }
 
 /// How much of the open points and the stops stands on a page; the annex has them in full.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Said {
     /// Everything.
     InFull,

@@ -1,10 +1,15 @@
 //! Sections on bench pages: each on one page, its drawings and its type as large as fits; those that may
 //! share a page do where there is room, and closer together where a job takes many pages.
 
+use std::borrow::Cow;
+
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+
 use super::book::{Book, Filled, WELL};
+use super::heights::Trial;
 use super::setter::{Said, Setter};
 use super::voice::STEPS;
-use crate::document::block::{Block, Section, Sharing};
+use crate::document::block::{Block, Card, Section, Sharing};
 
 /// What a page is tried with in turn: how much it says, and to which part of the height they like its
 /// drawings shrink (judgement).
@@ -70,10 +75,11 @@ impl<'a> Book<'a> {
             let share = |n: &usize| self.share(&rest[..*n].concat(), close.shared);
             let together = (2..=rest.len()).take_while(share).last();
             let (now, later) = rest.split_at(together.unwrap_or(1));
-            pages.extend(self.bench_page(&now.concat()));
+            pages.push(now.concat());
             rest = later;
         }
-        pages
+        let each = pages.par_iter().flat_map_iter(|page| self.bench_page(page));
+        each.collect()
     }
 
     /// The sections, each floating one with the one before it or with the last.
@@ -111,15 +117,30 @@ impl<'a> Book<'a> {
     /// The setter of the largest words and drawings with which sections fit on one page.
     fn fitting(&self, sections: &[&Section], (steps, tried): Trials) -> Option<Setter> {
         let (area, blocks) = (self.area(), joined(sections));
+        let reading = sections.first()?.reading;
+        let height = |setter: &Setter, trial: Trial| -> f64 {
+            let each = blocks.iter().map(|block| match block {
+                Cow::Borrowed(kept) => self.heights.of(kept, area.width(), setter, trial),
+                Cow::Owned(made) => setter.extent(made, area.width()).least,
+            });
+            each.sum::<f64>() + setter.gaps(&blocks)
+        };
         // The words shrink before the drawings become too small to read.
         let each = tried
             .iter()
             .flat_map(|tried| (0..steps).map(move |step| (step, *tried)));
-        let mut setters = each.filter_map(|(step, tried)| {
-            let section = sections.first()?;
-            Some(self.setter(section, step, tried))
+        let mut setters = each.filter_map(|(step, (said, share))| {
+            let trial = Trial {
+                step,
+                said,
+                share,
+                reading,
+            };
+            let setter = self.setter(sections.first()?, step, (said, share));
+            Some((setter, trial))
         });
-        setters.find(|s| s.extent_of(&blocks, area.width()).least <= area.height())
+        let fits = |(setter, trial): &(Setter, Trial)| height(setter, *trial) <= area.height();
+        setters.find(fits).map(|(setter, _)| setter)
     }
 
     /// A page of one section or some; on more pages when even the smallest type does not fit on one.
@@ -145,13 +166,16 @@ impl<'a> Book<'a> {
 }
 
 /// The blocks of sections on one page; a card that has it to itself is as wide as the page.
-fn joined(sections: &[&Section]) -> Vec<Block> {
-    let blocks = sections.iter().flat_map(|s| s.blocks.iter().cloned());
-    let mut blocks: Vec<Block> = blocks.collect();
-    if let [Block::Card(card)] = &mut blocks[..] {
-        card.blocks = stacked(std::mem::take(&mut card.blocks));
+fn joined<'s>(sections: &[&'s Section]) -> Vec<Cow<'s, Block>> {
+    let blocks: Vec<&Block> = sections.iter().flat_map(|s| &s.blocks).collect();
+    if let [Block::Card(card)] = &blocks[..] {
+        let alone = Card {
+            blocks: stacked(card.blocks.clone()),
+            ..card.clone()
+        };
+        return vec![Cow::Owned(Block::Card(alone))];
     }
-    blocks
+    blocks.into_iter().map(Cow::Borrowed).collect()
 }
 
 /// The drawing over the whole width, the words below it.

@@ -1,6 +1,8 @@
 //! Blocks one below the other: how high each must be and would like to be, and how the height at
 //! hand is shared among them. Only drawings give way.
 
+use std::borrow::Borrow;
+
 use super::item::{Ink, Item, Path, Stroke, Tag};
 use super::setter::{Extent, Setter};
 use super::words::numbered;
@@ -46,9 +48,10 @@ impl Setter {
     /// Blocks from the top of an area, drawings as high as the area lets them; the items and the
     /// height they take.
     #[must_use]
-    pub fn stack(&self, blocks: &[Block], area: Bounds) -> (Vec<Item>, f64) {
+    pub fn stack<B: Borrow<Block>>(&self, blocks: &[B], area: Bounds) -> (Vec<Item>, f64) {
         let width = area.width();
-        let extents: Vec<Extent> = blocks.iter().map(|b| self.extent(b, width)).collect();
+        let each = blocks.iter().map(|b| self.extent(b.borrow(), width));
+        let extents: Vec<Extent> = each.collect();
         let least: f64 = extents.iter().map(|e| e.least).sum();
         let more: f64 = extents.iter().map(|e| e.liked - e.least).sum();
         let spare = area.height() - least - self.gaps(blocks);
@@ -59,6 +62,7 @@ impl Setter {
         };
         let (mut items, mut y) = (Vec::new(), area.max.y);
         for (i, (block, extent)) in blocks.iter().zip(&extents).enumerate() {
+            let block = block.borrow();
             if i > 0 {
                 y -= self.gap_before(block);
             }
@@ -135,8 +139,10 @@ impl Setter {
         self.card_title(card, area).1 + self.kind.gap_mm / 2.0
     }
 
-    fn gaps(&self, blocks: &[Block]) -> f64 {
-        blocks.iter().skip(1).map(|b| self.gap_before(b)).sum()
+    /// Space between blocks one below the other, mm.
+    pub(super) fn gaps<B: Borrow<Block>>(&self, blocks: &[B]) -> f64 {
+        let below = blocks.iter().skip(1);
+        below.map(|b| self.gap_before(b.borrow())).sum()
     }
 
     /// Space above a block that is not the first, mm.

@@ -122,11 +122,18 @@ impl Plan {
     fn planned(job: &Job) -> Result<Self, NoFit> {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, missing, of_cuts) = cut::plan(job, &placement);
-        let stones = piece::follow(job, &placement, &mut cuts);
-        let practice = cut::practice::plan(job, &cuts, &boundaries(&placement), &offcuts(&stones));
+        let mut stones = piece::follow(job, &placement, &mut cuts);
         let work = work(job, &cuts, &stones);
         let loads = Loads::of(job, &placement, &stones);
-        let (handling, of_handling) = handle::assess(job, &loads, placement.pose);
+        // What follows from the pieces side by side.
+        let handled = || handle::assess(job, &loads, placement.pose);
+        let practised =
+            || cut::practice::plan(job, &cuts, &boundaries(&placement), &offcuts(&stones));
+        let others = || (practised(), stones.best_rectangles());
+        let ((handling, of_handling), (practice, rectangles)) = rayon::join(handled, others);
+        for (piece, rectangle) in stones.pieces.iter_mut().zip(rectangles) {
+            piece.best_rectangle = rectangle;
+        }
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &placement, (&cuts, &missing), &stones));

@@ -3,8 +3,10 @@
 //! The same sheet gives the same bytes, in one process or in two: fonts and bookmarks stand under
 //! names of our own, and what `printpdf` takes from a counter or from a clock is written afresh.
 
+use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
+use lopdf::Document;
 use printpdf::{
     Color, CurTransMat, CustomPdfConformance, FontId, Greyscale, Line, LineCapStyle,
     LineDashPattern, LineJoinStyle, LinePoint, Mm, Op, PageAnnotId, PageAnnotation, PaintMode,
@@ -25,6 +27,26 @@ use crate::layout::typeface::{font_file, missing_from};
 /// # Errors
 /// See [`RenderFault`].
 pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
+    let (first, second) = rayon::join(|| half(sheet, 0), || half(sheet, 1));
+    let ((mut doc, mut parts), (mut other, others)) = (first?, second?);
+    for (i, parts_of_page) in others.into_iter().enumerate().skip(1).step_by(2) {
+        parts[i] = parts_of_page;
+    }
+    for page in doc.get_pages().into_values().skip(1).step_by(2) {
+        for content in doc.get_page_contents(page) {
+            let drawn = other.objects.remove(&content);
+            doc.objects.extend(drawn.map(|drawn| (content, drawn)));
+        }
+    }
+    pdf_finish::strip(&mut doc, sheet)?;
+    pdf_tags::add(&mut doc, sheet, &parts)?;
+    pdf_finish::finish(doc, sheet)
+}
+
+/// The sheet with every second page drawn from the first (0) or the second (1) on, and the parts of those pages. The
+/// others have their letters only, so that the typeface has them all. Both halves have the same objects under the
+/// same numbers.
+fn half(sheet: &Sheet, from: usize) -> Result<(Document, Vec<Vec<Node>>), RenderFault> {
     let mut doc = PdfDocument::new(&sheet.title);
     doc.metadata.info.conformance = PdfConformance::Custom(CustomPdfConformance::default());
     for face in [Face::Regular, Face::Bold] {
@@ -33,7 +55,11 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
     let (width, height) = sheet.paper.size_mm();
     let mut parts_of_pages = Vec::new();
     for (i, page) in sheet.pages.iter().enumerate() {
-        let (ops, parts) = page_ops(page, sheet.scale)?;
+        let (ops, parts) = if i % 2 == from {
+            page_ops(page, sheet.scale)?
+        } else {
+            (letters(page), Vec::new())
+        };
         parts_of_pages.push(parts);
         // Replaced by boxes in f64 when the document is finished.
         let size = (Mm(single(width)), Mm(single(height)));
@@ -51,9 +77,16 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
         secure: true,
         image_optimization: None,
     };
-    let mut finished = doc.to_lopdf_document(&options, &mut Vec::new());
-    pdf_tags::add(&mut finished, sheet, &parts_of_pages)?;
-    pdf_finish::finish(finished, sheet)
+    let drawn = doc.to_lopdf_document(&options, &mut Vec::new());
+    Ok((drawn, parts_of_pages))
+}
+
+/// Reads the typeface on another core, for a program that knows it will write a PDF.
+pub fn make_ready() {
+    rayon::spawn(|| {
+        LazyLock::force(&FONTS);
+        pdf_finish::ready();
+    });
 }
 
 /// The two weights, read once.
@@ -87,6 +120,24 @@ fn font_id(face: Face) -> FontId {
         Face::Regular => "Regular".into(),
         Face::Bold => "Bold".into(),
     })
+}
+
+/// Every letter of a page, each once.
+fn letters(page: &Page) -> Vec<Op> {
+    let mut ops = vec![Op::StartTextSection];
+    for face in [Face::Regular, Face::Bold] {
+        let texts = page.items.iter().filter_map(|item| match item {
+            Item::Text(text) if text.face == face => Some(text.content.chars()),
+            _ => None,
+        });
+        let once: BTreeSet<char> = texts.flatten().collect();
+        let font = PdfFontHandle::External(font_id(face));
+        let items = vec![TextItem::Text(once.into_iter().collect())];
+        let size = Pt(1.0);
+        ops.extend([Op::SetFont { font, size }, Op::ShowText { items }]);
+    }
+    ops.push(Op::EndTextSection);
+    ops
 }
 
 /// What is drawn on a page, with the sharp joins and plain ends every line has.
@@ -286,11 +337,14 @@ fn colour(ink: Ink) -> Color {
     }
 }
 
+/// Parts of a point that a place on paper is written in: 3.5 micrometres each, which halves the figures of a page.
+const PARTS: f64 = 100.0;
+
 fn points(mm: f64) -> Pt {
-    Pt(single(mm * 72.0 / 25.4))
+    Pt(single((mm * 72.0 / 25.4 * PARTS).round() / PARTS))
 }
 
-/// `printpdf` counts in single precision: a hundredth of a micrometre on these pages.
+/// `printpdf` counts in single precision: no coarser than [`PARTS`] up to 40 m.
 #[allow(clippy::cast_possible_truncation)]
 fn single(value: f64) -> f32 {
     value as f32

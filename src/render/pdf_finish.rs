@@ -1,34 +1,70 @@
 //! What a PDF needs besides its pages: boxes, language, dates, version and a fixed identity.
 
+use std::sync::LazyLock;
+
 use flate2::{Compress, Compression, FlushCompress, Status};
 use lopdf::{Dictionary, Document, Object, StringFormat, dictionary, text_string};
 use rayon::iter::{IntoParallelIterator, ParallelIterator};
 
 use super::fault::RenderFault;
-use crate::layout::item::Sheet;
+use crate::layout::item::{Face, Sheet};
+use crate::layout::typeface::font_file;
 
 /// Points in a millimetre.
 const POINTS_PER_MM: f64 = 72.0 / 25.4;
 /// Date written when the job has none, so that the same job gives the same bytes.
 const NO_DATE: &str = "1970-01-01";
 
-/// Mends and saves a document whose pages are drawn.
+/// Gives a document whose pages are drawn its boxes, and leaves out what nothing refers to.
+pub(super) fn strip(doc: &mut Document, sheet: &Sheet) -> Result<(), RenderFault> {
+    set_boxes(doc, sheet.paper.size_mm())?;
+    doc.trailer.remove(b"Info");
+    doc.prune_objects();
+    Ok(())
+}
+
+/// Mends and saves a document whose pages are drawn and tagged.
 pub(super) fn finish(mut doc: Document, sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
     "1.7".clone_into(&mut doc.version);
     set_information(&mut doc, sheet)?;
     set_catalogue(&mut doc, sheet)?;
-    set_boxes(&mut doc, sheet.paper.size_mm())?;
-    doc.prune_objects();
     deflate(&mut doc);
-    doc.trailer.remove(b"ID");
-    let id = identity(&saved(&mut doc)?).to_be_bytes().to_vec();
-    let id = Object::String(id, StringFormat::Hexadecimal);
-    doc.trailer.set("ID", vec![id.clone(), id]);
-    saved(&mut doc)
+    let blank = Object::String(vec![0; ID_BYTES], StringFormat::Hexadecimal);
+    doc.trailer.set("ID", vec![blank.clone(), blank]);
+    let mut bytes = saved(&mut doc)?;
+    identify(&mut bytes)?;
+    Ok(bytes)
 }
 
-/// How hard streams are pressed, of 9: the slowest levels take twice the time for one part in a hundred.
-const LEVEL: Compression = Compression::new(6);
+/// Length of the file's identity.
+const ID_BYTES: usize = 16;
+
+/// Writes the file's identity, made from all its other bytes, over the blanks in its trailer.
+fn identify(bytes: &mut [u8]) -> Result<(), RenderFault> {
+    let id = format!("{:032X}", identity(bytes));
+    let blank = vec![b'0'; id.len()];
+    let trailer = bytes.windows(7).rposition(|w| w == b"trailer");
+    let from = trailer.unwrap_or(bytes.len());
+    for _ in 0..2 {
+        let found = bytes[from..].windows(blank.len()).position(|w| w == blank);
+        let at = found.ok_or_else(|| RenderFault::Writer("no place for the identity".into()))?;
+        bytes[from + at..][..id.len()].copy_from_slice(id.as_bytes());
+    }
+    Ok(())
+}
+
+/// How hard streams are pressed, of 9: the slower levels take twice the time for two parts in a hundred.
+const LEVEL: Compression = Compression::new(4);
+
+/// The two weights of the typeface, pressed once.
+static FONTS: LazyLock<[Option<Vec<u8>>; 2]> =
+    LazyLock::new(|| FACES.map(|face| pressed(font_file(face))));
+const FACES: [Face; 2] = [Face::Regular, Face::Bold];
+
+/// Presses the typeface.
+pub(super) fn ready() {
+    LazyLock::force(&FONTS);
+}
 
 /// Presses every stream that is not pressed yet, on all cores.
 fn deflate(doc: &mut Document) {
@@ -36,12 +72,18 @@ fn deflate(doc: &mut Document) {
     objects.into_par_iter().for_each(|object| {
         if let Object::Stream(stream) = object
             && !stream.dict.has(b"Filter")
-            && let Some(pressed) = pressed(&stream.content)
+            && let Some(pressed) = font(&stream.content).or_else(|| pressed(&stream.content))
         {
             stream.dict.set("Filter", "FlateDecode");
             stream.set_content(pressed);
         }
     });
+}
+
+/// The pressed bytes of the typeface, where the bytes are its own.
+fn font(bytes: &[u8]) -> Option<Vec<u8>> {
+    let known = FACES.iter().position(|face| font_file(*face) == bytes)?;
+    FONTS[known].clone()
 }
 
 /// Bytes in the zlib format; nothing where they would not become fewer.

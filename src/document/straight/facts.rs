@@ -9,6 +9,9 @@ use crate::document::scene;
 use crate::plan::Plan;
 use crate::words::Value;
 
+/// Stone left under a pass, mm, that waste may break off by its own weight (judgement: a sixth of a usual slab).
+const SKIN_MM: f64 = 5.0;
+
 /// The facts of a cut and of the holes drilled before it; `drawn` when the drawing dimensions both marks
 /// of the guide.
 pub(super) fn facts(plan: &Plan, cut: &Cut, holes: &[&Cut], drawn: bool) -> Vec<Fact> {
@@ -31,7 +34,7 @@ pub(super) fn facts(plan: &Plan, cut: &Cut, holes: &[&Cut], drawn: bool) -> Vec<
     if set_out.set_ups.len() > 1 {
         facts.push(Fact::new("bench-fact-moves", moves(cut, set_out)));
     }
-    facts.push(Fact::new("bench-fact-how", how(cut, set_out)));
+    facts.push(Fact::new("bench-fact-how", how(plan, cut, set_out)));
     if let Some(bearers) = &cut.bearers {
         facts.push(Fact::new(
             "bench-fact-bearers",
@@ -56,10 +59,10 @@ fn drill(cut: &Cut) -> Value {
 /// else each.
 fn under(cut: &Cut, set_out: &StraightSetOut, bearers: &Bearers) -> Value {
     const EVEN_MM: f64 = 1.0;
-    let mark = ("mark", end(cut, set_out, taped_from_end(set_out)));
+    let mark = ("mark", end(cut, set_out, set_out.set_ups_from.is_leaving()));
     let off = ("off", off_line(bearers));
     let mut at = bearers.at.clone();
-    if taped_from_end(set_out) {
+    if set_out.set_ups_from.is_leaving() {
         at = at.iter().rev().map(|mm| cut.length - mm).collect();
     }
     let steps: Vec<f64> = at.windows(2).map(|w| w[1] - w[0]).collect();
@@ -89,11 +92,6 @@ fn off_line(bearers: &Bearers) -> Value {
     }
     let args = [("kept", Value::size(kept)), ("waste", Value::size(waste))];
     value("bench-bearers-off-each", args)
-}
-
-/// Whether the end where the cut leaves the stone is the one to tape from.
-pub(super) const fn taped_from_end(set_out: &StraightSetOut) -> bool {
-    matches!(set_out.set_ups_from, RunEnd::End | RunEnd::StoneAtEnd)
 }
 
 /// An end of a cut as it is found when the cut is made: the mark there, where it stops, or else the
@@ -155,12 +153,16 @@ fn moves(cut: &Cut, set_out: &StraightSetOut) -> Value {
         "bench-moves",
         [
             ("places", Value::List(each.collect())),
-            ("mark", end(cut, set_out, taped_from_end(set_out))),
+            (
+                "clamp",
+                Value::Case(if set_out.out_of_reach { "no" } else { "yes" }),
+            ),
+            ("mark", end(cut, set_out, set_out.set_ups_from.is_leaving())),
         ],
     )
 }
 
-fn how(cut: &Cut, set_out: &StraightSetOut) -> Value {
+fn how(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Value {
     let mark_of = |letter| Value::name(mark::mark_name(cut, letter));
     let mut parts = Vec::new();
     if set_out.far_end > 0.0 && set_out.stops.is_empty() {
@@ -189,6 +191,14 @@ fn how(cut: &Cut, set_out: &StraightSetOut) -> Value {
             "bench-how-allowance",
             [("left", Value::fine(cut.allowance))],
         ));
+    }
+    // The last pass that does not come through leaves the least.
+    let through = plan.slab.thickness.least;
+    let held = cut.passes.iter().rev().find(|pass| pass.depth < through);
+    let heavy = scene::freed(plan, cut).any(|p| p.mass.high.kg() > plan.kit.waste_piece.kg());
+    if let Some(pass) = held.filter(|pass| heavy && through - pass.depth < SKIN_MM) {
+        let depth = [("depth", Value::tape(pass.depth).up())];
+        parts.push(value("bench-how-breaks", depth));
     }
     value("bench-how", [("parts", joined(parts))])
 }

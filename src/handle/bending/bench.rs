@@ -26,7 +26,7 @@ pub struct Bench {
     pub at_mm: [f64; 2],
     /// The trestles as lines across the slab, slab frame.
     pub lines: [[Point; 2]; 2],
-    /// What each bears of the first state of the stone on them, by the lever; nothing where its balance point is not
+    /// The most that each bears of any state of the stone on them, by the lever; nothing where a balance point is not
     /// between them.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub bears: Option<[Mass; 2]>,
@@ -218,12 +218,21 @@ impl Run<'_> {
             places,
             at_mm,
             lines,
-            bears: self.loads.get(from).and_then(|load| shares(load, lines)),
+            bears: self.bears(from, to, lines),
             before_cut: self.before_cut(from),
             from: name(from),
             to: name(to.saturating_sub(1)),
             lies: self.lies(from, to, at_mm),
         }
+    }
+
+    /// The most that each of two lines bears of the states from `from` to before `to`.
+    fn bears(&self, from: usize, to: usize, lines: [[Point; 2]; 2]) -> Option<[Mass; 2]> {
+        let states = self.loads.iter().skip(from).take(to.saturating_sub(from));
+        let each: Option<Vec<[Mass; 2]>> = states.map(|load| shares(load, lines)).collect();
+        let greater = |a: Mass, b: Mass| if a.kg() < b.kg() { b } else { a };
+        let most = |[a, b]: [Mass; 2], [c, d]: [Mass; 2]| [greater(a, c), greater(b, d)];
+        each?.into_iter().reduce(most)
     }
 
     /// The cut that follows the state before which trestles are moved.

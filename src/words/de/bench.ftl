@@ -72,7 +72,7 @@ bench-mark-check = Kontrolle
 bench-mark-line-check = Probe der Linie
 bench-mark-on-curve = Linie von Schnitt { $cut }
 bench-mark-keep = Linie, die bleibt
-bench-mark-guide = Führung
+bench-mark-guide = Schiene, gleiche Ecke
 bench-mark-tape-from = Bandmaß
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = wann
 bench-guide-kept = { $offset } neben der Linie, die bleibt, auf dem Stein, der bleibt
 bench-guide-waste = { $offset } neben der Linie, die bleibt, auf dem Reststück
 bench-ends = { $first }; { $second }
-bench-moves = { $places } ab { $mark }, nacheinander bei jeder Tiefe
+bench-moves = { $places } ab { $mark }, nacheinander bei jeder Tiefe{ $clamp ->
+    [no] ; wo keine Zwinge hinreicht, ein Saughalter, von Hand geprüft
+   *[yes] {""}
+ }
 bench-stone-end = dem Ende des Steins bei { $mark }
 bench-span = { $from } bis { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = Bei jeder Tiefe zuerst die letzten { $length } bei { $last }
 bench-how-stop = Endet bei { $mark }: Scheibenmitte nicht näher als { $short }. Was die runde Scheibe stehen lässt, kommt zuletzt und von oben: Kernbohrer im Abfall, dann schleifen; nie von unten.
 bench-how-stop-hole = Endet im Bohrloch bei { $mark }: Scheibenmitte nicht näher als { $short }.
 bench-how-allowance = { $left } bleiben zum Bearbeiten stehen.
+bench-how-breaks = Ab { $depth } hängt der Abfall nur noch an einer dünnen Haut und kann abbrechen.
 bench-bearers = auf jeder Seite, { $off }: { $at } ab { $mark }
 bench-bearers-even = { $count } auf jeder Seite, { $off }: von { $first } bis { $last } ab { $mark }, alle { $step }
 bench-bearers-off = { $off } neben der Linie
@@ -329,7 +333,10 @@ bench-day-initials = Kürzel
 bench-day-date = Datum
 bench-day-annex = Rechnung, Tabellen, jede Warnung in voller Länge und die Quellen: kerfwright sheet AUFTRAG --annex
 bench-bring-guide = Führung
-bench-bring-guide-is = gerade, { $length }, und zwei Zwingen{ $jig ->
+bench-bring-guide-is = gerade, { $length }, und zwei Zwingen{ $suction ->
+    [yes] , ein Saughalter
+   *[no] {""}
+ }{ $jig ->
     [yes] ; Zirkelarm mit Drehpunkt
    *[no] {""}
  }

@@ -69,10 +69,10 @@ bench-mark-off = off the struck line
 bench-mark-off-line = line { $cut }: { $distance }
 bench-mark-on-line = on line { $cut }
 bench-mark-check = check
-bench-mark-line-check = check of line
-bench-mark-on-curve = line of cut { $cut }
+bench-mark-line-check = its check
+bench-mark-on-curve = on curve { $cut }, straight
 bench-mark-keep = line to keep
-bench-mark-guide = guide
+bench-mark-guide = guide, same corner
 bench-mark-tape-from = tape
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = when
 bench-guide-kept = { $offset } from the line to keep, on the stone that stays
 bench-guide-waste = { $offset } from the line to keep, on the waste
 bench-ends = { $first }; { $second }
-bench-moves = { $places } from { $mark }, each in turn at every depth
+bench-moves = { $places } from { $mark }, each in turn at every depth{ $clamp ->
+    [no] ; where no clamp reaches, a suction clamp, tried by hand
+   *[yes] {""}
+ }
 bench-stone-end = the stone's end towards { $mark }
 bench-span = { $from } to { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = At every depth the last { $length } at { $last } first, from
 bench-how-stop = Stops at { $mark }: the disc's centre no nearer than { $short }. What the round disc leaves goes last and from above: core bit in the waste, then ground off; never from underneath.
 bench-how-stop-hole = Ends in the drilled hole at { $mark }: the disc's centre no nearer than { $short }.
 bench-how-allowance = { $left } stays on for finishing.
+bench-how-breaks = From { $depth } on the waste hangs by a skin and can break off.
 bench-bearers = on each side, { $off }: { $at } along from { $mark }
 bench-bearers-even = { $count } on each side, { $off }: from { $first } to { $last } along from { $mark }, every { $step }
 bench-bearers-off = { $off } off the line
@@ -147,7 +151,7 @@ bench-curve-ordinates = Strike the chord. Set off every station along it and squ
 bench-curve-plunge = Disc square to the arm at the station: near face { $near } from the pivot, jig's mark { $arm }. Stand beside its line, never in it. Straight down, straight out. Never steer it round.
 bench-curve-plunge-guide = Guide's edge { $offset } from the station and { $gap } from the curve { $half } to either side of it; near face on the curve. Stand beside its line, never in it. Straight down, straight out. Never steer it round.
 bench-curve-rings = All stations to one depth, then all to the next: { $depths }. The stone is { $thick }.
-bench-curve-ridges = Ridges of { $left } stay: take them down wet with a diamond cup or flap disc, 60 grit, along the curve, to the line; then 120, 200, 400.
+bench-curve-ridges = Ridges of { $left } stay: take them down wet with a diamond cup or flap disc, 60 grit, along the curve, as far as the line; then finish with 120, 200, 400.
 bench-fact-pivot = pivot
 bench-fact-chord = chord
 bench-fact-stands = it stands on
@@ -208,14 +212,14 @@ bench-move-top = Top to its place, { $alike ->
    *[no] { $side } down
  }
 bench-move-alt = The stone on edge with its aid and a person at either end, to scale; it weighs up to { $mass }.
-bench-move-on-edge = Never flat by its ends: it snaps. On edge all the way, turned flat only over both trestles. Never lift one end.
+bench-move-on-edge = Never flat by its ends: it snaps. On edge all the way, turned flat only over both trestles or its own place. Never lift one end.
 bench-move-tied = On edge all the way, tied whenever it stands.
 bench-turn-slab = on edge beside both trestles, what carries it blocked; lower long side on to both at once, then flat: { $hands ->
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
  }. Tie off last.
-bench-turn-top = on edge beside its place, down on to padded battens across it: { $hands ->
+bench-turn-top = off the trestles as the slab came, the other way round; on edge beside its place, down on to padded battens across it: { $hands ->
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
@@ -224,7 +228,7 @@ bench-fact-flat = slab, laid flat
 bench-fact-set = top, set down
 bench-move-hands = Where hands go
 bench-move-hands-on-edge = Where hands go: it hangs on edge in them, never flat
-bench-move-trestles = Two trestles from the side: distances from end { $corner }, and what each bears
+bench-move-trestles = Two trestles from the side: distances from end { $corner }, and the most of the stone that each bears
 bench-move-supports = What it stands on: the middle of each support, as drawn
 bench-hands-alt = The stone from above with a person at each place, and what each carries.
 bench-hands = { $number }: { $mass }
@@ -247,7 +251,7 @@ bench-trolley = marked for { $rated } or more; push { $push } on the level
 bench-rated = marked for { $rated } or more
 bench-slings = { $each } on each, { $tension } in each leg at { $angle }
 bench-fall = nobody within { $clear } on either side; tie it
-bench-lift-never = never: { $people } together count on { $limit } in all
+bench-lift-never = never lifted: { $people } together count on { $limit } in all
 bench-lift-above = above the figure: one carries { $carried }, the figure is { $limit }; settle it first (page 1)
 bench-lift-over = not like this: one would carry { $carried }, the figure is { $limit }
 bench-lift-tips = not like this: it tips over
@@ -274,7 +278,7 @@ bench-fact-slurry-dry = dust
 bench-fact-silica = what it holds
 bench-fact-vacuum-class = vacuum
 bench-mask-at-hand = { $mask }; clean-shaven, seal checked; on before the first cut, off when the floor is clean
-bench-hands-allowed = { $action } a day for each person, never over { $limit }; this job takes { $job }
+bench-hands-allowed = { $action } a day for each person at this machine and no other, never over { $limit }; this job takes { $job }
 bench-hands-other = { $hands }, other work { $other }
 bench-hands-never = this machine shakes too much for any minute: another machine
 bench-ears = { $level } at the ear: protection on before the first start; without it { $minutes } fill the day
@@ -329,7 +333,10 @@ bench-day-initials = initials
 bench-day-date = date
 bench-day-annex = Working, tables, every warning in full and the sources: kerfwright sheet JOB --annex
 bench-bring-guide = guide
-bench-bring-guide-is = straight, { $length }, and two clamps{ $jig ->
+bench-bring-guide-is = straight, { $length }, and two clamps{ $suction ->
+    [yes] , a suction clamp
+   *[no] {""}
+ }{ $jig ->
     [yes] ; circle jig and its pivot
    *[no] {""}
  }
@@ -341,7 +348,7 @@ bench-bring-discs-are = { $discs }, and a spare{ $grind ->
 bench-bring-bits = core bits
 bench-bring-bits-are = { $bits }, made for the speed of the machine that turns them; a template to guide each
 bench-bring-bearers = bearers
-bench-bring-bearers-are = { $count } of one height, softwood, and wedges; on the deck
+bench-bring-bearers-are = { $count } of one height, softwood, and wedges; all on the deck before the slab, as on the cards
 bench-bring-deck = deck
 bench-bring-deck-are = boards { $thick } thick or more along the slab over both trestles, { $length } long, side by side { $wide } wide; on them the bearers, on these the slab
 bench-bring-carry = to carry
@@ -365,7 +372,7 @@ bench-practice-plunge-is = in { $piece } likewise, three beside each other, to {
 bench-practice-offset = guide's edge to disc's near face ({ $reckoned })
 bench-practice-jig = jig's mark to disc's near face ({ $reckoned })
 bench-practice-minutes = minutes in the stone; length, depth
-bench-practice-differs = Another figure than in brackets: shift the guide's marks or the arm by as much; the lines to keep stay.
+bench-practice-differs = Another figure than in brackets: so much more or less from guide to line, or in the arm; the lines to keep stay.
 bench-wrong-cracks = it cracks
 bench-wrong-cracks-do = Off. Nobody under it. Bearers under both parts before anything moves; then measure and plan what is left.
 bench-wrong-pinches = it pinches

@@ -72,7 +72,7 @@ bench-mark-check = control
 bench-mark-line-check = control de línea
 bench-mark-on-curve = línea del corte { $cut }
 bench-mark-keep = línea que se queda
-bench-mark-guide = guía
+bench-mark-guide = guía, misma esquina
 bench-mark-tape-from = metro
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = cuándo
 bench-guide-kept = a { $offset } de la línea que se queda, sobre la piedra que se conserva
 bench-guide-waste = a { $offset } de la línea que se queda, sobre el sobrante
 bench-ends = { $first }; { $second }
-bench-moves = { $places } desde { $mark }, una tras otra en cada profundidad
+bench-moves = { $places } desde { $mark }, una tras otra en cada profundidad{ $clamp ->
+    [no] ; donde no llega ningún sargento, una ventosa de sujeción, probada a mano
+   *[yes] {""}
+ }
 bench-stone-end = el extremo de la piedra hacia { $mark }
 bench-span = { $from } a { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = En cada profundidad, primero los últimos { $length } en { $
 bench-how-stop = Acaba en { $mark }: el centro del disco, no más cerca de { $short }. Lo que deja el disco redondo va al final y por arriba: broca de corona en el sobrante, luego amolar; nunca por debajo.
 bench-how-stop-hole = Acaba en el agujero taladrado en { $mark }: el centro del disco, no más cerca de { $short }.
 bench-how-allowance = Quedan { $left } para el acabado.
+bench-how-breaks = A partir de { $depth } el sobrante cuelga de una piel fina y puede romperse.
 bench-bearers = a cada lado, { $off }: a { $at } desde { $mark }
 bench-bearers-even = { $count } a cada lado, { $off }: de { $first } a { $last } desde { $mark }, cada { $step }
 bench-bearers-off = a { $off } de la línea
@@ -329,7 +333,10 @@ bench-day-initials = iniciales
 bench-day-date = fecha
 bench-day-annex = Cálculos, tablas, advertencias completas y fuentes: kerfwright sheet ARCHIVO --annex
 bench-bring-guide = guía
-bench-bring-guide-is = recta, { $length }, y dos sargentos{ $jig ->
+bench-bring-guide-is = recta, { $length }, y dos sargentos{ $suction ->
+    [yes] , una ventosa de sujeción
+   *[no] {""}
+ }{ $jig ->
     [yes] ; brazo de compás y su pivote
    *[no] {""}
  }

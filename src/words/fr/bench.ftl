@@ -72,7 +72,7 @@ bench-mark-check = contrôle
 bench-mark-line-check = contrôle ligne
 bench-mark-on-curve = ligne de la coupe { $cut }
 bench-mark-keep = ligne à garder
-bench-mark-guide = guide
+bench-mark-guide = guide, même angle
 bench-mark-tape-from = mètre
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = quand
 bench-guide-kept = à { $offset } de la ligne à garder, sur la pierre qui reste
 bench-guide-waste = à { $offset } de la ligne à garder, sur la chute
 bench-ends = { $first } ; { $second }
-bench-moves = { $places } depuis { $mark }, l'un après l'autre à chaque profondeur
+bench-moves = { $places } depuis { $mark }, l'un après l'autre à chaque profondeur{ $clamp ->
+    [no] ; là où aucun serre-joint n'atteint, une ventouse de serrage, essayée à la main
+   *[yes] {""}
+ }
 bench-stone-end = le bout de la pierre vers { $mark }
 bench-span = { $from } à { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = À chaque profondeur, d'abord les derniers { $length } en { 
 bench-how-stop = S'arrête en { $mark } : le centre du disque à { $short } au moins. Ce que laisse le disque rond vient en dernier et par-dessus : couronne dans la chute, puis meulage ; jamais par-dessous.
 bench-how-stop-hole = Finit dans le trou percé en { $mark } : le centre du disque à { $short } au moins.
 bench-how-allowance = { $left } restent pour la finition.
+bench-how-breaks = À partir de { $depth }, la chute ne tient plus que par une peau et peut se rompre.
 bench-bearers = de chaque côté, { $off } : à { $at } depuis { $mark }
 bench-bearers-even = { $count } de chaque côté, { $off } : de { $first } à { $last } depuis { $mark }, tous les { $step }
 bench-bearers-off = à { $off } de la ligne
@@ -329,7 +333,10 @@ bench-day-initials = initiales
 bench-day-date = date
 bench-day-annex = Calculs, tableaux, avertissements complets et sources : kerfwright sheet FICHIER --annex
 bench-bring-guide = guide
-bench-bring-guide-is = droit, { $length }, et deux serre-joints{ $jig ->
+bench-bring-guide-is = droit, { $length }, et deux serre-joints{ $suction ->
+    [yes] , une ventouse de serrage
+   *[no] {""}
+ }{ $jig ->
     [yes] , bras de compas et son pivot
    *[no] {""}
  }

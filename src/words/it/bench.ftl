@@ -72,7 +72,7 @@ bench-mark-check = controllo
 bench-mark-line-check = controllo linea
 bench-mark-on-curve = linea del taglio { $cut }
 bench-mark-keep = linea da tenere
-bench-mark-guide = guida
+bench-mark-guide = guida, stesso angolo
 bench-mark-tape-from = metro
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = quando
 bench-guide-kept = a { $offset } dalla linea da tenere, sulla pietra che resta
 bench-guide-waste = a { $offset } dalla linea da tenere, sullo sfrido
 bench-ends = { $first }; { $second }
-bench-moves = { $places } da { $mark }, uno dopo l'altro a ogni profondità
+bench-moves = { $places } da { $mark }, uno dopo l'altro a ogni profondità{ $clamp ->
+    [no] ; dove nessun morsetto arriva, una ventosa di bloccaggio, provata a mano
+   *[yes] {""}
+ }
 bench-stone-end = l'estremità della pietra verso { $mark }
 bench-span = { $from } a { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = A ogni profondità prima gli ultimi { $length } in { $last }
 bench-how-stop = Si ferma in { $mark }: il centro del disco non più vicino di { $short }. Ciò che il disco tondo lascia viene per ultimo e dall'alto: corona nello scarto, poi molare; mai da sotto.
 bench-how-stop-hole = Finisce nel foro in { $mark }: il centro del disco non più vicino di { $short }.
 bench-how-allowance = Restano { $left } per la finitura.
+bench-how-breaks = Da { $depth } in poi lo scarto è tenuto da una pelle sottile e può staccarsi.
 bench-bearers = da ogni parte, { $off }: a { $at } da { $mark }
 bench-bearers-even = { $count } da ogni parte, { $off }: da { $first } a { $last } da { $mark }, ogni { $step }
 bench-bearers-off = a { $off } dalla linea
@@ -329,7 +333,10 @@ bench-day-initials = sigla
 bench-day-date = data
 bench-day-annex = Calcoli, tabelle, ogni avvertenza per intero e le fonti: kerfwright sheet FILE --annex
 bench-bring-guide = guida
-bench-bring-guide-is = diritta, { $length }, e due morsetti{ $jig ->
+bench-bring-guide-is = diritta, { $length }, e due morsetti{ $suction ->
+    [yes] , una ventosa di bloccaggio
+   *[no] {""}
+ }{ $jig ->
     [yes] ; braccio a compasso e il suo perno
    *[no] {""}
  }

@@ -72,7 +72,7 @@ bench-mark-check = controle
 bench-mark-line-check = controle lijn
 bench-mark-on-curve = lijn van snede { $cut }
 bench-mark-keep = lijn die blijft
-bench-mark-guide = geleider
+bench-mark-guide = geleider, zelfde hoek
 bench-mark-tape-from = rolmaat
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = wanneer
 bench-guide-kept = { $offset } van de lijn die blijft, op de steen die blijft
 bench-guide-waste = { $offset } van de lijn die blijft, op het reststuk
 bench-ends = { $first }; { $second }
-bench-moves = { $places } vanaf { $mark }, na elkaar op elke diepte
+bench-moves = { $places } vanaf { $mark }, na elkaar op elke diepte{ $clamp ->
+    [no] ; waar geen klem bij komt, een zuignapklem, met de hand geprobeerd
+   *[yes] {""}
+ }
 bench-stone-end = het einde van de steen naar { $mark } toe
 bench-span = { $from } tot { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = Op elke diepte eerst de laatste { $length } bij { $last }, v
 bench-how-stop = Stopt bij { $mark }: midden van de schijf niet dichter dan { $short }. Wat de ronde schijf laat staan komt het laatst en van boven: kernboor in het afval, dan slijpen; nooit van onderen.
 bench-how-stop-hole = Eindigt in het geboorde gat bij { $mark }: midden van de schijf niet dichter dan { $short }.
 bench-how-allowance = { $left } blijft staan voor de afwerking.
+bench-how-breaks = Vanaf { $depth } hangt het afval nog aan een dun vlies en kan het afbreken.
 bench-bearers = aan elke kant, { $off }: { $at } vanaf { $mark }
 bench-bearers-even = { $count } aan elke kant, { $off }: van { $first } tot { $last } vanaf { $mark }, om de { $step }
 bench-bearers-off = { $off } van de lijn
@@ -329,7 +333,10 @@ bench-day-initials = paraaf
 bench-day-date = datum
 bench-day-annex = Berekening, tabellen, elke waarschuwing voluit en de bronnen: kerfwright sheet WERK --annex
 bench-bring-guide = geleider
-bench-bring-guide-is = recht, { $length }, en twee klemmen{ $jig ->
+bench-bring-guide-is = recht, { $length }, en twee klemmen{ $suction ->
+    [yes] , een zuignapklem
+   *[no] {""}
+ }{ $jig ->
     [yes] ; cirkelarm met draaipunt
    *[no] {""}
  }

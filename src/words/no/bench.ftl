@@ -72,7 +72,7 @@ bench-mark-check = kontroll
 bench-mark-line-check = kontroll av linje
 bench-mark-on-curve = linjen for kutt { $cut }
 bench-mark-keep = linje som blir
-bench-mark-guide = føring
+bench-mark-guide = skinne, samme hjørne
 bench-mark-tape-from = målebånd
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = når
 bench-guide-kept = { $offset } fra linjen som blir, på steinen som blir igjen
 bench-guide-waste = { $offset } fra linjen som blir, på avkappet
 bench-ends = { $first }; { $second }
-bench-moves = { $places } fra { $mark }, etter tur ved hver dybde
+bench-moves = { $places } fra { $mark }, etter tur ved hver dybde{ $clamp ->
+    [no] ; der ingen tvinge når, en sugeklemme, prøvd for hånd
+   *[yes] {""}
+ }
 bench-stone-end = steinens ende mot { $mark }
 bench-span = { $from } til { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = Ved hver dybde de siste { $length } ved { $last } først, ut
 bench-how-stop = Stopper ved { $mark }: skivas sentrum ikke nærmere enn { $short }. Det den runde skiva lar stå, tas sist og ovenfra: kjernebor i avfallet, så sliping; aldri fra undersiden.
 bench-how-stop-hole = Ender i det borede hullet ved { $mark }: skivas sentrum ikke nærmere enn { $short }.
 bench-how-allowance = { $left } blir stående til bearbeiding.
+bench-how-breaks = Fra { $depth } henger avfallet i en tynn hud og kan knekke av.
 bench-bearers = på hver side, { $off }: { $at } bortover fra { $mark }
 bench-bearers-even = { $count } på hver side, { $off }: fra { $first } til { $last } bortover fra { $mark }, for hver { $step }
 bench-bearers-off = { $off } fra linjen
@@ -329,7 +333,10 @@ bench-day-initials = initialer
 bench-day-date = dato
 bench-day-annex = Utregning, tabeller, hver advarsel i sin helhet og kildene: kerfwright sheet JOBB --annex
 bench-bring-guide = føring
-bench-bring-guide-is = rett, { $length }, og to tvinger{ $jig ->
+bench-bring-guide-is = rett, { $length }, og to tvinger{ $suction ->
+    [yes] , en sugeklemme
+   *[no] {""}
+ }{ $jig ->
     [yes] ; sirkelarm med dreiepunkt
    *[no] {""}
  }

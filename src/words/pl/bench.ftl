@@ -82,7 +82,7 @@ bench-mark-check = kontrola
 bench-mark-line-check = kontrola linii
 bench-mark-on-curve = linia cięcia { $cut }
 bench-mark-keep = linia do zachowania
-bench-mark-guide = prowadnica
+bench-mark-guide = prowadnica, ten sam narożnik
 bench-mark-tape-from = miara
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -119,7 +119,10 @@ bench-fact-when = kiedy
 bench-guide-kept = { $offset } od linii do zachowania, na kamieniu, który zostaje
 bench-guide-waste = { $offset } od linii do zachowania, na odpadzie
 bench-ends = { $first }; { $second }
-bench-moves = { $places } od { $mark }, kolejno na każdej głębokości
+bench-moves = { $places } od { $mark }, kolejno na każdej głębokości{ $clamp ->
+    [no] ; gdzie nie sięga ścisk, przyssawka mocująca, sprawdzona ręką
+   *[yes] {""}
+ }
 bench-stone-end = końca kamienia w stronę { $mark }
 bench-span = { $from } do { $to }
 bench-how = { $parts }
@@ -127,6 +130,7 @@ bench-how-far-end = Na każdej głębokości najpierw ostatnie { $length } przy 
 bench-how-stop = Kończy się przy { $mark }: środek tarczy nie bliżej niż { $short }. To, co zostawia okrągła tarcza, usuwa się na końcu i od góry: wiertłem koronowym w odpadzie, potem szlifierką; nigdy od spodu.
 bench-how-stop-hole = Kończy się w wywierconym otworze przy { $mark }: środek tarczy nie bliżej niż { $short }.
 bench-how-allowance = Na wykończenie zostaje { $left }.
+bench-how-breaks = Od { $depth } odpad trzyma się tylko cienkiej warstwy i może się odłamać.
 bench-bearers = po każdej stronie, { $off }: { $at } od { $mark } wzdłuż cięcia
 bench-bearers-even = { $count } po każdej stronie, { $off }: od { $first } do { $last } od { $mark } wzdłuż cięcia, co { $step }
 bench-bearers-off = { $off } od linii
@@ -343,7 +347,10 @@ bench-day-initials = inicjały
 bench-day-date = data
 bench-day-annex = Obliczenia, tabele, każde ostrzeżenie w całości i źródła: kerfwright sheet JOB --annex
 bench-bring-guide = prowadnica
-bench-bring-guide-is = prosta, { $length }, i dwa ściski{ $jig ->
+bench-bring-guide-is = prosta, { $length }, i dwa ściski{ $suction ->
+    [yes] , przyssawka mocująca
+   *[no] {""}
+ }{ $jig ->
     [yes] ; ramię cyrkla z osią
    *[no] {""}
  }

@@ -72,7 +72,7 @@ bench-mark-check = controlo
 bench-mark-line-check = controlo da linha
 bench-mark-on-curve = linha do corte { $cut }
 bench-mark-keep = linha que fica
-bench-mark-guide = guia
+bench-mark-guide = guia, mesmo canto
 bench-mark-tape-from = fita
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -109,7 +109,10 @@ bench-fact-when = quando
 bench-guide-kept = a { $offset } da linha que fica, sobre a pedra que fica
 bench-guide-waste = a { $offset } da linha que fica, sobre a sobra
 bench-ends = { $first }; { $second }
-bench-moves = { $places } desde { $mark }, um após outro em cada profundidade
+bench-moves = { $places } desde { $mark }, um após outro em cada profundidade{ $clamp ->
+    [no] ; onde nenhum grampo chega, uma ventosa de fixação, experimentada à mão
+   *[yes] {""}
+ }
 bench-stone-end = a ponta da pedra para o lado de { $mark }
 bench-span = { $from } a { $to }
 bench-how = { $parts }
@@ -117,6 +120,7 @@ bench-how-far-end = Em cada profundidade primeiro os últimos { $length } em { $
 bench-how-stop = Para em { $mark }: o centro do disco a não menos de { $short }. O que o disco redondo deixa tira-se no fim e por cima: coroa na sobra, depois rebarbar; nunca por baixo.
 bench-how-stop-hole = Acaba no furo feito em { $mark }: o centro do disco a não menos de { $short }.
 bench-how-allowance = Ficam { $left } para o acabamento.
+bench-how-breaks = A partir de { $depth } a sobra fica presa por uma pele fina e pode partir-se.
 bench-bearers = de cada lado, { $off }: a { $at } ao longo desde { $mark }
 bench-bearers-even = { $count } de cada lado, { $off }: de { $first } a { $last } ao longo desde { $mark }, de { $step } em { $step }
 bench-bearers-off = a { $off } da linha
@@ -326,7 +330,10 @@ bench-day-initials = rubrica
 bench-day-date = data
 bench-day-annex = Cálculos, tabelas, todos os avisos por extenso e as fontes: kerfwright sheet JOB --annex
 bench-bring-guide = guia
-bench-bring-guide-is = reta, { $length }, e dois grampos{ $jig ->
+bench-bring-guide-is = reta, { $length }, e dois grampos{ $suction ->
+    [yes] , uma ventosa de fixação
+   *[no] {""}
+ }{ $jig ->
     [yes] ; braço de compasso e o seu pivô
    *[no] {""}
  }

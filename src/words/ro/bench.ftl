@@ -77,7 +77,7 @@ bench-mark-check = control
 bench-mark-line-check = control linie
 bench-mark-on-curve = linia tăieturii { $cut }
 bench-mark-keep = linia de păstrat
-bench-mark-guide = ghidaj
+bench-mark-guide = ghidaj, același colț
 bench-mark-tape-from = ruletă
 bench-marked = { $mark } { $distance }
 bench-marked-from = { $mark } { $corner } { $distance }
@@ -114,7 +114,10 @@ bench-fact-when = când
 bench-guide-kept = la { $offset } de linia de păstrat, pe piatra care rămâne
 bench-guide-waste = la { $offset } de linia de păstrat, pe rest
 bench-ends = { $first }; { $second }
-bench-moves = { $places } de la { $mark }, pe rând la fiecare adâncime
+bench-moves = { $places } de la { $mark }, pe rând la fiecare adâncime{ $clamp ->
+    [no] ; unde nu ajunge nicio menghină, o ventuză de fixare, încercată cu mâna
+   *[yes] {""}
+ }
 bench-stone-end = capătul pietrei dinspre { $mark }
 bench-span = { $from } până la { $to }
 bench-how = { $parts }
@@ -122,6 +125,7 @@ bench-how-far-end = La fiecare adâncime întâi ultimii { $length } la { $last 
 bench-how-stop = Se oprește la { $mark }: centrul discului nu mai aproape de { $short }. Ce lasă discul rotund se scoate la urmă și de sus: carotă în rest, apoi șlefuit; niciodată de dedesubt.
 bench-how-stop-hole = Se termină în gaura de la { $mark }: centrul discului nu mai aproape de { $short }.
 bench-how-allowance = { $left } rămân pentru finisare.
+bench-how-breaks = De la { $depth } restul se mai ține doar de o pojghiță și se poate rupe.
 bench-bearers = de fiecare parte, { $off }: la { $at } de la { $mark }
 bench-bearers-even = { $count } de fiecare parte, { $off }: de la { $first } la { $last } de la { $mark }, la fiecare { $step }
 bench-bearers-off = la { $off } de linie
@@ -332,7 +336,10 @@ bench-day-initials = inițiale
 bench-day-date = data
 bench-day-annex = Calculul, tabelele, toate avertizările în întregime și sursele: kerfwright sheet JOB --annex
 bench-bring-guide = ghidaj
-bench-bring-guide-is = drept, { $length }, și două menghine{ $jig ->
+bench-bring-guide-is = drept, { $length }, și două menghine{ $suction ->
+    [yes] , o ventuză de fixare
+   *[no] {""}
+ }{ $jig ->
     [yes] ; braț de compas cu pivot
    *[no] {""}
  }
