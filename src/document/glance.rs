@@ -3,6 +3,7 @@
 
 use super::block::{Block, Notice, Tick, Tile};
 use super::day;
+use super::dust;
 use super::figure::{Figure, Lettering, Thing};
 use super::group::{Group, busy, groups};
 use super::say::{name, plain, say, value};
@@ -25,6 +26,7 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     }
     blocks.push(Block::Figure(Box::new(figure(plan))));
     blocks.push(Block::Tiles(tiles(plan)));
+    blocks.extend(dust::not_counted(plan));
     if busy(plan) {
         blocks.push(Block::Table(day::order(plan)));
     }

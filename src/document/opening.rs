@@ -1,12 +1,14 @@
 //! An opening on one page: its holes, cuts and rails in one drawing, the order to tick.
 
+mod curves;
+
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::figure::{Figure, Lettering, Side, Stroke, Thing};
 use super::mark::{self, Marked};
 use super::say::{cell, name, names, plain, say, value};
 use super::scene;
 use super::straight::{depths, free};
-use crate::cut::{Cut, CutKind, Offset, SetOut};
+use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::rail::RailVerdict;
 use crate::plan::Plan;
@@ -15,7 +17,7 @@ use crate::words::{Message, Value};
 /// Nearer to a struck line than this a point is on it, mm: less than a tape shows.
 const ON_LINE_MM: f64 = 0.25;
 /// More points of a cut than this are named by the first and the last.
-const NAMED: usize = 4;
+const NAMED: usize = 3;
 /// How much stone is shown round an opening, mm.
 const ROUND_MM: f64 = 170.0;
 
@@ -34,6 +36,7 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
         Block::Table(table(cuts)),
     ];
     blocks.extend(points(cuts).map(Block::Table));
+    blocks.extend(curves::tables(cuts));
     let kinds = [
         (CutKind::Straight, "bench-depths-straight"),
         (CutKind::Curve, "bench-depths-curve"),
@@ -74,6 +77,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
         for point in mark::points(cut) {
             figure.add(Thing::Pivot(point.at, point.name));
         }
+        figure.extend(scene::stations(cut));
     }
     figure.extend(scene::rings(plan, cuts.iter().copied()));
     let (low, high) = (own.min, own.max);
@@ -111,8 +115,8 @@ fn table(cuts: &[&Cut]) -> Table {
     let columns = vec![
         Column::words(value("bench-relief-cut", []), 10),
         Column::words(value("bench-opening-what", []), 40),
-        Column::words(value("bench-opening-marks", []), 34),
-        Column::words(value("bench-opening-how", []), 90),
+        Column::words(value("bench-opening-marks", []), 42),
+        Column::words(value("bench-opening-how", []), 82),
         Column::words(Value::Nothing, 8),
     ];
     let rows = cuts.iter().map(|cut| {
@@ -122,7 +126,7 @@ fn table(cuts: &[&Cut]) -> Table {
                 what(cut),
                 [
                     ("length", Value::size(cut.length)),
-                    ("bit", Value::fine(cut.tool.width_mm())),
+                    ("bit", Value::bit(cut.tool.width_mm())),
                 ],
             ),
             Cell::Value(marks(cut)),
@@ -145,8 +149,8 @@ fn points(cuts: &[&Cut]) -> Option<Table> {
     points.retain(|point| !point.offsets.is_empty());
     let columns = (0..ABREAST).flat_map(|_| {
         [
-            Column::words(value("bench-mark-what", []), 20),
-            Column::words(value("bench-mark-off", []), 34),
+            Column::words(value("bench-mark-what", []), 23),
+            Column::words(value("bench-mark-off", []), 33),
             Column::words(value("bench-mark-off", []), 34),
         ]
     });
@@ -201,17 +205,15 @@ fn marks(cut: &Cut) -> Value {
 fn how(cut: &Cut) -> Value {
     match &cut.set_out {
         SetOut::Guide(set_out) => {
-            let named = set_out.stops.iter().zip(["s", "t"]);
-            let stops = named.map(|(stop, letter)| {
-                value(
-                    "bench-opening-stop",
-                    [
-                        ("mark", Value::name(mark::mark_name(cut, letter))),
-                        ("short", Value::tape(stop.centre_short).up()),
-                    ],
-                )
-            });
-            Value::List(stops.collect())
+            // The same disc stays as far short of both.
+            let marks = set_out.stops.iter().zip(["s", "t"]);
+            let marks = marks.map(|(_, letter)| Value::name(mark::mark_name(cut, letter)));
+            let short = set_out.stops.first().map(|stop| stop.centre_short);
+            short.map_or(Value::Nothing, |short| {
+                let short = ("short", Value::tape(short).up());
+                let marks = ("mark", Value::List(marks.collect()));
+                value("bench-opening-stop", [marks, short])
+            })
         }
         SetOut::Pivot(curve) => value(
             "bench-opening-swing",
@@ -273,7 +275,12 @@ fn steps(cuts: &[&Cut]) -> Vec<Message> {
         steps.push(plain("bench-opening-step-drill"));
     }
     if cuts.iter().any(|c| c.kind == CutKind::Straight) {
-        steps.push(plain("bench-opening-step-saw"));
+        let parted = cuts.iter().any(|c| c.because == Because::PartsUnderside);
+        steps.push(plain(if parted {
+            "bench-opening-step-saw-parted"
+        } else {
+            "bench-opening-step-saw"
+        }));
     }
     steps.push(plain("bench-opening-step-last"));
     steps

@@ -172,9 +172,14 @@ fn tails_are_what_the_round_disc_leaves() {
     for cut in &straight {
         near(number(cut, "tail"), c(33.0) - c(3.0), 1e-9);
         for left in list(cut, "left_to_remove") {
-            // The hole reaches √(17.5² − 16.4²) back along the middle of the kerf.
+            // The hole reaches √(17.5² − 16.4²) back along the middle of the kerf, the one that parts the piece at
+            // the underside as far to both sides, but for 2 mm that lie in the cut there.
             let hole = (17.5_f64.powi(2) - 16.4_f64.powi(2)).sqrt();
-            near(number(left, "left"), number(cut, "tail") - hole, 1e-6);
+            near(
+                number(left, "left"),
+                number(cut, "tail") - hole - (2.0 * hole - 2.0),
+                1e-6,
+            );
             assert_eq!(left["by"], "from_core_hole");
         }
     }
@@ -182,6 +187,37 @@ fn tails_are_what_the_round_disc_leaves() {
     assert_eq!(list(last, "tails_out").len(), 4);
     let piece = list(&plan, "pieces").last().expect("the drop-out");
     assert_eq!(piece["freed"], "hand");
+}
+
+/// A basin that one person would call ordinary: a hole in each corner, and beside each end of each cut one that parts
+/// the piece at the underside, timed like the others.
+#[test]
+fn an_openings_piece_is_parted_at_the_underside() {
+    let plan = counter(BASIN, &[35.0]);
+    let [corners, ends] = &cores(&plan)[..] else {
+        panic!("two cuts of holes: {:?}", cores(&plan));
+    };
+    assert_eq!(
+        (list(corners, "holes").len(), list(ends, "holes").len()),
+        (4, 8)
+    );
+    assert_eq!(ends["because"], "parts_underside");
+    near(
+        number(ends, "minutes"),
+        2.0 * number(corners, "minutes"),
+        1e-9,
+    );
+    let total = number(&plan["consumables"], "drilling_minutes");
+    near(total, 3.0 * number(corners, "minutes"), 1e-9);
+    // Without a bit nothing parts it, and that is said.
+    let wide = "rectangle = [500, 400]\nround = { 1 = 90, 2 = 90, 3 = 90, 4 = 90 }";
+    let open = |plan: &Value| {
+        list(plan, "open")
+            .iter()
+            .any(|f| f["id"] == "piece-held-below")
+    };
+    assert!(open(&counter(wide, &[])));
+    assert!(!open(&plan));
 }
 
 /// The least distance between the middles of two core holes of a plan, mm.

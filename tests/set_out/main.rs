@@ -10,6 +10,7 @@
 
 #[path = "../job_texts/mod.rs"]
 mod job_texts;
+mod openings;
 mod reading;
 #[path = "../replay/mod.rs"]
 mod replay;
