@@ -46,7 +46,7 @@ fn texts(plan: &Plan) -> Vec<String> {
     let items = sheet.into_iter().flat_map(|p| p.items);
     items
         .filter_map(|item| match item {
-            Item::Text(text) => Some(text.words),
+            Item::Text(text) => Some(text.content),
             _ => None,
         })
         .collect()

@@ -34,8 +34,9 @@ fn a_piece_is_parted_at_the_underside_by_what_is_cut() {
             let tools = own.flat_map(|c| [taken(&strokes(c), below), drilled(&holes(c))]);
             let whole = Stone::outline(&data["slab"]["outline"]);
             let left = whole.minus(&Stone::all(tools)).parts();
-            let opening = &list(&data["top"], "openings")[number - 1];
-            let middle = Stone::outline(&opening["outline"]).balance();
+            let bounds = plan.top.openings[number - 1].outline.bounds();
+            let middle = bounds.min.midpoint(bounds.max);
+            let middle = [middle.x, middle.y];
             let kept = left.iter().max_by(|a, b| a.area().total_cmp(&b.area()));
             if kept.is_some_and(|stone| stone.holds(middle)) {
                 faults.push(format!("{name}, opening {number}"));
