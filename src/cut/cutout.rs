@@ -3,7 +3,7 @@
 //! that part it where it would hang on at the underside.
 
 use crate::diag::{Finding, Phrase};
-use crate::geom::{Outline, Region, SAME_MM, Seg, boolean};
+use crate::geom::{Outline, Region, SAME_MM, Seg, Side, boolean};
 use crate::job::{CoreBit, Job};
 use crate::place::Placement;
 use crate::words::Value;
@@ -117,13 +117,23 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     let straight = |p: &usize| matches!(ring.pieces[*p].seg, Seg::Line(..));
     let (lines, arcs): (Vec<usize>, Vec<usize>) = pieces.into_iter().partition(straight);
     let all: Vec<usize> = lines.into_iter().chain(arcs).collect();
-    part_below(course, cutout, (&ring, &places, &all));
+    if !begun(course, cutout) {
+        part_below(course, cutout, (&ring, &places, &all));
+    }
     course.group(&ring, &places, &all, &Because::WithinOpening);
     if let Some(cut) = course.cuts.get_mut(first) {
         cut.because = Because::OpeningLast;
     }
     let beyond = beyond(course, cutout, &course.cuts[first..]);
     course.findings.stops.extend(beyond);
+}
+
+/// Whether cutting has begun in an opening: the waste there is no longer whole, and no bit bears all round in it.
+fn begun(course: &Course<'_>, cutout: usize) -> bool {
+    let opening = course.placement.cutouts[cutout].shape.outline();
+    let mut drilled = course.job.slab.begun.drilled.iter();
+    !course.job.top.cutouts[cutout].ready.is_empty()
+        || drilled.any(|d| opening.side(d.at) == Side::Inside)
 }
 
 /// Drills what parts the piece at the underside: where the cuts will end there is known once they have been

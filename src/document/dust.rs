@@ -14,20 +14,20 @@ use crate::words::{Message, Unit, Value};
 
 /// The page's blocks.
 pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
-    let mut limits = vec![
-        Block::Heading(plain("bench-dust-limits")),
-        Block::Facts(facts(plan)),
+    let mut order = vec![
+        Block::Heading(plain("bench-dust-order")),
+        Block::Ticks(plan.hazards.order.iter().map(control).collect()),
     ];
-    limits.extend(not_counted(plan));
+    order.extend(not_counted(plan));
     let mut blocks = vec![
         Block::Title(Vec::new(), plain("bench-dust-title")),
         Block::Beside(
             40,
+            order,
             vec![
-                Block::Heading(plain("bench-dust-order")),
-                Block::Ticks(plan.hazards.order.iter().map(control).collect()),
+                Block::Heading(plain("bench-dust-limits")),
+                Block::Facts(facts(plan)),
             ],
-            limits,
         ),
         Block::Signs(signs(plan)),
     ];

@@ -26,7 +26,6 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     }
     blocks.push(Block::Figure(Box::new(figure(plan))));
     blocks.push(Block::Tiles(tiles(plan)));
-    blocks.extend(dust::not_counted(plan));
     if busy(plan) {
         blocks.push(Block::Table(day::order(plan)));
     }
@@ -125,7 +124,7 @@ fn tiles(plan: &Plan) -> Vec<Tile> {
         Tile {
             name: plain("bench-tile-sawing"),
             value: minutes(plan.totals.sawing_minutes),
-            note: shares(plan),
+            note: without_edges(plan, shares(plan)),
         },
         Tile {
             name: plain("bench-tile-setting"),
@@ -148,6 +147,15 @@ fn tiles(plan: &Plan) -> Vec<Tile> {
             ),
         },
     ]
+}
+
+/// The minutes leave out how the edges are finished: the page on dust says it in full.
+fn without_edges(plan: &Plan, shares: Message) -> Message {
+    if dust::not_counted(plan).is_some() {
+        say("bench-tile-without-edges", [("shares", shares.into())])
+    } else {
+        shares
+    }
 }
 
 /// Over how many people or days the sawing is shared, and the other work that counts in.

@@ -11,13 +11,18 @@ use super::straight::{depths, free};
 use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::rail::RailVerdict;
+use crate::piece::Piece;
 use crate::plan::Plan;
+use crate::units::Mass;
 use crate::words::{Message, Value};
 
 /// Nearer to a struck line than this a point is on it, mm: less than a tape shows.
 const ON_LINE_MM: f64 = 0.25;
 /// More points of a cut than this are named by the first and the last.
 const NAMED: usize = 3;
+/// A piece no heavier is a sliver, kg; more of them than a few are told together (judgement).
+const SLIVER_KG: f64 = 0.2;
+const FEW_SLIVERS: usize = 1;
 /// How much stone is shown round an opening, mm.
 const ROUND_MM: f64 = 170.0;
 
@@ -51,10 +56,28 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
         blocks.push(Block::Facts(facts));
     }
     blocks.push(Block::Steps(steps(cuts)));
-    for piece in cuts.iter().flat_map(|c| scene::freed(plan, c)) {
+    let (pieces, slivers) = freed(plan, cuts);
+    for piece in pieces {
         blocks.push(Block::Boxed(free(plan, &piece.name, piece.mass.high)));
     }
+    if let [first, .., last] = &slivers[..] {
+        let most = slivers.iter().map(|p| p.mass.high.kg()).fold(0.0, f64::max);
+        let named = format!("{}–{}", first.name, last.name);
+        blocks.push(Block::Boxed(free(plan, &named, Mass::from_kg(most))));
+    }
     blocks
+}
+
+/// The pieces that come free, and apart from them the slivers between holes and cuts where there are many.
+fn freed<'a>(plan: &'a Plan, cuts: &[&'a Cut]) -> (Vec<&'a Piece>, Vec<&'a Piece>) {
+    let all = cuts.iter().flat_map(|c| scene::freed(plan, c));
+    let sliver = |p: &&Piece| p.mass.high.kg() <= SLIVER_KG;
+    let (slivers, pieces): (Vec<_>, Vec<_>) = all.partition(sliver);
+    if slivers.len() > FEW_SLIVERS {
+        return (pieces, slivers);
+    }
+    let all = cuts.iter().flat_map(|c| scene::freed(plan, c));
+    (all.collect(), Vec::new())
 }
 
 fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
@@ -106,8 +129,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
             Value::size(rail.width_mm).down(),
         ));
     }
-    let freed: Vec<_> = cuts.iter().flat_map(|c| scene::freed(plan, c)).collect();
-    figure.extend(scene::waste_names(freed));
+    figure.extend(scene::waste_names(freed(plan, cuts).0));
     figure
 }
 
@@ -140,44 +162,59 @@ fn table(cuts: &[&Cut]) -> Table {
     }
 }
 
-/// Points in a row of their table.
+/// Points in a row of their table, and in one of a long table, whose cells are shorter (judgement: a page holds the
+/// drawing as well).
 const ABREAST: usize = 2;
+const ABREAST_OF_MANY: usize = 3;
+/// More points than these are many.
+const MANY: usize = 12;
 
 /// Holes and stops, each by its distances from two struck lines; nothing when tapes find them.
 fn points(cuts: &[&Cut]) -> Option<Table> {
     let mut points = mark::all_points(cuts.iter().copied());
     points.retain(|point| !point.offsets.is_empty());
-    let columns = (0..ABREAST).flat_map(|_| {
+    let many = points.len() > MANY;
+    let abreast = if many { ABREAST_OF_MANY } else { ABREAST };
+    let columns = (0..abreast).flat_map(|_| {
+        let [named, first, second] = if many { [16, 36, 38] } else { [23, 33, 34] };
         [
-            Column::words(value("bench-mark-what", []), 23),
-            Column::words(value("bench-mark-off", []), 33),
-            Column::words(value("bench-mark-off", []), 34),
+            Column::words(value("bench-mark-what", []), named),
+            Column::words(value("bench-mark-off", []), first),
+            Column::words(value("bench-mark-off", []), second),
         ]
     });
     let row = |some: &[Marked]| {
         let cells = some.iter().flat_map(|point| {
-            let mut cells = vec![cell(point.what, [("mark", name(&point.name))])];
-            cells.extend(point.offsets.iter().map(off));
+            let named = ("mark", name(&point.name));
+            // The cut's own row says whether it is a hole or a stop.
+            let what = if many { "bench-mark-named" } else { point.what };
+            let mut cells = vec![cell(what, [named])];
+            cells.extend(point.offsets.iter().map(|o| off(o, many)));
             cells
         });
         let mut cells: Vec<Cell> = cells.collect();
-        cells.resize(3 * ABREAST, Cell::Empty);
+        cells.resize(3 * abreast, Cell::Empty);
         cells
     };
     (!points.is_empty()).then(|| Table {
         columns: columns.collect(),
-        rows: points.chunks(ABREAST).map(row).collect(),
+        rows: points.chunks(abreast).map(row).collect(),
     })
 }
 
 /// A distance from a struck line into the waste: never rounded towards the kept stone.
-fn off(offset: &Offset) -> Cell {
+fn off(offset: &Offset, many: bool) -> Cell {
     let line = ("cut", offset.cut.into());
+    let [on, off] = if many {
+        ["bench-mark-on-short", "bench-mark-off-short"]
+    } else {
+        ["bench-mark-on-line", "bench-mark-off-line"]
+    };
     if offset.distance < ON_LINE_MM {
-        return cell("bench-mark-on-line", [line]);
+        return cell(on, [line]);
     }
     let distance = Value::tape(offset.distance).to_half(false);
-    cell("bench-mark-off-line", [line, ("distance", distance)])
+    cell(off, [line, ("distance", distance)])
 }
 
 const fn what(cut: &Cut) -> &'static str {

@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] auf { $count } Personen oder Tage verteilen
  }
 bench-tile-with-other = mit { $other } anderer Arbeit: { $shares }
-bench-not-counted = Minuten, Vibration, Lärm und Quarz sind hier die der Schnitte und der Arbeit, die unter [[today]] steht. Schleifen, Polieren und Fasen der Kanten ist nicht darin, wenn es nicht dort steht: auch das vibriert, ist laut und staubt, und es zählt zum Tag derselben Person.
+bench-tile-without-edges = { $shares }; ohne Kanten
+bench-not-counted = Schleifen, Polieren und Fasen der Kanten ist hier nirgends eingerechnet, außer es steht unter [[today]]; es zählt zum Tag derselben Person.
 bench-tile-set-ups = { $count ->
     [one] einmal einrichten
    *[other] { $count }-mal einrichten
@@ -67,6 +68,9 @@ bench-mark-rule = Vor dem ersten Schnitt jede Linie quer über die ganze Rohplat
 bench-mark-alt = Die Rohplatte von oben mit jeder Linie zum Anreißen, ihren Marken an den Kanten und jedem Drehpunkt und Loch.
 bench-mark-what = Punkt
 bench-mark-off = neben der angerissenen Linie
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = auf { $cut }
 bench-mark-off-line = Linie { $cut }: { $distance }
 bench-mark-on-line = auf Linie { $cut }
 bench-mark-check = Kontrolle

@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] share among { $count } people or days
  }
 bench-tile-with-other = with { $other } of other work: { $shares }
-bench-not-counted = Minutes, vibration, noise and silica here are of the cuts and of the work named under [[today]]. Grinding, polishing and easing the edges is not in them unless it is named there: it shakes, is loud and makes dust too, and counts in the same person's day.
+bench-tile-without-edges = { $shares }; without finishing
+bench-not-counted = Grinding, polishing and easing the edges is in no figure here unless [[today]] names it; it counts in the same person's day.
 bench-tile-set-ups = { $count ->
     [one] one set-up
    *[other] { $count } set-ups
@@ -67,6 +68,9 @@ bench-mark-rule = Strike every line right across the whole slab before the first
 bench-mark-alt = The slab from above with every line to strike, its marks at the edges, and every pivot and hole.
 bench-mark-what = point
 bench-mark-off = off the struck line
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = on { $cut }
 bench-mark-off-line = line { $cut }: { $distance }
 bench-mark-on-line = on line { $cut }
 bench-mark-check = check

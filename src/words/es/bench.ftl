@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] repartir entre { $count } personas o días
  }
 bench-tile-with-other = con { $other } de otro trabajo: { $shares }
-bench-not-counted = Minutos, vibración, ruido y sílice son aquí los de los cortes y del trabajo anotado en [[today]]. Amolar, pulir y matar los cantos no está contado, salvo si se anota ahí: también vibra, hace ruido y polvo, y cuenta en el día de la misma persona.
+bench-tile-without-edges = { $shares }; sin acabado
+bench-not-counted = Amolar, pulir y matar los cantos no está en ninguna cifra de aquí, salvo si figura en [[today]]; cuenta en el día de la misma persona.
 bench-tile-set-ups = { $count ->
     [one] una preparación
    *[other] { $count } preparaciones
@@ -67,6 +68,9 @@ bench-mark-rule = Trace cada línea de lado a lado de toda la tabla antes del pr
 bench-mark-alt = La tabla vista desde arriba con cada línea que se traza, sus marcas en los bordes y cada pivote y agujero.
 bench-mark-what = punto
 bench-mark-off = desde la línea trazada
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = en { $cut }
 bench-mark-off-line = línea { $cut }: { $distance }
 bench-mark-on-line = en la línea { $cut }
 bench-mark-check = control

@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] répartir sur { $count } personnes ou jours
  }
 bench-tile-with-other = avec { $other } d'autre travail : { $shares }
-bench-not-counted = Minutes, vibrations, bruit et silice sont ici ceux des coupes et du travail noté sous [[today]]. Meuler, polir et adoucir les bords n'y est pas compté, sauf si c'est noté là : cela vibre, fait du bruit et de la poussière aussi, et compte dans la journée de la même personne.
+bench-tile-without-edges = { $shares } ; sans finition
+bench-not-counted = Meuler, polir et adoucir les bords n'est compté nulle part ici, sauf si [[today]] le nomme ; cela compte dans la journée de la même personne.
 bench-tile-set-ups = { $count ->
     [one] une mise en place
    *[other] { $count } mises en place
@@ -67,6 +68,9 @@ bench-mark-rule = Tracer chaque ligne d'un bout à l'autre de la tranche avant l
 bench-mark-alt = La tranche vue d'en haut avec chaque ligne à tracer, ses repères aux bords, et chaque pivot et trou.
 bench-mark-what = point
 bench-mark-off = depuis la ligne tracée
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = sur { $cut }
 bench-mark-off-line = ligne { $cut } : { $distance }
 bench-mark-on-line = sur la ligne { $cut }
 bench-mark-check = contrôle

@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] dividere fra { $count } persone o giorni
  }
 bench-tile-with-other = con { $other } di altro lavoro: { $shares }
-bench-not-counted = Minuti, vibrazione, rumore e silice sono qui quelli dei tagli e del lavoro indicato in [[today]]. Molare, lucidare e smussare i bordi non è compreso, se non è indicato lì: anche questo vibra, fa rumore e polvere, e conta nella giornata della stessa persona.
+bench-tile-without-edges = { $shares }; senza finitura
+bench-not-counted = Molare, lucidare e smussare i bordi non è in nessuna cifra di qui, se [[today]] non lo indica; conta nella giornata della stessa persona.
 bench-tile-set-ups = { $count ->
     [one] una preparazione
    *[other] { $count } preparazioni
@@ -67,6 +68,9 @@ bench-mark-rule = Tracciare ogni linea da parte a parte su tutta la lastra prima
 bench-mark-alt = La lastra vista dall'alto con ogni linea da tracciare, i suoi segni ai bordi, e ogni perno e foro.
 bench-mark-what = punto
 bench-mark-off = dalla linea tracciata
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = sulla { $cut }
 bench-mark-off-line = linea { $cut }: { $distance }
 bench-mark-on-line = sulla linea { $cut }
 bench-mark-check = controllo

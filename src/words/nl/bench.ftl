@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] verdeel over { $count } personen of dagen
  }
 bench-tile-with-other = met { $other } ander werk: { $shares }
-bench-not-counted = Minuten, trillingen, lawaai en silica zijn hier die van de sneden en van het werk dat onder [[today]] staat. Slijpen, polijsten en breken van de randen zit er niet in, tenzij het daar staat: ook dat trilt, maakt lawaai en stof, en telt mee in de dag van dezelfde persoon.
+bench-tile-without-edges = { $shares }; zonder randen
+bench-not-counted = Slijpen, polijsten en breken van de randen zit hier in geen getal, tenzij het onder [[today]] staat; het telt mee in de dag van dezelfde persoon.
 bench-tile-set-ups = { $count ->
     [one] één keer instellen
    *[other] { $count } keer instellen
@@ -67,6 +68,9 @@ bench-mark-rule = Teken elke lijn dwars over de hele plaat af vóór de eerste s
 bench-mark-alt = De plaat van boven met elke lijn om af te tekenen, de merktekens aan de randen en elk draaipunt en gat.
 bench-mark-what = punt
 bench-mark-off = van de afgetekende lijn
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = op { $cut }
 bench-mark-off-line = lijn { $cut }: { $distance }
 bench-mark-on-line = op lijn { $cut }
 bench-mark-check = controle

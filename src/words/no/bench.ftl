@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] fordel på { $count } personer eller dager
  }
 bench-tile-with-other = med { $other } annet arbeid: { $shares }
-bench-not-counted = Minutter, vibrasjon, støy og silika her er for kuttene og arbeidet som står under [[today]]. Sliping, polering og bryting av kanter er ikke med, hvis det ikke står der: også det vibrerer, bråker og støver, og det teller i dagen til samme person.
+bench-tile-without-edges = { $shares }; uten kanter
+bench-not-counted = Sliping, polering og bryting av kanter er ikke med i noe tall her, hvis det ikke står under [[today]]; det teller i dagen til samme person.
 bench-tile-set-ups = { $count ->
     [one] én innstilling
    *[other] { $count } innstillinger
@@ -67,6 +68,9 @@ bench-mark-rule = Strek hver linje tvers over hele platen før det første kutte
 bench-mark-alt = Platen ovenfra med hver linje som skal strekes, merkene ved kantene og hvert dreiepunkt og hull.
 bench-mark-what = punkt
 bench-mark-off = fra den opprissede linjen
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = på { $cut }
 bench-mark-off-line = linje { $cut }: { $distance }
 bench-mark-on-line = på linje { $cut }
 bench-mark-check = kontroll

@@ -61,7 +61,8 @@ bench-tile-shares = { $count ->
    *[other] podzielić na { $count } osoby lub dnia
  }
 bench-tile-with-other = z { $other } innej pracy: { $shares }
-bench-not-counted = Minuty, drgania, hałas i krzemionka dotyczą tu cięć i pracy wpisanej pod [[today]]. Szlifowanie, polerowanie i fazowanie krawędzi nie jest w nich ujęte, chyba że jest tam wpisane: ono też drga, hałasuje i pyli, i liczy się do dnia tej samej osoby.
+bench-tile-without-edges = { $shares }; bez obróbki
+bench-not-counted = Szlifowanie, polerowanie i fazowanie krawędzi nie jest tu nigdzie wliczone, chyba że stoi pod [[today]]; liczy się do dnia tej samej osoby.
 bench-tile-set-ups = { $count ->
     [one] jedno ustawienie
     [few] { $count } ustawienia
@@ -77,6 +78,9 @@ bench-mark-rule = Każdą linię wykreślić przez całą płytę przed pierwszy
 bench-mark-alt = Płyta z góry ze wszystkimi liniami do wykreślenia, ich znakami na krawędziach oraz wszystkimi osiami obrotu i otworami.
 bench-mark-what = punkt
 bench-mark-off = od wytrasowanej linii
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = na { $cut }
 bench-mark-off-line = linia { $cut }: { $distance }
 bench-mark-on-line = na linii { $cut }
 bench-mark-check = kontrola

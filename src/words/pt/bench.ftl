@@ -53,7 +53,8 @@ bench-tile-shares = { $count ->
    *[other] repartir por { $count } pessoas ou dias
  }
 bench-tile-with-other = com { $other } de outro trabalho: { $shares }
-bench-not-counted = Minutos, vibração, ruído e sílica são aqui os dos cortes e do trabalho indicado em [[today]]. Desbastar, polir e quebrar as arestas não está contado, a não ser que lá esteja indicado: também vibra, faz ruído e pó, e conta no dia da mesma pessoa.
+bench-tile-without-edges = { $shares }; sem acabamento
+bench-not-counted = Desbastar, polir e quebrar as arestas não entra em nenhum número daqui, a não ser que [[today]] o indique; conta no dia da mesma pessoa.
 bench-tile-set-ups = { $count ->
     [one] uma montagem
    *[other] { $count } montagens
@@ -67,6 +68,9 @@ bench-mark-rule = Traçar cada linha de lado a lado da chapa antes do primeiro c
 bench-mark-alt = A chapa vista de cima com todas as linhas a traçar, as marcas nos bordos e todos os centros e furos.
 bench-mark-what = ponto
 bench-mark-off = da linha traçada
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = na { $cut }
 bench-mark-off-line = linha { $cut }: { $distance }
 bench-mark-on-line = na linha { $cut }
 bench-mark-check = controlo

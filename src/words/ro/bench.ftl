@@ -57,7 +57,8 @@ bench-tile-shares = { $count ->
    *[other] împărțit la { $count } de persoane sau zile
  }
 bench-tile-with-other = cu { $other } de altă muncă: { $shares }
-bench-not-counted = Minutele, vibrația, zgomotul și siliciul de aici sunt ale tăieturilor și ale lucrului trecut la [[today]]. Polizarea, lustruirea și teșirea marginilor nu sunt cuprinse, dacă nu sunt trecute acolo: și ele vibrează, fac zgomot și praf și se adună la ziua aceleiași persoane.
+bench-tile-without-edges = { $shares }; fără finisare
+bench-not-counted = Polizarea, lustruirea și teșirea marginilor nu sunt cuprinse în nicio cifră de aici, dacă nu stau la [[today]]; se adună la ziua aceleiași persoane.
 bench-tile-set-ups = { $count ->
     [one] o așezare
     [few] { $count } așezări
@@ -72,6 +73,9 @@ bench-mark-rule = Trageți fiecare linie peste toată placa înainte de prima t�
 bench-mark-alt = Placa văzută de sus cu toate liniile de trasat, semnele lor la margini și toate pivoturile și găurile.
 bench-mark-what = punct
 bench-mark-off = de la linia trasată
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = pe { $cut }
 bench-mark-off-line = linia { $cut }: { $distance }
 bench-mark-on-line = pe linia { $cut }
 bench-mark-check = control
