@@ -94,9 +94,10 @@ fn no_metric_unit_stands_on_an_inch_sheet() {
 fn inches(figure: &str) -> (f64, u32) {
     let (whole, part) = figure
         .split_once('\u{a0}')
-        .unwrap_or(match figure.contains('/') {
-            true => ("0", figure),
-            false => (figure, "0/1"),
+        .unwrap_or(if figure.contains('/') {
+            ("0", figure)
+        } else {
+            (figure, "0/1")
         });
     let (over, under) = part.split_once('/').expect("a fraction");
     let [whole, over, under] =
