@@ -38,6 +38,10 @@ fn main() {
                 println!("STOP: {}", Writer::default().say(&stop.message));
             }
         }
-        Err(no_fit) => println!("does not fit: {}", no_fit.reasons.join("; ")),
+        Err(no_fit) => {
+            for reason in &no_fit.reasons {
+                println!("does not fit: {}", Writer::default().say(reason));
+            }
+        }
     }
 }

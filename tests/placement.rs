@@ -34,6 +34,7 @@ mod wide_job;
 use clipper2_rust::{EndType, JoinType, inflate_paths_64};
 use kerfwright::job::{Job, Part};
 use kerfwright::place::{self, NoFit, Objection, Placement, search};
+use kerfwright::words::Writer;
 use replay::plane::{CHORD_MM, Stone};
 use replay::random_job::{Dice, Flaw, RandomJob};
 use rules::{Judge, Pose};
@@ -330,7 +331,9 @@ fn a_slab_ten_too_shallow_is_told_so() {
     assert!((out[0].1 - 10.0).abs() < 1e-6, "{miss:?}");
     assert!(matches!(out[0].0, Part::Edge(0 | 2)), "{miss:?}");
     assert!(
-        miss.reasons[0].contains("10.0\u{a0}mm"),
+        Writer::default()
+            .say(&miss.reasons[0])
+            .contains("10.0\u{a0}mm"),
         "{:?}",
         miss.reasons
     );

@@ -15,7 +15,7 @@ pub(super) fn no_fit_words(name: &str, job: &Job, no_fit: &NoFit) -> String {
         let _ = writeln!(words, "The nearest miss, turned {}:", writer.write(&turn));
     }
     for reason in &no_fit.reasons {
-        let _ = writeln!(words, "  - {reason}");
+        let _ = writeln!(words, "  - {}", writer.say(reason));
     }
     let advice = no_fit.advice();
     if !advice.is_empty() {

@@ -22,6 +22,7 @@ use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, offsets, rail, r
 const NO_STRIP_MM: f64 = 0.01;
 
 /// The cuts being planned.
+#[derive(Clone)]
 pub(super) struct Course<'a> {
     pub(super) job: &'a Job,
     pub(super) placement: &'a Placement,

@@ -1,21 +1,23 @@
 //! Openings: one core hole when a bit is their size; otherwise core holes at the corners, straight cuts
-//! between them, plunges along arcs, and the tails that hold the drop-out to the last.
+//! between them, plunges along arcs, and the tails that hold the drop-out to the last; before the cuts, holes
+//! that part it where it would hang on at the underside.
 
 use crate::diag::{Finding, Phrase};
-use crate::geom::{Outline, Region, SAME_MM, Seg, boolean};
+use crate::geom::{Outline, Region, SAME_MM, Seg, Side, boolean};
 use crate::job::{CoreBit, Job};
 use crate::place::Placement;
 use crate::words::Value;
 
 use super::corner::GROUND_MM;
 use super::course::Course;
-use super::inside::Way;
-use super::kept::{ALL_ROUND, Kept, Whose};
+use super::inside::{Place, Way};
+use super::kept::{ALL_ROUND, Kept, Ring, Whose};
 use super::rail::called;
-use super::{Because, Cut, Hole, LeftOver, Remains, Removal, core};
+use super::{Because, Cut, Hole, LeftOver, Remains, Removal, core, free};
 
 pub(crate) const NARROWER_THAN_KERF: Phrase =
     Phrase::of_job("opening-narrower-than-kerf").key("top.cutout.rectangle");
+pub(crate) const HELD_BELOW: Phrase = Phrase::of_job("piece-held-below").key("core_bit.diameter");
 /// The saw may take so much beyond the finished opening, mm²: the rounding of corners met by a core bit
 /// (judgement).
 const BEYOND_MM2: f64 = 5.0;
@@ -115,12 +117,51 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     let straight = |p: &usize| matches!(ring.pieces[*p].seg, Seg::Line(..));
     let (lines, arcs): (Vec<usize>, Vec<usize>) = pieces.into_iter().partition(straight);
     let all: Vec<usize> = lines.into_iter().chain(arcs).collect();
+    if !begun(course, cutout) {
+        part_below(course, cutout, (&ring, &places, &all));
+    }
     course.group(&ring, &places, &all, &Because::WithinOpening);
     if let Some(cut) = course.cuts.get_mut(first) {
         cut.because = Because::OpeningLast;
     }
     let beyond = beyond(course, cutout, &course.cuts[first..]);
     course.findings.stops.extend(beyond);
+}
+
+/// Whether cutting has begun in an opening: the waste there is no longer whole, and no bit bears all round in it.
+fn begun(course: &Course<'_>, cutout: usize) -> bool {
+    let opening = course.placement.cutouts[cutout].shape.outline();
+    let mut drilled = course.job.slab.begun.drilled.iter();
+    !course.job.top.cutouts[cutout].ready.is_empty()
+        || drilled.any(|d| opening.side(d.at) == Side::Inside)
+}
+
+/// Drills what parts the piece at the underside: where the cuts will end there is known once they have been
+/// tried.
+fn part_below(
+    course: &mut Course<'_>,
+    cutout: usize,
+    (ring, places, pieces): (&Ring, &[Place], &[usize]),
+) {
+    let mut tried = course.clone();
+    tried.group(ring, places, pieces, &Because::WithinOpening);
+    let cuts = &tried.cuts[course.cuts.len()..];
+    match free::holes(course, cutout, cuts) {
+        Ok(None) => {}
+        Ok(Some(drilled)) => course.push(core::plan(course.job, drilled)),
+        // A corner that nothing makes is a stop of its own.
+        Err(free::NoRoom) if places.iter().any(|p| matches!(p.way, Way::Unable)) => {}
+        Err(free::NoRoom) => {
+            let tails = cuts.iter().map(|c| c.tail);
+            let values = [
+                ("cutout", Value::count(cutout + 1)),
+                ("called", called(course.job, cutout)),
+                ("tail", Value::size(tails.fold(0.0, f64::max)).up()),
+            ];
+            let open = Finding::of(&HELD_BELOW, values, "geometry: c(0) − c(t)");
+            course.findings.open.push(open);
+        }
+    }
 }
 
 /// The stop for an opening that has no room for the kerf: sawn along one side, it would go into the kept

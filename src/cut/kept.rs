@@ -341,6 +341,8 @@ fn joined(pieces: Vec<Piece>) -> Vec<Piece> {
     whole
 }
 
+/// The name of core holes that make no corner but part a piece at the ends of its cuts.
+pub const ENDS: &str = "ends";
 /// The name of a boundary that is one circle.
 pub const ALL_ROUND: &str = "all round";
 

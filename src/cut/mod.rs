@@ -24,6 +24,7 @@
 //! | [`corner`] | inside corners and small arcs: which bit, where each hole lies |
 //! | [`core`] | core holes as a cut |
 //! | [`cutout`] | an opening: holes, cuts between them, the drop-out |
+//! | `free` | the holes that part an opening's piece at the underside |
 //! | [`rail`] | stone left beside openings and inside corners |
 //! | [`missing`] | what nothing in the kit makes, one stop for each cause |
 //! | [`bearer`] | where the stone is borne along a cut |
@@ -38,6 +39,7 @@ pub mod curve;
 pub mod cutout;
 pub mod disc;
 mod field;
+mod free;
 pub mod hollow;
 pub mod inside;
 pub mod kept;
@@ -107,15 +109,6 @@ impl Tool {
         match self {
             Self::Disc(disc) => Some(disc),
             Self::Bit(_) => None,
-        }
-    }
-
-    /// Name as printed.
-    #[must_use]
-    pub fn name(&self) -> String {
-        match self {
-            Self::Disc(disc) => disc.name.clone(),
-            Self::Bit(bit) => format!("core bit of {} mm", bit.diameter),
         }
     }
 
@@ -234,6 +227,9 @@ pub enum Because {
     OpeningLast,
     /// In an opening: holes, then long cuts, then short ones.
     WithinOpening,
+    /// In an opening: holes that part its piece at the underside, where its cuts end short, while the stone
+    /// bears the bit all round.
+    PartsUnderside,
 }
 
 /// One depth.

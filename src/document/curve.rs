@@ -1,7 +1,7 @@
 //! A curve on one page: the drawing beside the table of its stations, the pivot or the chord, the rings
 //! to tick, the ridges to take down.
 
-mod steps;
+pub(super) mod steps;
 
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::figure::{Figure, Lettering, Stroke, Thing};
@@ -355,7 +355,7 @@ fn table(cuts: &[&Cut], from: usize, to: usize, every_depth: bool) -> Table {
 }
 
 /// How a station is found.
-fn place_of(cut: &Cut, i: usize, ordinates: bool) -> Vec<Cell> {
+pub(super) fn place_of(cut: &Cut, i: usize, ordinates: bool) -> Vec<Cell> {
     if let SetOut::Ordinates(o) = &cut.set_out {
         let Some(touch) = o.marks.get(i).map(|m| m.touch) else {
             return vec![Cell::Empty, Cell::Empty];

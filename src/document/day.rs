@@ -11,7 +11,7 @@ use crate::handle::aid::Aids;
 use crate::hazard::slurry::Caught;
 use crate::job::Aid;
 use crate::plan::Plan;
-use crate::units::Mass;
+use crate::units::{LengthUnit, MM_PER_INCH, Mass};
 use crate::words::{Message, Unit, Value};
 
 /// The page's blocks; of a busy job the order stands on page 1.
@@ -191,15 +191,23 @@ fn bits(plan: &Plan) -> Option<Value> {
     let mut sizes: Vec<f64> = drilled.map(|c| c.tool.width_mm()).collect();
     sizes.sort_by(f64::total_cmp);
     sizes.dedup();
-    let bits = sizes.into_iter().map(Value::fine).collect::<Vec<_>>();
+    let bits = sizes.into_iter().map(Value::bit).collect::<Vec<_>>();
     (!bits.is_empty()).then(|| value("bench-bring-bits-are", [("bits", Value::List(bits))]))
 }
+
+/// A roll of masking tape as it is sold, mm (common practice): 50 m, or 60 yards where inches are used.
+const ROLL_MM: f64 = 50_000.0;
+const ROLL_60_YARDS_MM: f64 = 60.0 * 36.0 * MM_PER_INCH;
 
 /// What to bring, in units that a shop sells.
 fn bring(plan: &Plan) -> Vec<Fact> {
     let used = &plan.consumables;
+    let roll = match plan.job.units {
+        LengthUnit::Millimetre => ROLL_MM,
+        LengthUnit::Inch => ROLL_60_YARDS_MM,
+    };
     #[allow(clippy::cast_possible_truncation)]
-    let rolls = Value::Count((used.tape_mm / 50_000.0).ceil().clamp(1.0, 1e6) as i64);
+    let rolls = Value::Count((used.tape_mm / roll).ceil().clamp(1.0, 1e6) as i64);
     let jig = plan
         .cuts
         .iter()
@@ -226,7 +234,10 @@ fn bring(plan: &Plan) -> Vec<Fact> {
         Fact::new("bench-bring-deck", deck(plan)),
         Fact::new(
             "bench-bring-tape",
-            value("bench-bring-tape-is", [("rolls", rolls)]),
+            value(
+                "bench-bring-tape-is",
+                [("rolls", rolls), ("roll", Value::way(roll))],
+            ),
         ),
         Fact::new("bench-bring-carry", carried_with(plan)),
     ]);

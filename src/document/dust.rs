@@ -8,19 +8,22 @@ use crate::hazard::dust::order::{State, Step};
 use crate::hazard::moment::Moment;
 use crate::hazard::respirator::{Enough, Required};
 use crate::hazard::slurry::Caught;
+use crate::job::Finish;
 use crate::plan::Plan;
 use crate::words::{Message, Unit, Value};
 
 /// The page's blocks.
 pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
+    let mut order = vec![
+        Block::Heading(plain("bench-dust-order")),
+        Block::Ticks(plan.hazards.order.iter().map(control).collect()),
+    ];
+    order.extend(not_counted(plan));
     let mut blocks = vec![
         Block::Title(Vec::new(), plain("bench-dust-title")),
         Block::Beside(
             40,
-            vec![
-                Block::Heading(plain("bench-dust-order")),
-                Block::Ticks(plan.hazards.order.iter().map(control).collect()),
-            ],
+            order,
             vec![
                 Block::Heading(plain("bench-dust-limits")),
                 Block::Facts(facts(plan)),
@@ -43,6 +46,14 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
         blocks.push(Block::Beside(50, first, lists.flatten().collect()));
     }
     blocks
+}
+
+/// What the job's minutes, silica and vibration leave out: the edges are ground, polished and eased afterwards.
+pub(super) fn not_counted(plan: &Plan) -> Option<Block> {
+    let by_hand = |finish: Finish| matches!(finish, Finish::Polish | Finish::Ease);
+    let edges = plan.top.edges.iter().any(|e| by_hand(e.finish));
+    let cuts = plan.cuts.iter().any(|c| by_hand(c.finish) || c.cusp > 0.0);
+    (edges || cuts).then(|| Block::Text(plain("bench-not-counted")))
 }
 
 /// The standing checklist at a moment of the day.

@@ -3,6 +3,7 @@
 
 use super::block::{Block, Notice, Tick, Tile};
 use super::day;
+use super::dust;
 use super::figure::{Figure, Lettering, Thing};
 use super::group::{Group, busy, groups};
 use super::say::{name, plain, say, value};
@@ -123,7 +124,7 @@ fn tiles(plan: &Plan) -> Vec<Tile> {
         Tile {
             name: plain("bench-tile-sawing"),
             value: minutes(plan.totals.sawing_minutes),
-            note: shares(plan),
+            note: without_edges(plan, shares(plan)),
         },
         Tile {
             name: plain("bench-tile-setting"),
@@ -146,6 +147,15 @@ fn tiles(plan: &Plan) -> Vec<Tile> {
             ),
         },
     ]
+}
+
+/// The minutes leave out how the edges are finished: the page on dust says it in full.
+fn without_edges(plan: &Plan, shares: Message) -> Message {
+    if dust::not_counted(plan).is_some() {
+        say("bench-tile-without-edges", [("shares", shares.into())])
+    } else {
+        shares
+    }
 }
 
 /// Over how many people or days the sawing is shared, and the other work that counts in.

@@ -132,10 +132,10 @@ pub(crate) fn points(cut: &Cut) -> Vec<Marked> {
     }
 }
 
-/// The struck stations of a curve that is no opening's, with their names.
+/// The struck stations of a curve about a pivot, with their names.
 pub(crate) fn stations(cut: &Cut) -> Vec<(String, &StruckStation)> {
     let struck = match &cut.set_out {
-        SetOut::Pivot(curve) if cut.cutout.is_none() => &curve.struck[..],
+        SetOut::Pivot(curve) => &curve.struck[..],
         _ => &[],
     };
     let named = struck.iter().zip('e'..);

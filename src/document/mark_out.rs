@@ -9,6 +9,7 @@ use crate::cut::{Cut, EdgeMark, FromCorner, SetOut, StruckStation, Tie};
 use crate::geom::{Outline, Seg};
 use crate::job::EdgeState;
 use crate::plan::{Plan, SlabEdge};
+use crate::units::LengthUnit;
 use crate::words::{Message, Value};
 
 /// At most so many rows of dimensions on a side; with more lines than `FEW` they all stand in the table.
@@ -205,6 +206,9 @@ fn proofs(plan: &Plan) -> Vec<Block> {
         "bench-mark-tape",
         [tape, ("guides", guides)],
     )));
+    if plan.job.units == LengthUnit::Inch {
+        proofs.push(Block::Text(plain("bench-mark-between")));
+    }
     proofs
 }
 

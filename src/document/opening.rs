@@ -1,21 +1,28 @@
 //! An opening on one page: its holes, cuts and rails in one drawing, the order to tick.
 
+mod curves;
+
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::figure::{Figure, Lettering, Side, Stroke, Thing};
 use super::mark::{self, Marked};
 use super::say::{cell, name, names, plain, say, value};
 use super::scene;
 use super::straight::{depths, free};
-use crate::cut::{Cut, CutKind, Offset, SetOut};
+use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::rail::RailVerdict;
+use crate::piece::Piece;
 use crate::plan::Plan;
+use crate::units::Mass;
 use crate::words::{Message, Value};
 
 /// Nearer to a struck line than this a point is on it, mm: less than a tape shows.
 const ON_LINE_MM: f64 = 0.25;
 /// More points of a cut than this are named by the first and the last.
-const NAMED: usize = 4;
+const NAMED: usize = 3;
+/// A piece no heavier is a sliver, kg; more of them than a few are told together (judgement).
+const SLIVER_KG: f64 = 0.2;
+const FEW_SLIVERS: usize = 1;
 /// How much stone is shown round an opening, mm.
 const ROUND_MM: f64 = 170.0;
 
@@ -34,6 +41,7 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
         Block::Table(table(cuts)),
     ];
     blocks.extend(points(cuts).map(Block::Table));
+    blocks.extend(curves::tables(cuts));
     let kinds = [
         (CutKind::Straight, "bench-depths-straight"),
         (CutKind::Curve, "bench-depths-curve"),
@@ -48,10 +56,28 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
         blocks.push(Block::Facts(facts));
     }
     blocks.push(Block::Steps(steps(cuts)));
-    for piece in cuts.iter().flat_map(|c| scene::freed(plan, c)) {
+    let (pieces, slivers) = freed(plan, cuts);
+    for piece in pieces {
         blocks.push(Block::Boxed(free(plan, &piece.name, piece.mass.high)));
     }
+    if let [first, .., last] = &slivers[..] {
+        let most = slivers.iter().map(|p| p.mass.high.kg()).fold(0.0, f64::max);
+        let named = format!("{}–{}", first.name, last.name);
+        blocks.push(Block::Boxed(free(plan, &named, Mass::from_kg(most))));
+    }
     blocks
+}
+
+/// The pieces that come free, and apart from them the slivers between holes and cuts where there are many.
+fn freed<'a>(plan: &'a Plan, cuts: &[&'a Cut]) -> (Vec<&'a Piece>, Vec<&'a Piece>) {
+    let all = cuts.iter().flat_map(|c| scene::freed(plan, c));
+    let sliver = |p: &&Piece| p.mass.high.kg() <= SLIVER_KG;
+    let (slivers, pieces): (Vec<_>, Vec<_>) = all.partition(sliver);
+    if slivers.len() > FEW_SLIVERS {
+        return (pieces, slivers);
+    }
+    let all = cuts.iter().flat_map(|c| scene::freed(plan, c));
+    (all.collect(), Vec::new())
 }
 
 fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
@@ -74,6 +100,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
         for point in mark::points(cut) {
             figure.add(Thing::Pivot(point.at, point.name));
         }
+        figure.extend(scene::stations(cut));
     }
     figure.extend(scene::rings(plan, cuts.iter().copied()));
     let (low, high) = (own.min, own.max);
@@ -102,8 +129,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
             Value::size(rail.width_mm).down(),
         ));
     }
-    let freed: Vec<_> = cuts.iter().flat_map(|c| scene::freed(plan, c)).collect();
-    figure.extend(scene::waste_names(freed));
+    figure.extend(scene::waste_names(freed(plan, cuts).0));
     figure
 }
 
@@ -111,8 +137,8 @@ fn table(cuts: &[&Cut]) -> Table {
     let columns = vec![
         Column::words(value("bench-relief-cut", []), 10),
         Column::words(value("bench-opening-what", []), 40),
-        Column::words(value("bench-opening-marks", []), 34),
-        Column::words(value("bench-opening-how", []), 90),
+        Column::words(value("bench-opening-marks", []), 42),
+        Column::words(value("bench-opening-how", []), 82),
         Column::words(Value::Nothing, 8),
     ];
     let rows = cuts.iter().map(|cut| {
@@ -122,7 +148,7 @@ fn table(cuts: &[&Cut]) -> Table {
                 what(cut),
                 [
                     ("length", Value::size(cut.length)),
-                    ("bit", Value::fine(cut.tool.width_mm())),
+                    ("bit", Value::bit(cut.tool.width_mm())),
                 ],
             ),
             Cell::Value(marks(cut)),
@@ -136,44 +162,59 @@ fn table(cuts: &[&Cut]) -> Table {
     }
 }
 
-/// Points in a row of their table.
+/// Points in a row of their table, and in one of a long table, whose cells are shorter (judgement: a page holds the
+/// drawing as well).
 const ABREAST: usize = 2;
+const ABREAST_OF_MANY: usize = 3;
+/// More points than these are many.
+const MANY: usize = 12;
 
 /// Holes and stops, each by its distances from two struck lines; nothing when tapes find them.
 fn points(cuts: &[&Cut]) -> Option<Table> {
     let mut points = mark::all_points(cuts.iter().copied());
     points.retain(|point| !point.offsets.is_empty());
-    let columns = (0..ABREAST).flat_map(|_| {
+    let many = points.len() > MANY;
+    let abreast = if many { ABREAST_OF_MANY } else { ABREAST };
+    let columns = (0..abreast).flat_map(|_| {
+        let [named, first, second] = if many { [16, 36, 38] } else { [23, 33, 34] };
         [
-            Column::words(value("bench-mark-what", []), 20),
-            Column::words(value("bench-mark-off", []), 34),
-            Column::words(value("bench-mark-off", []), 34),
+            Column::words(value("bench-mark-what", []), named),
+            Column::words(value("bench-mark-off", []), first),
+            Column::words(value("bench-mark-off", []), second),
         ]
     });
     let row = |some: &[Marked]| {
         let cells = some.iter().flat_map(|point| {
-            let mut cells = vec![cell(point.what, [("mark", name(&point.name))])];
-            cells.extend(point.offsets.iter().map(off));
+            let named = ("mark", name(&point.name));
+            // The cut's own row says whether it is a hole or a stop.
+            let what = if many { "bench-mark-named" } else { point.what };
+            let mut cells = vec![cell(what, [named])];
+            cells.extend(point.offsets.iter().map(|o| off(o, many)));
             cells
         });
         let mut cells: Vec<Cell> = cells.collect();
-        cells.resize(3 * ABREAST, Cell::Empty);
+        cells.resize(3 * abreast, Cell::Empty);
         cells
     };
     (!points.is_empty()).then(|| Table {
         columns: columns.collect(),
-        rows: points.chunks(ABREAST).map(row).collect(),
+        rows: points.chunks(abreast).map(row).collect(),
     })
 }
 
 /// A distance from a struck line into the waste: never rounded towards the kept stone.
-fn off(offset: &Offset) -> Cell {
+fn off(offset: &Offset, many: bool) -> Cell {
     let line = ("cut", offset.cut.into());
+    let [on, off] = if many {
+        ["bench-mark-on-short", "bench-mark-off-short"]
+    } else {
+        ["bench-mark-on-line", "bench-mark-off-line"]
+    };
     if offset.distance < ON_LINE_MM {
-        return cell("bench-mark-on-line", [line]);
+        return cell(on, [line]);
     }
     let distance = Value::tape(offset.distance).to_half(false);
-    cell("bench-mark-off-line", [line, ("distance", distance)])
+    cell(off, [line, ("distance", distance)])
 }
 
 const fn what(cut: &Cut) -> &'static str {
@@ -201,17 +242,15 @@ fn marks(cut: &Cut) -> Value {
 fn how(cut: &Cut) -> Value {
     match &cut.set_out {
         SetOut::Guide(set_out) => {
-            let named = set_out.stops.iter().zip(["s", "t"]);
-            let stops = named.map(|(stop, letter)| {
-                value(
-                    "bench-opening-stop",
-                    [
-                        ("mark", Value::name(mark::mark_name(cut, letter))),
-                        ("short", Value::tape(stop.centre_short).up()),
-                    ],
-                )
-            });
-            Value::List(stops.collect())
+            // The same disc stays as far short of both.
+            let marks = set_out.stops.iter().zip(["s", "t"]);
+            let marks = marks.map(|(_, letter)| Value::name(mark::mark_name(cut, letter)));
+            let short = set_out.stops.first().map(|stop| stop.centre_short);
+            short.map_or(Value::Nothing, |short| {
+                let short = ("short", Value::tape(short).up());
+                let marks = ("mark", Value::List(marks.collect()));
+                value("bench-opening-stop", [marks, short])
+            })
         }
         SetOut::Pivot(curve) => value(
             "bench-opening-swing",
@@ -273,7 +312,12 @@ fn steps(cuts: &[&Cut]) -> Vec<Message> {
         steps.push(plain("bench-opening-step-drill"));
     }
     if cuts.iter().any(|c| c.kind == CutKind::Straight) {
-        steps.push(plain("bench-opening-step-saw"));
+        let parted = cuts.iter().any(|c| c.because == Because::PartsUnderside);
+        steps.push(plain(if parted {
+            "bench-opening-step-saw-parted"
+        } else {
+            "bench-opening-step-saw"
+        }));
     }
     steps.push(plain("bench-opening-step-last"));
     steps

@@ -11,6 +11,8 @@ use crate::geom::{Bounds, Point, Seg, Vector};
 
 /// Nobody is drawn smaller on paper than a head of this radius, mm.
 const LEAST_HEAD_MM: f64 = 1.3;
+/// Room for the word beside a person, mm.
+const WORD_MM: f64 = 8.0;
 /// Nor larger than with shoulders of this width, mm: beside a small stone a person stands for a place.
 const MOST_SHOULDERS_MM: f64 = 22.0;
 
@@ -40,7 +42,16 @@ pub(super) fn above(drawing: &mut Drawing, at: Point, facing: Vector, word: &str
     ]);
     drawing.occupy(grown(Bounds::around([c]), 240.0 * unit));
     if !word.is_empty() {
-        drawing.beside(c + across * (330.0 * unit), Lettering::Name, word);
+        // On the other side where the paper ends: the word would go over the stone.
+        let area = drawing.labels.area();
+        let [left, right] = [1.0, -1.0].map(|side| c + across * (side * 330.0 * unit));
+        let room = |p: Point| p.x > area.min.x + WORD_MM && p.x < area.max.x - WORD_MM;
+        let at = if room(left) || !room(right) {
+            left
+        } else {
+            right
+        };
+        drawing.beside(at, Lettering::Name, word);
     }
 }
 

@@ -143,10 +143,18 @@ impl<'a> Book<'a> {
         setters.find(fits).map(|(setter, _)| setter)
     }
 
+    /// Sections on more pages than one: in the largest type that takes as few as the smallest.
+    fn overleaf(&self, sections: &[&'a Section]) -> Vec<Filled<'a>> {
+        let fewest = self.flow(sections, STEPS - 1);
+        let larger = (0..STEPS - 1).map(|step| self.flow(sections, step));
+        let same = { larger }.find(|pages| pages.len() <= fewest.len());
+        same.unwrap_or(fewest)
+    }
+
     /// A page of one section or some; on more pages when even the smallest type does not fit on one.
     fn bench_page(&self, sections: &[&'a Section]) -> Vec<Filled<'a>> {
         let Some(setter) = self.fitting(sections, ALL) else {
-            return self.flow(sections, STEPS - 1);
+            return self.overleaf(sections);
         };
         let (items, _) = setter.stack(&joined(sections), self.area());
         let mut names: Vec<String> = sections

@@ -119,8 +119,8 @@ pub struct NoFit {
     pub turn_deg: f64,
     /// What stands against it there.
     pub objections: Vec<Objection>,
-    /// The same in words, one line each.
-    pub reasons: Vec<String>,
+    /// The same as messages, one line each; of a begun job what stands against it.
+    pub reasons: Vec<Message>,
     /// How far it is shown that there is no place.
     pub proof: Proof,
     /// The largest sizes of the wanted top that do fit; none when the place was fixed.

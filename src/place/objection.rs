@@ -3,7 +3,7 @@
 use crate::geom::Pose;
 use crate::job::{EdgeState, Job, Part, PlaceHow};
 
-use crate::words::{Arg, Language, Message, Unit, Value, Writer};
+use crate::words::{Arg, Message, Unit, Value};
 
 use super::{NoFit, Stock};
 
@@ -126,8 +126,7 @@ impl Miss {
     #[must_use]
     pub fn in_words(self, job: &Job) -> NoFit {
         let begun = matches!(job.place.how, PlaceHow::AsCut { .. });
-        let writer = Writer::new(job.units.into(), Language::English);
-        let reasons = self.objections.iter().map(|o| writer.say(&message(o, job)));
+        let reasons = self.objections.iter().map(|o| message(o, job));
         NoFit {
             stock: if begun { Stock::Begun } else { Stock::Slab },
             turn_deg: self.pose.turn.to_degrees(),

@@ -10,7 +10,7 @@ use crate::geom::{Pose, Region, Vector};
 use crate::handle::{self, Handling, Load, Loads, Marks};
 use crate::job::{Assumption, Job, Thickness};
 use crate::place::{self, NoFit};
-use crate::words::Writer;
+use crate::words::{Language, Writer};
 
 /// How the keys begin that weighing, lifting and the way in rest on.
 const RESTS_ON: [&str; 6] = [
@@ -89,7 +89,9 @@ impl Weighing {
             Err(miss) => {
                 let top = load(job, "top as wanted", wanted(job));
                 let loads = pair(load(job, "slab as delivered", slab(job)), top);
-                let state = TopState::DoesNotFit(miss.reasons.clone());
+                let writer = Writer::new(job.units.into(), Language::English);
+                let reasons = miss.reasons.iter().map(|why| writer.say(why));
+                let state = TopState::DoesNotFit(reasons.collect());
                 (Self::with(job, &loads, UNMOVED, state), Some(miss))
             }
         }

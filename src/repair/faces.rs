@@ -4,6 +4,7 @@ use crate::cut::kept::Whose;
 use crate::geom::{Line, Outline, Point, Seg};
 use crate::job::{AsCut, Came, Chip, CornerCut, Job, Part, Shape, Slip};
 use crate::place::{EdgeUse, NoFit, Placement};
+use crate::words::{Message, Value};
 
 use super::no_way;
 use super::settle::{Edge, settle};
@@ -252,40 +253,33 @@ impl Faces {
             .done
             .iter()
             .filter_map(|f| self.fault(placement, f.part));
-        let reasons: Vec<String> = faults.collect();
-        if reasons.is_empty() {
-            return Ok(());
+        let reasons: Vec<Message> = faults.collect();
+        match reasons.first() {
+            None => Ok(()),
+            Some(first) => Err(NoFit {
+                reasons: reasons.clone(),
+                ..no_way(placement, first.clone())
+            }),
         }
-        Err(NoFit {
-            reasons,
-            ..no_way(placement, String::new())
-        })
     }
 
-    fn fault(&self, placement: &Placement, part: Part) -> Option<String> {
+    fn fault(&self, placement: &Placement, part: Part) -> Option<Message> {
         let top = &placement.top;
         let name = top.part_name(part);
         let count = top.count();
         match part {
-            Part::Edge(edge) => matches!(placement.uses[edge], EdgeUse::Flush { .. }).then(|| {
-                format!(
-                    "as_cut: edge {name} lies on an edge of the slab and was never to be cut; \
-                         leave it out of as_cut.done and as_cut.edge"
-                )
-            }),
+            Part::Edge(edge) => matches!(placement.uses[edge], EdgeUse::Flush { .. })
+                .then(|| Message::new("repair-never-sawn", [("edge", Value::name(name))])),
             Part::Corner(corner) => {
-                let open: Vec<String> = [(corner + count - 1) % count, corner]
+                let open: Vec<Value> = [(corner + count - 1) % count, corner]
                     .into_iter()
                     .filter(|e| matches!(placement.uses[*e], EdgeUse::Sawn { .. }))
                     .filter(|e| self.out_mm(Part::Edge(*e)).is_none())
-                    .map(|e| top.edge_name(e))
+                    .map(|e| Value::name(top.edge_name(e)))
                     .collect();
                 (!open.is_empty()).then(|| {
-                    format!(
-                        "as_cut: corner {name} is said to be cut, but not edge {}; trims come before \
-                         curves. Put it into as_cut.done",
-                        open.join(" and ")
-                    )
+                    let corner = ("corner", Value::name(name));
+                    Message::new("repair-trims-first", [corner, ("edges", Value::List(open))])
                 })
             }
         }

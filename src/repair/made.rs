@@ -6,7 +6,7 @@
 
 use crate::cut::kept::{Kept, Piece, Ring, Whose};
 use crate::cut::resumed::SERVES_MM;
-use crate::cut::{self, Cut, CutKind, course};
+use crate::cut::{self, Because, Cut, CutKind, course};
 use crate::geom::{Arc, Line, Outline, Seg, Vector};
 use crate::job::{AsCut, Drilled, Job, Part};
 use crate::place::Placement;
@@ -130,7 +130,9 @@ impl Along<'_> {
     }
 
     fn drilled(&self) -> Vec<Drilled> {
+        // Those that part the piece at the underside lie in the waste alone.
         self.own(CutKind::Core)
+            .filter(|c| c.because != Because::PartsUnderside)
             .flat_map(|c| self.holes_of(c))
             .collect()
     }

@@ -45,6 +45,7 @@ use crate::diag::Findings;
 use crate::geom::{Point, Pose, Seg, Side, Vector};
 use crate::job::{Assumption, Cutout, Job, PlaceHow, PlaceWish, Shape, Support, SupportPlace, Top};
 use crate::place::{self, NoFit, Placement, Proof, Stock};
+use crate::words::{Message, Value};
 
 use faces::Faces;
 use opening::Opened;
@@ -77,12 +78,8 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
     let faces = Faces::of(job, as_cut, &placement);
     faces.can_be_followed(&placement)?;
     let ground = faces.ground_first(job, as_cut, &placement);
-    let now = Now::of(job, as_cut, &placement, &faces.ground(&ground)).ok_or_else(|| {
-        no_way(
-            &placement,
-            "the faces that are said to be cut leave no stone".into(),
-        )
-    })?;
+    let now = Now::of(job, as_cut, &placement, &faces.ground(&ground))
+        .ok_or_else(|| no_way(&placement, Message::plain("repair-no-stone")))?;
     let opened = opening::all(job, as_cut.grind_mm, &placement, &faces)?;
     for (cutout, opened) in job.top.cutouts.iter().zip(&opened) {
         inside(&placement, &job.top.shape, cutout, &opened.shape)?;
@@ -109,7 +106,7 @@ pub fn after(job: &Job) -> Result<Option<Repaired>, NoFit> {
 }
 
 /// A refusal at the place the top had.
-fn no_way(placement: &Placement, why: String) -> NoFit {
+fn no_way(placement: &Placement, why: Message) -> NoFit {
     NoFit {
         stock: Stock::Begun,
         turn_deg: placement.pose.turn.to_degrees(),
@@ -139,10 +136,9 @@ impl Happened<'_> {
     /// The job that is left.
     fn rest(&self) -> Result<Job, NoFit> {
         let (job, placement, smaller, now) = (self.job, self.placement, self.smaller, self.now);
-        let slab = now.slab(job, placement, self.faces).ok_or_else(|| {
-            let why = "the stone as it is now has no outline that can be named".into();
-            no_way(placement, why)
-        })?;
+        let slab = now
+            .slab(job, placement, self.faces)
+            .ok_or_else(|| no_way(placement, Message::plain("repair-no-outline")))?;
         // In the wanted top's frame, from the wanted corner 1 to the corner 1 of the smaller one.
         let moved = smaller.corner_1;
         let shift = |p: Point| p - moved;
@@ -193,12 +189,11 @@ impl Happened<'_> {
         for (cutout, opened) in job.top.cutouts.iter().zip(self.opened) {
             let shape = opened.shape.posed(moved);
             inside(self.placement, &smaller.shape, cutout, &shape)?;
-            let refused = |why: String| Err(no_way(self.placement, why));
             if let Some(other) = clear.iter().find(|c| overlap(&c.shape, &shape)) {
-                return refused(format!(
-                    "{} and {} would break into each other; make one opening of the two ([[top.cutout]])",
-                    other.what, cutout.what
-                ));
+                let [one, other] = [other, cutout].map(|c| Value::name(c.what.clone()));
+                let gaps = [("one", one), ("other", other)];
+                let why = Message::new("repair-openings-meet", gaps);
+                return Err(no_way(self.placement, why));
             }
             clear.push(Cutout {
                 shape,
@@ -231,11 +226,9 @@ fn inside(
     if out <= crate::geom::SAME_MM {
         return Ok(());
     }
-    let why = format!(
-        "{} would break the edge of what is left of the top by {out:.1} mm; leave it out \
-         ([[top.cutout]]), make it smaller, or plan another top for the stone",
-        cutout.what
-    );
+    let opening = ("opening", Value::name(cutout.what.clone()));
+    let by = ("by", Value::fine(out));
+    let why = Message::new("repair-opening-breaks-edge", [opening, by]);
     Err(no_way(placement, why))
 }
 

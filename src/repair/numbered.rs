@@ -4,6 +4,7 @@ use crate::cut::kept::{ALL_ROUND, Whose};
 use crate::cut::{self, Cut, CutKind};
 use crate::job::{AsCut, Assumption, CornerCut, Job, OpeningCut, Part, Shape};
 use crate::place::{NoFit, Placement};
+use crate::words::{Message, Value};
 
 use super::faces::of_words;
 use super::no_way;
@@ -25,11 +26,11 @@ pub(super) fn resolved(
     let mut said = Vec::new();
     for number in &as_cut.cuts {
         let Some(cut) = cuts.iter().find(|c| c.number == *number) else {
-            let why = format!(
-                "as_cut.cuts: there is no cut {number}; the sheet of this job file has cuts 1 to {}",
-                cuts.len()
-            );
-            return Err(no_way(placement, why));
+            let gaps = [
+                ("number", Value::count(*number)),
+                ("last", Value::count(cuts.len())),
+            ];
+            return Err(no_way(placement, Message::new("repair-no-such-cut", gaps)));
         };
         let whose = cut.cutout.map_or(Whose::Top, |n| Whose::Cutout(n - 1));
         said.push(format!("{number}: {}{}", cut.edge, of_words(whose)));

@@ -10,6 +10,7 @@ use crate::cut::resumed::SERVES_MM;
 use crate::geom::Outline;
 use crate::job::{CornerCut, Cutout, Job, Part, Shape};
 use crate::place::{NoFit, Placement};
+use crate::words::{Message, Value};
 
 use super::faces::{Faces, On, notch};
 use super::moved::moved_in_exactly;
@@ -56,12 +57,11 @@ pub fn all(
             faces,
         };
         opening.settled().ok_or_else(|| {
-            let why = format!(
-                "{} has no figure once its sides are moved out to unhurt stone; plan it anew, larger or as \
-                 another shape ([[top.cutout]])",
-                cutout.what
-            );
-            no_way(placement, why)
+            let opening = ("opening", Value::name(cutout.what.clone()));
+            no_way(
+                placement,
+                Message::new("repair-opening-no-figure", [opening]),
+            )
         })
     })
     .collect()

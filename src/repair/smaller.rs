@@ -5,6 +5,7 @@ use crate::cut::kept::Whose;
 use crate::geom::{Outline, Pose, Region, Seg, Vector, boolean};
 use crate::job::{AsCut, CornerCut, Finish, Job, Part, Shape};
 use crate::place::{EdgeUse, NoFit, Placement};
+use crate::words::{Message, Value};
 
 use super::faces::{Faces, On, allowance_mm};
 use super::moved::{half_turn, moved_in, moved_in_exactly};
@@ -78,12 +79,8 @@ pub fn largest(
         })
         .ok_or_else(|| {
             let by = short_mm(placement, faces, now);
-            let why = format!(
-                "the top as asked, with its allowances, reaches {by:.1} mm over the unhurt stone that is left, \
-                 and nothing of the wanted shape can be saved: even with its edges moved in by {MOST_MM:.0} mm \
-                 it would lie on stone that is gone. Measure the stone and plan another top for it"
-            );
-            no_way(placement, why)
+            let gaps = [("by", Value::fine(by)), ("most", Value::size(MOST_MM))];
+            no_way(placement, Message::new("repair-nothing-left", gaps))
         })
 }
 

@@ -1,4 +1,11 @@
 //! Quantities with their unit, the rounding they need, and how each system of units writes them.
+//!
+//! This is the one place that rounds: every figure is held exact until it is written here, and each is rounded
+//! from the exact value by its own [`Unit`] and [`Rounding`], never from another figure that is rounded
+//! already. What is taped goes to the marks that a tape has, 1 mm or 1/16 in. Where stone is kept on one side of it
+//! ([`Rounding::DownToHalf`], [`Rounding::UpToHalf`]) it goes away from that stone: to the middle between two marks
+//! (1/2 mm, 1/32 in) where that leaves less on; in inches, whose marks are farther apart and less readily
+//! halved, only where the whole mark would leave more on than a reading of the tape may be wrong by.
 
 use crate::units::{GRAVITY, KG_PER_POUND, LengthUnit, MM_PER_INCH, Mass};
 
@@ -31,9 +38,10 @@ pub enum Rounding {
     Down,
     /// Never below the value: what is required or used up.
     Up,
-    /// Never above the value, to half of the step that is usual: a mark beyond which stone is kept.
+    /// Never above the value, to half of the step that is usual where the whole step leaves too much on: a
+    /// mark beyond which stone is kept.
     DownToHalf,
-    /// Never below the value, to half of the step that is usual: a mark before which stone is kept.
+    /// Never below the value, likewise: a mark before which stone is kept.
     UpToHalf,
 }
 
@@ -49,8 +57,10 @@ impl Rounding {
 pub enum Unit {
     /// A size, held in mm: whole millimetres, or the nearest 1/8 in.
     Size,
-    /// A distance to be taped, held in mm: whole millimetres, or the nearest 1/16 in.
+    /// A distance to be taped or a depth to be set, held in mm: whole millimetres, or the nearest 1/16 in.
     Tape,
+    /// A core bit, across, held in mm: tenths where it has them, or the nearest 1/16 in, as bits are sold.
+    Bit,
     /// A depth, a width of a kerf, a small amount, held in mm: tenths, or hundredths of an inch.
     Fine,
     /// A way to go, held in mm: metres or feet.
@@ -118,6 +128,9 @@ pub struct Quantity {
     pub decimals: Option<u8>,
 }
 
+/// What an inch tape's whole mark may leave on beside kept stone, mm (judgement: what one reading of a tape may be
+/// wrong by when nothing is said of it, `slab.tape`).
+const LEAVES_MM: f64 = 1.0;
 /// Litres in a US gallon (231 cubic inches exactly).
 const LITRES_PER_GALLON: f64 = 3.785_411_784;
 /// Grams in an ounce (a sixteenth of a pound).
@@ -171,7 +184,9 @@ impl Quantity {
         let Printed { figure, step, .. } = self.printed(system);
         match self.decimals.map_or(step, Step::Decimals) {
             Step::Decimals(n) => decimal(figure, n, self.rounding),
-            Step::Fraction(parts) if self.rounding.halves() => {
+            Step::Fraction(parts)
+                if self.rounding.halves() && leaves_much(figure, parts, self.rounding) =>
+            {
                 fraction(figure, 2 * parts, self.rounding)
             }
             Step::Fraction(parts) => fraction(figure, parts, self.rounding),
@@ -201,6 +216,7 @@ impl Quantity {
         let v = self.value;
         let (figure, decimals, sign) = match self.unit {
             Unit::Size | Unit::Tape => (v, 0, "mm"),
+            Unit::Bit => (v, u8::from((v - v.round()).abs() > 0.05), "mm"),
             Unit::Fine => (v, 1, "mm"),
             Unit::Way => (v / 1000.0, u8::from(v < 10_000.0), "m"),
             // 1e5 mm² is a tenth of a square metre.
@@ -244,7 +260,7 @@ impl Quantity {
         let tenths = |x: f64| Step::Decimals(tenths_below_ten(x));
         let (figure, step, sign) = match self.unit {
             Unit::Size => (inches, Step::Fraction(8), "in"),
-            Unit::Tape => (inches, Step::Fraction(16), "in"),
+            Unit::Tape | Unit::Bit => (inches, Step::Fraction(16), "in"),
             Unit::Fine => (inches, Step::Decimals(2), "in"),
             Unit::Way => (v / MM_PER_FOOT, Step::Decimals(0), "ft"),
             Unit::Area if v.abs() < 1e5 => {
@@ -300,6 +316,12 @@ fn steps(value: f64, rounding: Rounding) -> f64 {
         Rounding::Up | Rounding::UpToHalf => value.ceil(),
     };
     whole + 0.0
+}
+
+/// Whether a whole mark of an inch tape, away from the kept stone, leaves more on than [`LEAVES_MM`].
+fn leaves_much(inches: f64, parts: u32, rounding: Rounding) -> bool {
+    let marks = inches * f64::from(parts);
+    (steps(marks, rounding) - marks).abs() / f64::from(parts) * MM_PER_INCH > LEAVES_MM
 }
 
 fn decimal(figure: f64, decimals: u8, rounding: Rounding) -> String {
@@ -363,9 +385,33 @@ mod tests {
         assert_eq!(written(264.9, down, System::Metric), "264.5");
         assert_eq!(written(264.6, up, System::Metric), "265");
         assert_eq!(written(264.1, up, System::Metric), "264.5");
-        // 25 1/4 in and a hundredth of a millimetre: the next 1/32 in.
+        // 25 1/4 in and a hundredth of a millimetre: the next 1/16 in would leave 1.6 mm on, 1/32 in 0.8 mm.
         assert_eq!(written(641.36, up, System::Inch), "25\u{a0}9/32");
         assert_eq!(written(641.36, down, System::Inch), "25\u{a0}1/4");
+    }
+
+    #[test]
+    fn an_inch_mark_is_a_sixteenth_where_that_leaves_a_millimetre_at_most() {
+        let up = |mm| {
+            let q = Quantity {
+                rounding: Rounding::UpToHalf,
+                ..Quantity::new(mm, Unit::Tape)
+            };
+            q.figure(System::Inch)
+        };
+        // 10 in are 254 mm, 10 1/16 in 255.5875 mm.
+        assert_eq!(up(254.55), "10\u{a0}1/32");
+        assert_eq!(up(254.6), "10\u{a0}1/16");
+        assert_eq!(up(255.0), "10\u{a0}1/16");
+        assert_eq!(up(254.0), "10");
+    }
+
+    #[test]
+    fn a_core_bit_is_written_as_it_is_sold() {
+        let bit = |mm, system| Quantity::new(mm, Unit::Bit).figure(system);
+        assert_eq!(bit(35.0, System::Metric), "35");
+        assert_eq!(bit(6.5, System::Metric), "6.5");
+        assert_eq!(bit(34.925, System::Inch), "1\u{a0}3/8");
     }
 
     #[test]

@@ -106,6 +106,12 @@ impl Value {
         Self::of(mm, Unit::Tape)
     }
 
+    /// A core bit in mm, see [`Unit::Bit`].
+    #[must_use]
+    pub const fn bit(mm: f64) -> Self {
+        Self::of(mm, Unit::Bit)
+    }
+
     /// A small length in mm, see [`Unit::Fine`].
     #[must_use]
     pub const fn fine(mm: f64) -> Self {
@@ -166,7 +172,8 @@ impl Value {
         self.rounded(Rounding::Down)
     }
 
-    /// The same, rounded to half of its usual step, never above the value or else never below it.
+    /// The same, rounded away from the kept stone beside it, see [`Rounding::DownToHalf`]: never above the value
+    /// or else never below it.
     #[must_use]
     pub const fn to_half(self, down: bool) -> Self {
         self.rounded(if down {

@@ -27,6 +27,13 @@ fn cores(plan: &Value) -> Vec<&Value> {
         .collect()
 }
 
+/// The cuts of holes that make a corner or a side, without those that part the piece at the underside.
+fn of_boundary(plan: &Value) -> Vec<&Value> {
+    let mut own = cores(plan);
+    own.retain(|c| c["because"] != "parts_underside");
+    own
+}
+
 const BASIN: &str = "rectangle = [500, 340]\nround = { 1 = 17.5, 2 = 17.5, 3 = 17.5, 4 = 17.5 }";
 
 #[test]
@@ -133,7 +140,7 @@ fn what_no_tool_can_do_is_a_stop_with_numbers() {
 fn a_side_too_short_for_the_disc_is_a_row_of_holes() {
     let narrow = "rectangle = [500, 90]\nround = { 1 = 17.5, 2 = 17.5, 3 = 17.5, 4 = 17.5 }";
     let plan = counter(narrow, &[35.0]);
-    let rows: Vec<&Value> = cores(&plan).into_iter().skip(1).collect();
+    let rows: Vec<&Value> = of_boundary(&plan).into_iter().skip(1).collect();
     assert_eq!(rows.len(), 2, "one for each short side");
     assert!(
         list(&plan, "stops")
@@ -172,16 +179,52 @@ fn tails_are_what_the_round_disc_leaves() {
     for cut in &straight {
         near(number(cut, "tail"), c(33.0) - c(3.0), 1e-9);
         for left in list(cut, "left_to_remove") {
-            // The hole reaches √(17.5² − 16.4²) back along the middle of the kerf.
+            // The hole reaches √(17.5² − 16.4²) back along the middle of the kerf, the one that parts the piece at
+            // the underside as far to both sides, but for 2 mm that lie in the cut there.
             let hole = (17.5_f64.powi(2) - 16.4_f64.powi(2)).sqrt();
-            near(number(left, "left"), number(cut, "tail") - hole, 1e-6);
+            near(
+                number(left, "left"),
+                number(cut, "tail") - hole - (2.0 * hole - 2.0),
+                1e-6,
+            );
             assert_eq!(left["by"], "from_core_hole");
         }
     }
     let last = straight[3];
     assert_eq!(list(last, "tails_out").len(), 4);
     let piece = list(&plan, "pieces").last().expect("the drop-out");
-    assert_eq!(piece["freed"], "hand");
+    assert_eq!(piece["freed"], "saw", "parted by the holes beside the ends");
+}
+
+/// A basin that one person would call ordinary: a hole in each corner, and beside each end of each cut one that parts
+/// the piece at the underside, timed like the others.
+#[test]
+fn an_openings_piece_is_parted_at_the_underside() {
+    let plan = counter(BASIN, &[35.0]);
+    let [corners, ends] = &cores(&plan)[..] else {
+        panic!("two cuts of holes: {:?}", cores(&plan));
+    };
+    assert_eq!(
+        (list(corners, "holes").len(), list(ends, "holes").len()),
+        (4, 8)
+    );
+    assert_eq!(ends["because"], "parts_underside");
+    near(
+        number(ends, "minutes"),
+        2.0 * number(corners, "minutes"),
+        1e-9,
+    );
+    let total = number(&plan["consumables"], "drilling_minutes");
+    near(total, 3.0 * number(corners, "minutes"), 1e-9);
+    // Without a bit nothing parts it, and that is said.
+    let wide = "rectangle = [500, 400]\nround = { 1 = 90, 2 = 90, 3 = 90, 4 = 90 }";
+    let open = |plan: &Value| {
+        list(plan, "open")
+            .iter()
+            .any(|f| f["id"] == "piece-held-below")
+    };
+    assert!(open(&counter(wide, &[])));
+    assert!(!open(&plan));
 }
 
 /// The least distance between the middles of two core holes of a plan, mm.
@@ -227,7 +270,10 @@ fn a_round_corner_between_unlike_allowances_is_one_hole() {
 fn two_corners_as_far_apart_as_a_bit_is_wide_are_one_hole() {
     let slot = "rectangle = [218.7, 51.6]\nround = { 1 = 25, 2 = 25, 3 = 25, 4 = 25 }";
     let plan = counter(slot, &[50.0]);
-    assert_eq!(list(&plan, "core_holes").len(), 2, "one at each end");
+    let holes = of_boundary(&plan)
+        .into_iter()
+        .flat_map(|c| list(c, "holes"));
+    assert_eq!(holes.count(), 2, "one at each end");
     let left = list(cores(&plan)[0], "left_to_remove");
     let most = left.iter().map(|l| number(l, "left")).fold(0.0, f64::max);
     // Half of the 1.6 mm that the slot is wider.
@@ -261,5 +307,7 @@ fn holes_that_overlap_are_told_with_what_to_do() {
         "{said}"
     );
     assert!(said.contains("template"), "{said}");
-    assert!(told(&counter(BASIN, &[35.0]), "core-holes-close").is_empty());
+    // Holes that part a piece at the underside reach into those of its corners.
+    assert!(!told(&counter(BASIN, &[35.0]), "core-holes-close").is_empty());
+    assert!(told(&counter("circle = 35", &[35.0]), "core-holes-close").is_empty());
 }

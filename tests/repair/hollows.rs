@@ -1,6 +1,7 @@
 //! Hollow arcs and round openings: planned again from what really came out.
 
 use kerfwright::repair::{Outcome, ToDo};
+use kerfwright::words::Writer;
 
 use super::inside::{OUTER, cuts, l_top, near, repaired, replayed, sink};
 use super::{after, counter, plan};
@@ -146,7 +147,9 @@ fn openings_that_run_into_something() {
     let text = sink("done = \"all\"\n[[as_cut.cutout.edge]]\nedge = \"1-2\"\nlarger = 115\n");
     let miss = after(&text).expect_err("it breaks the edge");
     assert!(
-        miss.reasons[0].contains("sink would break the edge of what is left of the top by 5.0 mm"),
+        Writer::default()
+            .say(&miss.reasons[0])
+            .contains("sink would break the edge of what is left of the top by 5.0\u{a0}mm"),
         "{miss:?}"
     );
 }

@@ -14,6 +14,7 @@ use kerfwright::job::Job;
 use kerfwright::layout::{self, item::Paper};
 use kerfwright::plan::Plan;
 use kerfwright::render;
+use kerfwright::words::{Language, Writer};
 
 use crate::replay::{self, Wish};
 
@@ -135,8 +136,9 @@ impl Trial {
                     self.wrong
                         .push(Wrong::Report("no fit, and no reason".to_owned()));
                 }
+                let plain = Writer::new(job.units.into(), Language::English);
                 for reason in &no_fit.reasons {
-                    self.answer("no fit", "", reason);
+                    self.answer("no fit", "", &plain.say(reason));
                 }
                 return;
             }

@@ -1,5 +1,6 @@
 //! The stone, where the top lies on the slab, the pieces, where the slab's area goes, the corners.
 
+use crate::cut::{Cut, Tool};
 use crate::document::block::{Block, Cell, Column, Fact, Table};
 use crate::document::say::{cell, mass_range, name, plain, say, value};
 use crate::plan::Plan;
@@ -160,13 +161,21 @@ fn balance(plan: &Plan) -> [(&'static str, Value); 5] {
     ]
 }
 
+/// What a cut is made with.
+fn tool(cut: &Cut) -> Value {
+    match &cut.tool {
+        Tool::Disc(disc) => name(&disc.name),
+        Tool::Bit(bit) => value("annex-core-bit", [("bit", Value::bit(bit.diameter))]),
+    }
+}
+
 fn passes(plan: &Plan) -> Table {
     let rows = plan.cuts.iter().map(|c| {
         let depths = c.passes.iter().map(|p| Value::fine(p.depth));
         vec![
             Value::count(c.number).into(),
             name(&c.edge).into(),
-            name(&c.tool.name()).into(),
+            tool(c).into(),
             Value::size(c.length).into(),
             Value::List(depths.collect()).into(),
             Value::of(c.minutes, Unit::Minute).up().into(),

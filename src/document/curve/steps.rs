@@ -12,21 +12,9 @@ pub(super) fn steps(plan: &Plan, cuts: &[&Cut]) -> Vec<Message> {
     let Some(first) = cuts.first() else {
         return Vec::new();
     };
-    let apart = first
-        .set_out
-        .curve()
-        .and_then(|c| c.stations.get(1).map(|s| s.chord));
     let depths = first.passes.iter().map(|p| Value::tape(p.depth).up());
-    let swung = matches!(first.set_out, SetOut::Pivot(_));
     let mut steps = vec![
-        say(
-            if swung {
-                "bench-curve-stations"
-            } else {
-                "bench-curve-ordinates"
-            },
-            [("apart", apart.map_or(Value::Nothing, Value::tape))],
-        ),
+        stations(first),
         plunge(first),
         say(
             "bench-curve-rings",
@@ -46,9 +34,21 @@ pub(super) fn steps(plan: &Plan, cuts: &[&Cut]) -> Vec<Message> {
     steps
 }
 
+/// How the stations are found.
+pub(in crate::document) fn stations(cut: &Cut) -> Message {
+    let curve = cut.set_out.curve();
+    let apart = curve.and_then(|c| c.stations.get(1).map(|s| s.chord));
+    let id = if matches!(cut.set_out, SetOut::Pivot(_)) {
+        "bench-curve-stations"
+    } else {
+        "bench-curve-ordinates"
+    };
+    say(id, [("apart", apart.map_or(Value::Nothing, Value::tape))])
+}
+
 /// How the disc is set at a station: about a pivot both its near face and the jig's mark by their distance
 /// from it.
-fn plunge(cut: &Cut) -> Message {
+pub(in crate::document) fn plunge(cut: &Cut) -> Message {
     let curve = match &cut.set_out {
         SetOut::Pivot(curve) => curve,
         SetOut::Ordinates(o) => return beside_guide(o),
@@ -65,9 +65,18 @@ fn plunge(cut: &Cut) -> Message {
     say("bench-curve-plunge", gaps)
 }
 
+/// The centre of a hollow arc up to this radius is struck from its ends, mm (judgement: what a pair of compasses or a
+/// short rule reaches).
+const COMPASS_MM: f64 = 300.0;
+
 /// How the guide is laid at a station of a curve set out from its chord: so far from the station, and from
 /// the curve to either side, that it lies along the tangent.
 fn beside_guide(o: &OrdinateSetOut) -> Message {
+    let offset = ("offset", Value::tape(o.guide_to_face).to_half(true));
+    if o.curve.inside.is_some() && o.curve.sawn_radius <= COMPASS_MM {
+        let centre = ("radius", mark::swung(&o.curve, o.curve.sawn_radius));
+        return say("bench-curve-plunge-square", [offset, centre]);
+    }
     // Far enough apart to lay a straight edge by, near enough to meet the curve.
     let half = f64::min(150.0, o.chord_length / 4.0);
     let radius = o.curve.inside.map_or(o.curve.sawn_radius, |h| h.face_at);
@@ -77,7 +86,7 @@ fn beside_guide(o: &OrdinateSetOut) -> Message {
         None => o.guide_to_face - rise,
     };
     let gaps = [
-        ("offset", Value::tape(o.guide_to_face).to_half(true)),
+        offset,
         ("gap", Value::tape(gap).to_half(true)),
         ("half", Value::tape(half)),
     ];

@@ -49,7 +49,7 @@ fn drill(cut: &Cut) -> Value {
     value(
         "bench-drill",
         [
-            ("bit", Value::fine(cut.tool.width_mm())),
+            ("bit", Value::bit(cut.tool.width_mm())),
             ("marks", names(points.iter().map(|p| p.name.as_str()))),
         ],
     )

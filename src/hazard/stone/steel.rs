@@ -5,6 +5,7 @@ use crate::hazard::notes::Notes;
 use crate::job::{DustMethod, Job, Steel};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
+use crate::words::Value;
 
 /// The record.
 pub static RECORD: Record = Record {
@@ -28,6 +29,9 @@ const UNKNOWN: Phrase = Phrase::of_job("steel-not-known")
     .harm(Harm::KillsNow)
     .key("stone.steel");
 
+/// Nothing that burns lies nearer to the sparks, mm (judgement).
+const CLEAR_MM: f64 = 10_000.0;
+
 /// A stop with an extractor, a caution otherwise; what nobody looked for is said.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
     let source = &doc::COMMON_PRACTICE;
@@ -35,6 +39,6 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         (Steel::None, _) => {}
         (Steel::Unknown, _) => notes.open_on(&UNKNOWN, source, &[]),
         (Steel::Some, DustMethod::Shroud) => notes.stop_on(&EXTRACTOR, source, &[]),
-        (Steel::Some, _) => notes.warn_on(&SPARKS, source, &[]),
+        (Steel::Some, _) => notes.warn_on(&SPARKS, source, &[("clear", Value::way(CLEAR_MM))]),
     }
 }

@@ -2,10 +2,11 @@
 
 use crate::job::given::Given;
 use crate::job::keys::Carrier;
+use crate::job::ledger::Ledger;
 use crate::job::reader::Reader;
-use crate::job::words::short;
 use crate::job::{Bond, Disc, DiscUse};
 use crate::tables::disc::BORE_MM;
+use crate::units::LengthUnit;
 
 /// Rim speed that diamond discs for hand machines are marked for, m/s (EN 12413, red stripe).
 const MARKED_RIM_SPEED: f64 = 80.0;
@@ -24,7 +25,11 @@ pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
         return discs;
     }
     let disc = Disc {
-        name: "125 continuous rim".to_owned(),
+        name: match root.ledger.length_unit() {
+            LengthUnit::Millimetre => "125 continuous rim",
+            LengthUnit::Inch => "5 in continuous rim",
+        }
+        .to_owned(),
         diameter: DIAMETER,
         kerf: KERF,
         obstruction: OBSTRUCTION,
@@ -33,9 +38,10 @@ pub(super) fn read(root: &mut Reader<'_>) -> Vec<Disc> {
         bond: Bond::Diamond,
         usage: DiscUse::All,
     };
+    let [kerf, obstruction] = [disc.kerf, disc.obstruction].map(|mm| root.ledger.length(mm));
     let value = format!(
-        "{}: kerf {} mm, obstruction {} mm, marked {} rpm, for all cuts",
-        disc.name, disc.kerf, disc.obstruction, disc.max_rpm
+        "{}: kerf {kerf}, obstruction {obstruction}, marked {} rpm, for all cuts",
+        disc.name, disc.max_rpm
     );
     let why = root.why("disc");
     root.ledger.assume("disc[0]", value, why);
@@ -66,7 +72,7 @@ fn one(r: &mut Reader<'_>, names: &mut Vec<String>) -> Option<Disc> {
         );
     }
     Some(Disc {
-        name: name(named.as_ref(), diameter, names)?,
+        name: name(named.as_ref(), r.ledger, diameter, names)?,
         diameter,
         kerf,
         obstruction,
@@ -95,10 +101,15 @@ fn bond(r: &mut Reader<'_>) -> Bond {
 }
 
 /// The name of a disc, which no other may have.
-fn name(given: Option<&Given<'_>>, diameter: f64, names: &mut Vec<String>) -> Option<String> {
+fn name(
+    given: Option<&Given<'_>>,
+    ledger: &Ledger,
+    diameter: f64,
+    names: &mut Vec<String>,
+) -> Option<String> {
     let name = match given {
         Some(given) => given.text()?.to_owned(),
-        None => format!("disc of {} mm", short(diameter)),
+        None => format!("disc of {}", ledger.length(diameter)),
     };
     if let Some(given) = given
         && names.contains(&name)

@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] auf { $count } Personen oder Tage verteilen
  }
 bench-tile-with-other = mit { $other } anderer Arbeit: { $shares }
+bench-tile-without-edges = { $shares }; ohne Kanten
+bench-not-counted = Schleifen, Polieren und Fasen der Kanten ist hier nirgends eingerechnet, außer es steht unter [[today]]; es zählt zum Tag derselben Person.
 bench-tile-set-ups = { $count ->
     [one] einmal einrichten
    *[other] { $count }-mal einrichten
@@ -66,6 +68,9 @@ bench-mark-rule = Vor dem ersten Schnitt jede Linie quer über die ganze Rohplat
 bench-mark-alt = Die Rohplatte von oben mit jeder Linie zum Anreißen, ihren Marken an den Kanten und jedem Drehpunkt und Loch.
 bench-mark-what = Punkt
 bench-mark-off = neben der angerissenen Linie
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = auf { $cut }
 bench-mark-off-line = Linie { $cut }: { $distance }
 bench-mark-on-line = auf Linie { $cut }
 bench-mark-check = Kontrolle
@@ -86,6 +91,7 @@ bench-mark-along = Schnitt { $cut }, von Ecke { $corner } der Platte: { $before 
 bench-mark-guides = Jede Führungslinie läuft { $offset } neben ihrer Linie, die bleibt, von einem Ende zum anderen.
 bench-mark-rough = Eine Ecke an einer rauen Kante liegt, wo Schnüre entlang ihrer beiden Kanten sich kreuzen: zuerst markieren.
 bench-mark-tape = Den Haken des Bandmaßes genau an die Ecke halten. Weicht eine Kontrolle um mehr als { $tape } ab: neu messen, nicht die Linie verschieben. { $guides }
+bench-mark-between = Ein Zweiunddreißigstel Zoll ist die Mitte zwischen zwei Strichen eines Bandmaßes, das Sechzehntel zeigt.
 bench-end = { $mark }: { $distance } ab { $corner } an { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Die Linie um den Drehpunkt anreißen. Jede Station geradl
 bench-curve-ordinates = Die Sehne anreißen. Jede Station darauf abtragen und rechtwinklig dazu; Nachbarn liegen { $apart } auseinander.
 bench-curve-plunge = Scheibe an der Station rechtwinklig zum Arm: nahe Seite { $near } vom Drehpunkt, Vorrichtungsmarke { $arm }. Neben ihrer Linie stehen, nie darin. Gerade hinein, gerade heraus. Nie um die Rundung lenken.
 bench-curve-plunge-guide = Führungskante { $offset } von der Station und { $half } links und rechts von ihr { $gap } von der Rundung; nahe Scheibenseite auf der Rundung. Neben ihrer Linie stehen, nie darin. Gerade hinein, gerade heraus. Nie um die Rundung lenken.
+bench-curve-plunge-square = Den Mittelpunkt des Bogens anreißen, { $radius } von beiden Enden der Sehne. Die Scheibe steht rechtwinklig zur Linie vom Mittelpunkt durch die Station, ihre äußere Seite, die vom Mittelpunkt weg, an der Station; die Kante der Führung { $offset } dahinter. Neben ihrer Linie stehen, nie darin. Gerade hinunter, gerade heraus. Nie herumlenken.
 bench-curve-rings = Alle Stationen auf eine Tiefe, dann alle auf die nächste: { $depths }. Der Stein ist { $thick } dick.
 bench-curve-ridges = Grate von { $left } bleiben: nass mit Diamant-Schleiftopf oder Fächerscheibe, Körnung 60, entlang der Rundung bis zur Linie abtragen; dann 120, 200, 400.
 bench-fact-pivot = Drehpunkt
@@ -165,6 +172,7 @@ bench-pivot-off = neben dem Stein: dort etwas von gleicher Höhe befestigen
 bench-station = Nr.
 bench-station-along = entlang
 bench-station-off = quer
+bench-station-off-waste = ab, in den Abfall
 bench-relief-first = Zuerst die Entlastungsschnitte, damit das Reststück in Teilen abgeht.
 bench-relief-cut = Schnitt
 bench-relief-guide = Führung an Marken
@@ -188,8 +196,11 @@ bench-opening-curve = rund, { $length }
 bench-opening-swing = Radius { $radius }, Arm { $arm }, { $count } Stationen
 bench-opening-plunges = { $count } Eintauchschnitte an einer Sehne von { $chord }, Stich { $rise }
 bench-opening-drill = nass, gerade hinunter, von oben
+bench-opening-stations-chord = Stationen, Schnitt { $cuts }: entlang der Sehne ab Marke e, und rechtwinklig davon ab
+bench-opening-stations-pivot = Stationen, Schnitt { $cuts }: geradlinig ab den angerissenen Marken
 bench-opening-step-drill = Zuerst jedes Loch bohren: dann endet die Scheibe in einem Loch, und kein Schnitt läuft in die Ecke weiter.
 bench-opening-step-saw = Von Loch zu Loch sägen, jeden Schnitt auf volle Tiefe vor dem nächsten. Die Scheibe ist rund: unten halten die Enden der Schnitte das Stück noch. Von oben lösen, mit dem Kernbohrer im Abfall über jedem Ende, den Rest schleifen; niemand arbeitet darunter. Der Stein muss rundum aufliegen, auch unter dem Stück, das fällt.
+bench-opening-step-saw-parted = Von Loch zu Loch sägen, jeden Schnitt auf volle Tiefe vor dem nächsten. Die Scheibe ist rund: unten würden die Enden der Schnitte das Stück noch halten; die Löcher neben ihnen trennen es dort, und was stehen bleibt, wird abgeschliffen. Niemand arbeitet darunter. Der Stein muss rundum aufliegen, auch unter dem Stück, das fällt.
 bench-opening-step-last = Der letzte Schnitt löst das Stück: zuerst Unterlagen darunter, niemand darunter. Ab jetzt ist der Stein neben dem Ausschnitt schwach: Versteifung dran, bevor er bewegt wird.
 bench-rail = { $what }
 bench-rail-holds = { $width } breit: hält; hochkant tragen, nie am Steg fassen
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, Gurte, Latten, Sauger; was die Schilder zeigen
 bench-bring-tape = Anreißen
 bench-bring-tape-is = { $rolls ->
-    [one] eine Rolle Abklebeband, 50 m
-   *[other] { $rolls } Rollen Abklebeband, je 50 m
+    [one] eine Rolle Abklebeband, { $roll }
+   *[other] { $rolls } Rollen Abklebeband, je { $roll }
  }, Stahlbandmaß, Winkel, feiner Stift, Schlagschnur
 bench-bring-water = Wasser
 bench-bring-water-is = insgesamt { $water }; Eimer für den Schlamm: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = wiegt
 annex-rectangle = darin ein Rechteck von
 annex-left = bleibender Stein
 annex-tool = Werkzeug
+annex-core-bit = Kernbohrer { $bit }
 annex-bending = Spannung unter Eigengewicht, × 1,2 für die Handhabung, im dünnsten Stein; nur gesunder Stein
 annex-stone-state = Stein
 annex-state = { $name }

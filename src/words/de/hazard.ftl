@@ -209,7 +209,7 @@ sparks-into-extractor = Stahl im Stein: Funken gelangen in den Entstauber
     .detail = Stahl, der bei laufendem Entstauber geschnitten werden darf: keiner. Funken setzen seinen Beutel in Brand. Den Stahl zuerst herausnehmen, mit den Schnitten Abstand davon halten oder nass schneiden.
 
 sparks-from-steel = Stahl im Stein wirft Funken
-    .detail = Nichts Brennbares im Umkreis von 10 m (Ermessen), ein voller Wassereimer und ein Feuerlöscher griffbereit. Nur eine Scheibe, die ihr Hersteller für Stahl zulässt. Nicht drücken. Eine Stunde nach dem letzten Schnitt noch einmal nach Rauch sehen.
+    .detail = Nichts Brennbares im Umkreis von { $clear } (Ermessen), ein voller Wassereimer und ein Feuerlöscher griffbereit. Nur eine Scheibe, die ihr Hersteller für Stahl zulässt. Nicht drücken. Eine Stunde nach dem letzten Schnitt noch einmal nach Rauch sehen.
 
 steel-not-known = Stahl im Stein: nachsehen, keiner oder wo?
     .detail = Auf der Rückseite einer Platte sind oft Stäbe und Gewebe eingeklebt. Die Rückseite ansehen, einen Magneten an jeder Schnittlinie entlangführen. In der Auftragsdatei: stone.steel ("none" oder "some").

@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] share among { $count } people or days
  }
 bench-tile-with-other = with { $other } of other work: { $shares }
+bench-tile-without-edges = { $shares }; without finishing
+bench-not-counted = Grinding, polishing and easing the edges is in no figure here unless [[today]] names it; it counts in the same person's day.
 bench-tile-set-ups = { $count ->
     [one] one set-up
    *[other] { $count } set-ups
@@ -66,6 +68,9 @@ bench-mark-rule = Strike every line right across the whole slab before the first
 bench-mark-alt = The slab from above with every line to strike, its marks at the edges, and every pivot and hole.
 bench-mark-what = point
 bench-mark-off = off the struck line
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = on { $cut }
 bench-mark-off-line = line { $cut }: { $distance }
 bench-mark-on-line = on line { $cut }
 bench-mark-check = check
@@ -86,6 +91,7 @@ bench-mark-along = Cut { $cut }, from corner { $corner } of the top: { $before }
 bench-mark-guides = Each guide's line runs { $offset } from its line to keep, from end to end.
 bench-mark-rough = A corner at a rough edge is where strings along its two edges cross: mark it first.
 bench-mark-tape = Hold the tape's hook on the corner itself. Off by more than { $tape } at a check: measure again, do not shift the line. { $guides }
+bench-mark-between = A thirty-second of an inch is the middle between two marks of a tape that shows sixteenths.
 bench-end = { $mark }: { $distance } from { $corner } on { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Strike the line about the pivot. Tape every station strai
 bench-curve-ordinates = Strike the chord. Set off every station along it and square from it; neighbours are { $apart } apart.
 bench-curve-plunge = Disc square to the arm at the station: near face { $near } from the pivot, jig's mark { $arm }. Stand beside its line, never in it. Straight down, straight out. Never steer it round.
 bench-curve-plunge-guide = Guide's edge { $offset } from the station and { $gap } from the curve { $half } to either side of it; near face on the curve. Stand beside its line, never in it. Straight down, straight out. Never steer it round.
+bench-curve-plunge-square = Strike the arc's centre, { $radius } from both ends of the chord. The disc stands square to the line from the centre through the station, its outer face, the one away from the centre, at the station; the guide's edge { $offset } beyond it. Stand beside its line, never in it. Straight down, straight out. Never steer it round.
 bench-curve-rings = All stations to one depth, then all to the next: { $depths }. The stone is { $thick }.
 bench-curve-ridges = Ridges of { $left } stay: take them down wet with a diamond cup or flap disc, 60 grit, along the curve, as far as the line; then finish with 120, 200, 400.
 bench-fact-pivot = pivot
@@ -165,6 +172,7 @@ bench-pivot-off = beside the stone: fix something of the same height there
 bench-station = no.
 bench-station-along = along
 bench-station-off = off
+bench-station-off-waste = off, into the waste
 bench-relief-first = First the relief cuts, so that the waste comes off in pieces.
 bench-relief-cut = cut
 bench-relief-guide = guide on marks
@@ -188,8 +196,11 @@ bench-opening-curve = round, { $length }
 bench-opening-swing = radius { $radius }, arm { $arm }, { $count } stations
 bench-opening-plunges = { $count } plunges along a chord of { $chord }, rise { $rise }
 bench-opening-drill = wet, straight down, from above
+bench-opening-stations-chord = Stations of cut { $cuts }: along the chord from mark e, and square off it
+bench-opening-stations-pivot = Stations of cut { $cuts }: straight from the struck marks
 bench-opening-step-drill = Drill every hole first: the disc then stops in a hole, and no cut runs on into the corner.
 bench-opening-step-saw = Saw from hole to hole, each cut to its full depth before the next. The disc is round: at the underside the ends of the cuts still hold the piece. Free it from above, the core bit in the waste across each end, the rest ground off; nobody works underneath. The stone must be borne all round and under the piece that drops.
+bench-opening-step-saw-parted = Saw from hole to hole, each cut to its full depth before the next. The disc is round: at the underside the ends of the cuts would still hold the piece; the holes beside them part it there, and what stays on is ground off. Nobody works underneath. The stone must be borne all round and under the piece that drops.
 bench-opening-step-last = Bearers under the piece before the first cut, nobody below; the last end frees it. From now on the stone is weak beside the opening: splints on before it moves.
 bench-rail = { $what }
 bench-rail-holds = { $width } wide: holds; carried on edge, never by the strip
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, ties, battens, vacuum; what the signs show
 bench-bring-tape = marking
 bench-bring-tape-is = { $rolls ->
-    [one] one 50 m roll of masking tape
-   *[other] { $rolls } rolls of masking tape, 50 m each
+    [one] one { $roll } roll of masking tape
+   *[other] { $rolls } rolls of masking tape, { $roll } each
  }, steel tape, square, fine pencil, chalk line
 bench-bring-water = water
 bench-bring-water-is = { $water } in all; buckets for the slurry: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = weighs
 annex-rectangle = holds a rectangle of
 annex-left = kept stone
 annex-tool = tool
+annex-core-bit = core bit of { $bit }
 annex-bending = Stress under its own weight, × 1.2 for handling, in the thinnest stone; sound stone only
 annex-stone-state = stone
 annex-state = { $name }

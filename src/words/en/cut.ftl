@@ -88,5 +88,8 @@ waste-stays = {" "}Waste stays on the top for it, parts: { $parts }, the largest
 # What a job calls a cutout, behind its number.
 cutout-called = {" "}({ $name })
 
+piece-held-below = No core bit of the kit parts the piece of cutout { $cutout }{ $called } at the underside
+    .detail = The disc is round: at the underside each cut ends { $tail } short of its end in the face, and there the piece hangs on. Holes beside the ends, drilled from above before the sawing, part it; the kit has no bit that finds room for them, so they are neither placed nor in the minutes. Bring one and enter it as [[core_bit]], or have the opening cut by a shop. Nobody works underneath, and the piece is never broken out: the crack runs into the top.
+
 opening-narrower-than-kerf = The kerf has no room in cutout { $cutout }{ $called }
     .detail = Sawn along one side, a kerf of { $kerf } goes into the stone to keep at the other. Make the opening wider than the kerf, take a thinner disc, or have it cut by a shop.

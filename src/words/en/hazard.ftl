@@ -209,7 +209,7 @@ sparks-into-extractor = steel in the stone: sparks go into the extractor
     .detail = Steel that may be cut with an extractor running: none. Sparks set fire to its bag. Take the steel out first, keep the cuts clear of it, or cut wet.
 
 sparks-from-steel = steel in the stone throws sparks
-    .detail = Nothing that burns within 10 m (judgement), a full bucket and an extinguisher at hand, a disc that its maker allows for steel, no push. Look again for smoke an hour after the last cut.
+    .detail = Nothing that burns within { $clear } (judgement), a full bucket and an extinguisher at hand, a disc that its maker allows for steel, no push. Look again for smoke an hour after the last cut.
 
 steel-not-known = steel in the stone: look, none or where?
     .detail = Rods and mesh are often glued into the back of a slab. Look at the back, run a magnet along every cut line. In the job file: stone.steel ("none" or "some").

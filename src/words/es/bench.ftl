@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] repartir entre { $count } personas o días
  }
 bench-tile-with-other = con { $other } de otro trabajo: { $shares }
+bench-tile-without-edges = { $shares }; sin acabado
+bench-not-counted = Amolar, pulir y matar los cantos no está en ninguna cifra de aquí, salvo si figura en [[today]]; cuenta en el día de la misma persona.
 bench-tile-set-ups = { $count ->
     [one] una preparación
    *[other] { $count } preparaciones
@@ -66,6 +68,9 @@ bench-mark-rule = Trace cada línea de lado a lado de toda la tabla antes del pr
 bench-mark-alt = La tabla vista desde arriba con cada línea que se traza, sus marcas en los bordes y cada pivote y agujero.
 bench-mark-what = punto
 bench-mark-off = desde la línea trazada
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = en { $cut }
 bench-mark-off-line = línea { $cut }: { $distance }
 bench-mark-on-line = en la línea { $cut }
 bench-mark-check = control
@@ -86,6 +91,7 @@ bench-mark-along = Corte { $cut }, desde la esquina { $corner } de la encimera: 
 bench-mark-guides = Cada línea de guía va a { $offset } de su línea que se queda, de un extremo a otro.
 bench-mark-rough = Una esquina en un canto basto está donde se cruzan dos cordeles tendidos a lo largo de sus cantos: márquela primero.
 bench-mark-tape = Ponga el gancho del metro en la esquina misma. Si un control se desvía más de { $tape }: mida otra vez, no corra la línea. { $guides }
+bench-mark-between = Un treintaidosavo de pulgada es el medio entre dos marcas de un metro que muestra dieciseisavos.
 bench-end = { $mark }: { $distance } desde { $corner } en { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Trace la línea alrededor del pivote. Mida cada estación
 bench-curve-ordinates = Trace la cuerda. Lleve cada estación a lo largo de ella y a escuadra; las vecinas están a { $apart } una de otra.
 bench-curve-plunge = Disco a escuadra con el brazo en la estación: cara próxima a { $near } del pivote, marca del útil a { $arm }. Póngase al lado de su línea, nunca en ella. Baje recto, suba recto. Nunca lo lleve por la curva.
 bench-curve-plunge-guide = Borde de la guía a { $offset } de la estación y a { $gap } de la curva, { $half } a cada lado de ella; cara próxima en la curva. Póngase al lado de su línea, nunca en ella. Baje recto, suba recto. Nunca lo lleve por la curva.
+bench-curve-plunge-square = Trace el centro del arco, a { $radius } de los dos extremos de la cuerda. El disco va a escuadra de la línea del centro por la estación, su cara exterior, la que da lejos del centro, en la estación; el canto de la guía { $offset } más allá. Póngase al lado de su línea, nunca en ella. Recto abajo, recto fuera. Nunca lo gire.
 bench-curve-rings = Todas las estaciones a una profundidad, luego todas a la siguiente: { $depths }. La piedra tiene { $thick }.
 bench-curve-ridges = Quedan crestas de { $left }: rebájelas con agua con un plato de diamante o un disco de láminas, grano 60, a lo largo de la curva, hasta la línea; luego 120, 200, 400.
 bench-fact-pivot = pivote
@@ -165,6 +172,7 @@ bench-pivot-off = al lado de la piedra: fije allí algo de la misma altura
 bench-station = n.º
 bench-station-along = a lo largo
 bench-station-off = desvío
+bench-station-off-waste = fuera, hacia el sobrante
 bench-relief-first = Primero los cortes de alivio, para que el sobrante salga a trozos.
 bench-relief-cut = corte
 bench-relief-guide = guía en marcas
@@ -188,8 +196,11 @@ bench-opening-curve = curvo, { $length }
 bench-opening-swing = radio { $radius }, brazo { $arm }, { $count } estaciones
 bench-opening-plunges = { $count } inmersiones por una cuerda de { $chord }, flecha { $rise }
 bench-opening-drill = con agua, en recto, desde arriba
+bench-opening-stations-chord = Estaciones, corte { $cuts }: a lo largo de la cuerda desde la marca e, y a escuadra de ella
+bench-opening-stations-pivot = Estaciones, corte { $cuts }: en recto desde las marcas trazadas
 bench-opening-step-drill = Taladre primero todos los agujeros: así el disco acaba en un agujero y ningún corte entra en la esquina.
 bench-opening-step-saw = Sierre de agujero a agujero, cada corte hasta el fondo antes del siguiente. El disco es redondo: por debajo los finales de los cortes aún sujetan el trozo. Suéltelo por arriba, con la broca de corona en el sobrante sobre cada final, el resto amolado; nadie trabaja debajo. La piedra tiene que estar apoyada todo alrededor y debajo del trozo que cae.
+bench-opening-step-saw-parted = Sierre de agujero a agujero, cada corte hasta el fondo antes del siguiente. El disco es redondo: por debajo los finales de los cortes aún sujetarían el trozo; los agujeros junto a ellos lo separan ahí, y lo que queda se amola. Nadie trabaja debajo. La piedra tiene que estar apoyada todo alrededor y debajo del trozo que cae.
 bench-opening-step-last = El último corte suelta el trozo: antes, apoyos debajo; nadie debajo. Desde ahora la piedra es débil junto al hueco: refuerzos puestos antes de moverla.
 bench-rail = { $what }
 bench-rail-holds = { $width } de ancho: aguanta; se lleva de canto, nunca por la tira
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, correas, listones, aspirador; lo que muestran las señales
 bench-bring-tape = trazado
 bench-bring-tape-is = { $rolls ->
-    [one] un rollo de cinta de carrocero de 50 m
-   *[other] { $rolls } rollos de cinta de carrocero, 50 m cada uno
+    [one] un rollo de cinta de carrocero de { $roll }
+   *[other] { $rolls } rollos de cinta de carrocero, { $roll } cada uno
  }, metro de acero, escuadra, lápiz fino, tiralíneas
 bench-bring-water = agua
 bench-bring-water-is = { $water } en total; cubos para el lodo: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = pesa
 annex-rectangle = contiene un rectángulo de
 annex-left = piedra que se conserva
 annex-tool = herramienta
+annex-core-bit = broca de corona de { $bit }
 annex-bending = Tensión por su propio peso, × 1,2 por manipulación, en la piedra más delgada; solo piedra sana
 annex-stone-state = piedra
 annex-state = { $name }

@@ -209,7 +209,7 @@ sparks-into-extractor = acero en la piedra: las chispas entran en el extractor
     .detail = Acero que se puede cortar con un extractor en marcha: ninguno. Las chispas prenden fuego a su bolsa. Quite antes el acero, mantenga los cortes lejos de él o corte con agua.
 
 sparks-from-steel = el acero en la piedra lanza chispas
-    .detail = Nada que arda a menos de 10 m (criterio propio), un cubo lleno de agua y un extintor a mano, un disco que su fabricante admita para acero, sin apretar. Una hora después del último corte mire otra vez si hay humo.
+    .detail = Nada que arda a menos de { $clear } (criterio propio), un cubo lleno de agua y un extintor a mano, un disco que su fabricante admita para acero, sin apretar. Una hora después del último corte mire otra vez si hay humo.
 
 steel-not-known = acero en la piedra: mire, ¿no hay o dónde?
     .detail = A menudo hay varillas y malla pegadas en el dorso de la tabla. Mire el dorso, pase un imán por cada línea de corte. En el archivo del trabajo: stone.steel ("none" o "some").

@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] répartir sur { $count } personnes ou jours
  }
 bench-tile-with-other = avec { $other } d'autre travail : { $shares }
+bench-tile-without-edges = { $shares } ; sans finition
+bench-not-counted = Meuler, polir et adoucir les bords n'est compté nulle part ici, sauf si [[today]] le nomme ; cela compte dans la journée de la même personne.
 bench-tile-set-ups = { $count ->
     [one] une mise en place
    *[other] { $count } mises en place
@@ -66,6 +68,9 @@ bench-mark-rule = Tracer chaque ligne d'un bout à l'autre de la tranche avant l
 bench-mark-alt = La tranche vue d'en haut avec chaque ligne à tracer, ses repères aux bords, et chaque pivot et trou.
 bench-mark-what = point
 bench-mark-off = depuis la ligne tracée
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = sur { $cut }
 bench-mark-off-line = ligne { $cut } : { $distance }
 bench-mark-on-line = sur la ligne { $cut }
 bench-mark-check = contrôle
@@ -86,6 +91,7 @@ bench-mark-along = Coupe { $cut }, depuis l'angle { $corner } du plan : { $befor
 bench-mark-guides = Chaque ligne de guide court à { $offset } de sa ligne à garder, d'un bout à l'autre.
 bench-mark-rough = Un coin à un bord brut est là où se croisent des cordeaux tendus le long de ses deux bords : le marquer d'abord.
 bench-mark-tape = Tenir le crochet du mètre sur l'angle même. Plus de { $tape } d'écart à un contrôle : mesurer de nouveau, ne pas décaler la ligne. { $guides }
+bench-mark-between = Un trente-deuxième de pouce est le milieu entre deux traits d'un mètre qui montre les seizièmes.
 bench-end = { $mark } : { $distance } depuis { $corner } sur { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Tracer la ligne autour du pivot. Mesurer chaque station t
 bench-curve-ordinates = Tracer la corde. Reporter chaque station le long d'elle et d'équerre ; les voisines sont à { $apart } l'une de l'autre.
 bench-curve-plunge = Disque d'équerre au bras à la station : face proche à { $near } du pivot, repère du gabarit à { $arm }. Se tenir à côté de sa ligne, jamais dedans. Descendre droit, remonter droit. Ne jamais le guider en courbe.
 bench-curve-plunge-guide = Bord du guide à { $offset } de la station et à { $gap } de la courbe, { $half } de part et d'autre ; face proche sur la courbe. Se tenir à côté de sa ligne, jamais dedans. Descendre droit, remonter droit. Ne jamais le guider en courbe.
+bench-curve-plunge-square = Tracer le centre de l'arc, à { $radius } des deux bouts de la corde. Le disque se tient d'équerre à la ligne du centre par la station, sa face extérieure, celle loin du centre, à la station ; le bord du guide { $offset } au-delà. Se tenir à côté de sa ligne, jamais dedans. Tout droit en bas, tout droit dehors. Ne jamais le faire tourner.
 bench-curve-rings = Toutes les stations à une profondeur, puis toutes à la suivante : { $depths }. La pierre fait { $thick }.
 bench-curve-ridges = Il reste des arêtes de { $left } : les enlever à l'eau avec un plateau diamant ou un disque à lamelles, grain 60, le long de la courbe, jusqu'à la ligne ; puis 120, 200, 400.
 bench-fact-pivot = pivot
@@ -165,6 +172,7 @@ bench-pivot-off = à côté de la pierre : y fixer quelque chose de même hauteu
 bench-station = n°
 bench-station-along = le long
 bench-station-off = écart
+bench-station-off-waste = écart, vers la chute
 bench-relief-first = D'abord les coupes de dégagement, pour que la chute parte en morceaux.
 bench-relief-cut = coupe
 bench-relief-guide = guide sur repères
@@ -188,8 +196,11 @@ bench-opening-curve = courbe, { $length }
 bench-opening-swing = rayon { $radius }, bras { $arm }, { $count } stations
 bench-opening-plunges = { $count } plongées le long d'une corde de { $chord }, flèche { $rise }
 bench-opening-drill = à l'eau, tout droit, d'en haut
+bench-opening-stations-chord = Stations, coupe { $cuts } : le long de la corde depuis le repère e, et d'équerre à elle
+bench-opening-stations-pivot = Stations, coupe { $cuts } : tout droit depuis les repères tracés
 bench-opening-step-drill = Percer d'abord tous les trous : le disque s'arrête alors dans un trou, et aucune coupe n'entre dans l'angle.
 bench-opening-step-saw = Scier de trou en trou, chaque coupe à pleine profondeur avant la suivante. Le disque est rond : en dessous, les bouts des coupes tiennent encore le morceau. Le libérer par-dessus, la couronne dans la chute sur chaque bout, le reste meulé ; personne ne travaille dessous. La pierre doit être soutenue tout autour et sous le morceau qui tombe.
+bench-opening-step-saw-parted = Scier de trou en trou, chaque coupe à pleine profondeur avant la suivante. Le disque est rond : en dessous, les bouts des coupes tiendraient encore le morceau ; les trous à côté d'eux le séparent là, et ce qui reste est meulé. Personne ne travaille dessous. La pierre doit être soutenue tout autour et sous le morceau qui tombe.
 bench-opening-step-last = La dernière coupe libère le morceau : d'abord des cales dessous, personne en dessous. Dès lors la pierre est faible à côté de la découpe : poser les renforts avant de la bouger.
 bench-rail = { $what }
 bench-rail-holds = { $width } de large : tient ; portée sur chant, jamais par la bande
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, sangles, lattes, aspirateur ; ce que montrent les signaux
 bench-bring-tape = traçage
 bench-bring-tape-is = { $rolls ->
-    [one] un rouleau de ruban de masquage de 50 m
-   *[other] { $rolls } rouleaux de ruban de masquage, 50 m chacun
+    [one] un rouleau de ruban de masquage de { $roll }
+   *[other] { $rolls } rouleaux de ruban de masquage, { $roll } chacun
  }, mètre en acier, équerre, crayon fin, cordeau à craie
 bench-bring-water = eau
 bench-bring-water-is = { $water } en tout ; seaux pour la boue : { $buckets }
@@ -469,6 +480,7 @@ annex-mass = pèse
 annex-rectangle = contient un rectangle de
 annex-left = pierre gardée
 annex-tool = outil
+annex-core-bit = couronne de { $bit }
 annex-bending = Contrainte sous son propre poids, × 1,2 pour la manutention, dans la pierre la plus mince ; pierre saine seulement
 annex-stone-state = pierre
 annex-state = { $name }

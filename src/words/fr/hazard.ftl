@@ -209,7 +209,7 @@ sparks-into-extractor = acier dans la pierre : les étincelles entrent dans l'ex
     .detail = Acier que l'on peut couper avec un extracteur en marche : aucun. Les étincelles mettent le feu à son sac. Retirer d'abord l'acier, garder les coupes à l'écart de l'acier, ou couper à l'eau.
 
 sparks-from-steel = l'acier dans la pierre projette des étincelles
-    .detail = Rien qui puisse brûler à moins de 10 m (appréciation), un seau plein d'eau et un extincteur à portée de main, un disque que son fabricant admet pour l'acier, ne pas forcer. Une heure après la dernière coupe, revenir voir s'il y a de la fumée.
+    .detail = Rien qui puisse brûler à moins de { $clear } (appréciation), un seau plein d'eau et un extincteur à portée de main, un disque que son fabricant admet pour l'acier, ne pas forcer. Une heure après la dernière coupe, revenir voir s'il y a de la fumée.
 
 steel-not-known = acier dans la pierre : regarder, aucun ou où ?
     .detail = Des tiges ou un treillis sont souvent collés au dos d'une tranche. Regarder le dos, passer un aimant le long de chaque ligne de coupe. Dans le fichier : stone.steel ("none" pour aucun, "some" s'il y en a).

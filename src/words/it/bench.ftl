@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] dividere fra { $count } persone o giorni
  }
 bench-tile-with-other = con { $other } di altro lavoro: { $shares }
+bench-tile-without-edges = { $shares }; senza finitura
+bench-not-counted = Molare, lucidare e smussare i bordi non è in nessuna cifra di qui, se [[today]] non lo indica; conta nella giornata della stessa persona.
 bench-tile-set-ups = { $count ->
     [one] una preparazione
    *[other] { $count } preparazioni
@@ -66,6 +68,9 @@ bench-mark-rule = Tracciare ogni linea da parte a parte su tutta la lastra prima
 bench-mark-alt = La lastra vista dall'alto con ogni linea da tracciare, i suoi segni ai bordi, e ogni perno e foro.
 bench-mark-what = punto
 bench-mark-off = dalla linea tracciata
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = sulla { $cut }
 bench-mark-off-line = linea { $cut }: { $distance }
 bench-mark-on-line = sulla linea { $cut }
 bench-mark-check = controllo
@@ -86,6 +91,7 @@ bench-mark-along = Taglio { $cut }, dall'angolo { $corner } del piano: { $before
 bench-mark-guides = Ogni linea di guida corre a { $offset } dalla sua linea da tenere, da un capo all'altro.
 bench-mark-rough = Un angolo su un bordo grezzo è dove si incrociano due fili tesi lungo i suoi bordi: segnarlo per primo.
 bench-mark-tape = Tenere il gancio del metro proprio sull'angolo. Se un controllo è fuori di più di { $tape }: misurare di nuovo, non spostare la linea. { $guides }
+bench-mark-between = Un trentaduesimo di pollice è il mezzo tra due tacche di un metro che mostra i sedicesimi.
 bench-end = { $mark }: { $distance } da { $corner } su { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Tracciare la linea intorno al perno. Misurare ogni stazio
 bench-curve-ordinates = Tracciare la corda. Riportare ogni stazione lungo di essa e a squadra; le vicine distano { $apart }.
 bench-curve-plunge = Disco a squadra con il braccio alla stazione: faccia vicina a { $near } dal perno, segno della dima a { $arm }. Stare accanto alla sua linea, mai dentro. Giù diritto, su diritto. Mai guidarlo lungo la curva.
 bench-curve-plunge-guide = Bordo della guida a { $offset } dalla stazione e a { $gap } dalla curva, { $half } da ogni parte; faccia vicina sulla curva. Stare accanto alla sua linea, mai dentro. Giù diritto, su diritto. Mai guidarlo lungo la curva.
+bench-curve-plunge-square = Tracciare il centro dell'arco, a { $radius } dai due capi della corda. Il disco sta a squadra della linea dal centro per la stazione, con la faccia esterna, quella lontana dal centro, alla stazione; il bordo della guida { $offset } più in là. Stare di fianco alla sua linea, mai su di essa. Dritto giù, dritto fuori. Mai farlo girare.
 bench-curve-rings = Tutte le stazioni a una profondità, poi tutte alla successiva: { $depths }. La pietra è spessa { $thick }.
 bench-curve-ridges = Restano creste di { $left }: toglierle a umido con una mola a tazza diamantata o un disco lamellare, grana 60, lungo la curva, fino alla linea; poi 120, 200, 400.
 bench-fact-pivot = perno
@@ -165,6 +172,7 @@ bench-pivot-off = accanto alla pietra: fissare lì qualcosa della stessa altezza
 bench-station = n.
 bench-station-along = lungo
 bench-station-off = scarto
+bench-station-off-waste = fuori, nello scarto
 bench-relief-first = Prima i tagli di scarico, così lo sfrido viene via a pezzi.
 bench-relief-cut = taglio
 bench-relief-guide = guida sui segni
@@ -188,8 +196,11 @@ bench-opening-curve = curvo, { $length }
 bench-opening-swing = raggio { $radius }, braccio { $arm }, { $count } stazioni
 bench-opening-plunges = { $count } affondi lungo una corda di { $chord }, freccia { $rise }
 bench-opening-drill = a umido, ben diritto, dall'alto
+bench-opening-stations-chord = Stazioni, taglio { $cuts }: lungo la corda dal segno e, e a squadra da essa
+bench-opening-stations-pivot = Stazioni, taglio { $cuts }: in linea retta dai segni tracciati
 bench-opening-step-drill = Prima fare tutti i fori: così il disco si ferma in un foro, e nessun taglio entra nell'angolo.
 bench-opening-step-saw = Tagliare da foro a foro, ogni taglio a tutta profondità prima del successivo. Il disco è tondo: sotto, le estremità dei tagli tengono ancora il pezzo. Liberarlo dall'alto, con la corona nello scarto su ogni estremità, il resto molato; nessuno lavora sotto. La pietra va sostenuta tutto intorno e sotto il pezzo che cade.
+bench-opening-step-saw-parted = Tagliare da foro a foro, ogni taglio a tutta profondità prima del successivo. Il disco è tondo: sotto, le estremità dei tagli terrebbero ancora il pezzo; i fori accanto a esse lo separano lì, e ciò che resta si mola. Nessuno lavora sotto. La pietra va sostenuta tutto intorno e sotto il pezzo che cade.
 bench-opening-step-last = L'ultimo taglio libera il pezzo: prima i supporti sotto, nessuno sotto. Da ora la pietra è debole accanto all'apertura: rinforzi montati prima di muoverla.
 bench-rail = { $what }
 bench-rail-holds = larga { $width }: tiene; si porta di costa, mai per la fascia
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, cinghie, listelli, aspiratore; ciò che mostrano i segnali
 bench-bring-tape = tracciatura
 bench-bring-tape-is = { $rolls ->
-    [one] un rotolo di nastro per mascheratura da 50 m
-   *[other] { $rolls } rotoli di nastro per mascheratura, 50 m ciascuno
+    [one] un rotolo di nastro per mascheratura da { $roll }
+   *[other] { $rolls } rotoli di nastro per mascheratura, { $roll } ciascuno
  }, metro d'acciaio, squadra, matita fine, tracciafili
 bench-bring-water = acqua
 bench-bring-water-is = { $water } in tutto; secchi per il fango: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = pesa
 annex-rectangle = contiene un rettangolo di
 annex-left = pietra da tenere
 annex-tool = utensile
+annex-core-bit = corona da { $bit }
 annex-bending = Sollecitazione per il proprio peso, × 1,2 per la movimentazione, nella pietra più sottile; solo pietra sana
 annex-stone-state = pietra
 annex-state = { $name }

@@ -209,7 +209,7 @@ sparks-into-extractor = acciaio nella pietra: le scintille entrano nell'aspirato
     .detail = Acciaio che si può tagliare con un aspiratore in funzione: nessuno. Le scintille danno fuoco al suo sacco. Togliere prima l'acciaio, tenere i tagli lontani dall'acciaio, o tagliare a umido.
 
 sparks-from-steel = l'acciaio nella pietra fa scintille
-    .detail = Niente che possa bruciare entro 10 m (giudizio), un secchio pieno d'acqua e un estintore a portata di mano, un disco che il suo fabbricante ammette per l'acciaio, non forzare. Un'ora dopo l'ultimo taglio controllare di nuovo se c'è fumo.
+    .detail = Niente che possa bruciare entro { $clear } (giudizio), un secchio pieno d'acqua e un estintore a portata di mano, un disco che il suo fabbricante ammette per l'acciaio, non forzare. Un'ora dopo l'ultimo taglio controllare di nuovo se c'è fumo.
 
 steel-not-known = acciaio nella pietra: guardare, nessuno o dove?
     .detail = Spesso sul retro di una lastra sono incollati tondini e reti. Guardare il retro, passare una calamita lungo ogni linea di taglio. Nel file del lavoro: stone.steel ("none" per nessuno, "some" se ce n'è).

@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] verdeel over { $count } personen of dagen
  }
 bench-tile-with-other = met { $other } ander werk: { $shares }
+bench-tile-without-edges = { $shares }; zonder randen
+bench-not-counted = Slijpen, polijsten en breken van de randen zit hier in geen getal, tenzij het onder [[today]] staat; het telt mee in de dag van dezelfde persoon.
 bench-tile-set-ups = { $count ->
     [one] één keer instellen
    *[other] { $count } keer instellen
@@ -66,6 +68,9 @@ bench-mark-rule = Teken elke lijn dwars over de hele plaat af vóór de eerste s
 bench-mark-alt = De plaat van boven met elke lijn om af te tekenen, de merktekens aan de randen en elk draaipunt en gat.
 bench-mark-what = punt
 bench-mark-off = van de afgetekende lijn
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = op { $cut }
 bench-mark-off-line = lijn { $cut }: { $distance }
 bench-mark-on-line = op lijn { $cut }
 bench-mark-check = controle
@@ -86,6 +91,7 @@ bench-mark-along = Snede { $cut }, vanaf hoek { $corner } van het blad: { $befor
 bench-mark-guides = Elke geleiderlijn loopt { $offset } naast haar lijn die blijft, van het ene einde tot het andere.
 bench-mark-rough = Een hoek aan een ruwe kant ligt waar draden langs zijn twee kanten elkaar kruisen: markeer die eerst.
 bench-mark-tape = Houd de haak van de rolmaat precies op de hoek. Wijkt een controle meer dan { $tape } af: meet opnieuw, verschuif de lijn niet. { $guides }
+bench-mark-between = Een tweeëndertigste inch is het midden tussen twee strepen van een rolmaat die zestienden toont.
 bench-end = { $mark }: { $distance } van { $corner } op { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Teken de lijn af rond het draaipunt. Meet elk station rec
 bench-curve-ordinates = Teken de koorde af. Zet elk station erlangs uit en haaks erop; buren liggen { $apart } uit elkaar.
 bench-curve-plunge = Schijf haaks op de arm bij het station: nabije vlak { $near } van het draaipunt, merkteken mal { $arm }. Sta naast zijn lijn, nooit erin. Recht omlaag, recht eruit. Stuur nooit de bocht om.
 bench-curve-plunge-guide = Rand van de geleider { $offset } van het station en { $gap } van de ronding, { $half } aan weerszijden; nabije vlak op de ronding. Sta naast zijn lijn, nooit erin. Recht omlaag, recht eruit. Stuur nooit de bocht om.
+bench-curve-plunge-square = Teken het middelpunt van de boog af, { $radius } van beide einden van de koorde. De schijf staat haaks op de lijn van het middelpunt door het station, haar buitenkant, die van het middelpunt af, bij het station; de kant van de geleider { $offset } daarachter. Sta naast haar lijn, nooit erin. Recht omlaag, recht eruit. Stuur haar nooit rond.
 bench-curve-rings = Alle stations tot één diepte, dan alle tot de volgende: { $depths }. De steen is { $thick } dik.
 bench-curve-ridges = Er blijven ribbels van { $left }: neem ze nat weg met een diamantkomschijf of lamellenschijf, korrel 60, langs de ronding, tot de lijn; dan 120, 200, 400.
 bench-fact-pivot = draaipunt
@@ -165,6 +172,7 @@ bench-pivot-off = naast de steen: zet daar iets van dezelfde hoogte vast
 bench-station = nr.
 bench-station-along = langs
 bench-station-off = haaks
+bench-station-off-waste = af, het afval in
 bench-relief-first = Eerst de ontlastsneden, zodat het reststuk in delen loskomt.
 bench-relief-cut = snede
 bench-relief-guide = geleider op merken
@@ -188,8 +196,11 @@ bench-opening-curve = rond, { $length }
 bench-opening-swing = straal { $radius }, arm { $arm }, { $count } stations
 bench-opening-plunges = { $count } insteeksneden langs een koorde van { $chord }, pijl { $rise }
 bench-opening-drill = nat, recht omlaag, van boven
+bench-opening-stations-chord = Stations, snede { $cuts }: langs de koorde vanaf merkteken e, en haaks erop
+bench-opening-stations-pivot = Stations, snede { $cuts }: recht vanaf de afgetekende merktekens
 bench-opening-step-drill = Boor eerst elk gat: de schijf stopt dan in een gat, en geen snede loopt door in de hoek.
 bench-opening-step-saw = Zaag van gat tot gat, elke snede op volle diepte vóór de volgende. De schijf is rond: onderaan houden de uiteinden van de sneden het stuk nog vast. Maak het van boven los, de kernboor in het afval over elk uiteinde, de rest slijpen; niemand werkt eronder. De steen moet rondom gesteund zijn, en ook onder het stuk dat valt.
+bench-opening-step-saw-parted = Zaag van gat tot gat, elke snede op volle diepte vóór de volgende. De schijf is rond: onderaan zouden de uiteinden van de sneden het stuk nog vasthouden; de gaten ernaast scheiden het daar, en wat blijft staan wordt afgeslepen. Niemand werkt eronder. De steen moet rondom gesteund zijn, en ook onder het stuk dat valt.
 bench-opening-step-last = De laatste snede maakt het stuk los: eerst blokken eronder, niemand eronder. Vanaf nu is de steen naast de uitsparing zwak: spalken erop voordat hij beweegt.
 bench-rail = { $what }
 bench-rail-holds = { $width } breed: houdt; op zijn kant dragen, nooit aan de strook
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, sjorbanden, latten, stofzuiger; wat de borden tonen
 bench-bring-tape = aftekenen
 bench-bring-tape-is = { $rolls ->
-    [one] één rol afplaktape, 50 m
-   *[other] { $rolls } rollen afplaktape, elk 50 m
+    [one] één rol afplaktape, { $roll }
+   *[other] { $rolls } rollen afplaktape, elk { $roll }
  }, stalen rolmaat, winkelhaak, fijn potlood, slaglijn
 bench-bring-water = water
 bench-bring-water-is = { $water } in totaal; emmers voor het slib: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = weegt
 annex-rectangle = bevat een rechthoek van
 annex-left = blijvende steen
 annex-tool = gereedschap
+annex-core-bit = kernboor van { $bit }
 annex-bending = Spanning onder het eigen gewicht, × 1,2 voor het hanteren, in de dunste steen; alleen gave steen
 annex-stone-state = steen
 annex-state = { $name }

@@ -209,7 +209,7 @@ sparks-into-extractor = staal in de steen: vonken gaan de afzuiger in
     .detail = Staal dat gezaagd mag worden terwijl er een afzuiger draait: geen. Vonken steken de zak van de afzuiger in brand. Haal het staal er eerst uit, blijf er met de sneden vandaan, of zaag nat.
 
 sparks-from-steel = staal in de steen geeft vonken
-    .detail = Niets brandbaars binnen 10 m (oordeel), een volle emmer water en een brandblusser bij de hand. Alleen een schijf die de fabrikant voor staal toelaat. Niet duwen. Kijk een uur na de laatste snede nog eens of er rook is.
+    .detail = Niets brandbaars binnen { $clear } (oordeel), een volle emmer water en een brandblusser bij de hand. Alleen een schijf die de fabrikant voor staal toelaat. Niet duwen. Kijk een uur na de laatste snede nog eens of er rook is.
 
 steel-not-known = staal in de steen: kijk, geen of waar?
     .detail = In de achterkant van een plaat zijn vaak staven en gaas gelijmd. Bekijk de achterkant, ga met een magneet langs elke zaaglijn. In het bestand: stone.steel ("none" of "some").

@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] fordel på { $count } personer eller dager
  }
 bench-tile-with-other = med { $other } annet arbeid: { $shares }
+bench-tile-without-edges = { $shares }; uten kanter
+bench-not-counted = Sliping, polering og bryting av kanter er ikke med i noe tall her, hvis det ikke står under [[today]]; det teller i dagen til samme person.
 bench-tile-set-ups = { $count ->
     [one] én innstilling
    *[other] { $count } innstillinger
@@ -66,6 +68,9 @@ bench-mark-rule = Strek hver linje tvers over hele platen før det første kutte
 bench-mark-alt = Platen ovenfra med hver linje som skal strekes, merkene ved kantene og hvert dreiepunkt og hull.
 bench-mark-what = punkt
 bench-mark-off = fra den opprissede linjen
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = på { $cut }
 bench-mark-off-line = linje { $cut }: { $distance }
 bench-mark-on-line = på linje { $cut }
 bench-mark-check = kontroll
@@ -86,6 +91,7 @@ bench-mark-along = Kutt { $cut }, fra hjørne { $corner } på platen: { $before 
 bench-mark-guides = Hver føringslinje går { $offset } fra sin linje som blir, fra ende til ende.
 bench-mark-rough = Et hjørne ved en ru kant er der snorer langs de to kantene krysser hverandre: merk det først.
 bench-mark-tape = Hold kroken på målebåndet akkurat på hjørnet. Er en kontroll mer enn { $tape } feil: mål på nytt, ikke flytt linjen. { $guides }
+bench-mark-between = En toogtrettidels tomme er midten mellom to streker på et målebånd som viser sekstendeler.
 bench-end = { $mark }: { $distance } fra { $corner } på { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Strek linjen om dreiepunktet. Mål hver stasjon rett fra 
 bench-curve-ordinates = Strek korden. Sett av hver stasjon langs den og vinkelrett ut fra den; naboer ligger { $apart } fra hverandre.
 bench-curve-plunge = Skiva vinkelrett på armen ved stasjonen: nær side { $near } fra dreiepunktet, jiggens merke { $arm }. Stå ved siden av linjen, aldri i den. Rett ned, rett ut. Styr den aldri rundt.
 bench-curve-plunge-guide = Føringens kant { $offset } fra stasjonen og { $gap } fra kurven { $half } til hver side; nær side på kurven. Stå ved siden av linjen, aldri i den. Rett ned, rett ut. Styr den aldri rundt.
+bench-curve-plunge-square = Merk av buens sentrum, { $radius } fra begge ender av korden. Skiva står vinkelrett på linjen fra sentrum gjennom stasjonen, yttersiden, den som vender bort fra sentrum, ved stasjonen; føringens kant { $offset } utenfor. Stå ved siden av linjen dens, aldri i den. Rett ned, rett ut. Styr den aldri rundt.
 bench-curve-rings = Alle stasjoner til én dybde, så alle til den neste: { $depths }. Steinen er { $thick }.
 bench-curve-ridges = Rygger på { $left } blir stående: ta dem ned vått med diamantkopp eller lamellskive, korning 60, langs kurven, til linjen; så 120, 200, 400.
 bench-fact-pivot = dreiepunkt
@@ -165,6 +172,7 @@ bench-pivot-off = ved siden av steinen: fest noe med samme høyde der
 bench-station = nr.
 bench-station-along = langs
 bench-station-off = ut
+bench-station-off-waste = ut, inn i avfallet
 bench-relief-first = Først avlastingskuttene, så avkappet går av i biter.
 bench-relief-cut = kutt
 bench-relief-guide = føring på merker
@@ -188,8 +196,11 @@ bench-opening-curve = rundt, { $length }
 bench-opening-swing = radius { $radius }, arm { $arm }, { $count } stasjoner
 bench-opening-plunges = { $count } dykkutt langs en korde på { $chord }, pilhøyde { $rise }
 bench-opening-drill = vått, rett ned, ovenfra
+bench-opening-stations-chord = Stasjoner, kutt { $cuts }: langs korden fra merke e, og vinkelrett ut fra den
+bench-opening-stations-pivot = Stasjoner, kutt { $cuts }: rett fra de strekede merkene
 bench-opening-step-drill = Bor hvert hull først: da stopper skiva i et hull, og ingen kutt løper videre inn i hjørnet.
 bench-opening-step-saw = Sag fra hull til hull, hvert kutt til full dybde før det neste. Skiva er rund: på undersiden holder endene av kuttene fortsatt biten. Løsne den ovenfra, kjerneboret i avfallet over hver ende, resten slipes; ingen arbeider under. Steinen må ligge støttet rundt hele, også under biten som faller.
+bench-opening-step-saw-parted = Sag fra hull til hull, hvert kutt til full dybde før det neste. Skiva er rund: på undersiden ville endene av kuttene fortsatt holde biten; hullene ved siden av dem skiller den der, og det som står igjen, slipes av. Ingen arbeider under. Steinen må ligge støttet rundt hele, også under biten som faller.
 bench-opening-step-last = Det siste kuttet løsner biten: klosser under først, ingen under. Fra nå av er steinen svak ved siden av utskjæringen: avstiving på før den flyttes.
 bench-rail = { $what }
 bench-rail-holds = { $width } bred: holder; bær på høykant, aldri i stripen
@@ -360,8 +371,8 @@ bench-bring-carry-is = { $aid ->
  }, surrebånd, lekter, støvsuger; det skiltene viser
 bench-bring-tape = oppmerking
 bench-bring-tape-is = { $rolls ->
-    [one] én rull maskeringsteip, 50 m
-   *[other] { $rolls } ruller maskeringsteip, 50 m hver
+    [one] én rull maskeringsteip, { $roll }
+   *[other] { $rolls } ruller maskeringsteip, { $roll } hver
  }, stålmålebånd, vinkel, fin blyant, kritsnor
 bench-bring-water = vann
 bench-bring-water-is = { $water } i alt; bøtter til slammet: { $buckets }
@@ -469,6 +480,7 @@ annex-mass = veier
 annex-rectangle = rommer et rektangel på
 annex-left = resten av steinen
 annex-tool = verktøy
+annex-core-bit = kjernebor på { $bit }
 annex-bending = Spenning under egenvekt, × 1,2 for håndtering, i den tynneste steinen; bare feilfri stein
 annex-stone-state = stein
 annex-state = { $name }

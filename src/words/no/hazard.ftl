@@ -209,7 +209,7 @@ sparks-into-extractor = stål i steinen: gnister går inn i avsuget
     .detail = Stål det er lov å kutte mens avsuget går: ikke noe. Gnister setter fyr på posen. Ta ut stålet først, hold kuttene klar av det, eller kutt vått.
 
 sparks-from-steel = stål i steinen gir gnister
-    .detail = Ikke noe brennbart innen 10 m (skjønn), en full bøtte vann og et brannslokkeapparat for hånden, en skive som produsenten tillater for stål, ikke press maskinen. Se etter røyk igjen en time etter siste kutt.
+    .detail = Ikke noe brennbart innen { $clear } (skjønn), en full bøtte vann og et brannslokkeapparat for hånden, en skive som produsenten tillater for stål, ikke press maskinen. Se etter røyk igjen en time etter siste kutt.
 
 steel-not-known = stål i steinen: se etter, ikke noe eller hvor?
     .detail = Stenger og netting er ofte limt inn i baksiden av en plate. Se på baksiden, dra en magnet langs hver kuttelinje. I jobbfilen: stone.steel ("none" eller "some").

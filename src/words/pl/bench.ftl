@@ -61,6 +61,8 @@ bench-tile-shares = { $count ->
    *[other] podzielić na { $count } osoby lub dnia
  }
 bench-tile-with-other = z { $other } innej pracy: { $shares }
+bench-tile-without-edges = { $shares }; bez obróbki
+bench-not-counted = Szlifowanie, polerowanie i fazowanie krawędzi nie jest tu nigdzie wliczone, chyba że stoi pod [[today]]; liczy się do dnia tej samej osoby.
 bench-tile-set-ups = { $count ->
     [one] jedno ustawienie
     [few] { $count } ustawienia
@@ -76,6 +78,9 @@ bench-mark-rule = Każdą linię wykreślić przez całą płytę przed pierwszy
 bench-mark-alt = Płyta z góry ze wszystkimi liniami do wykreślenia, ich znakami na krawędziach oraz wszystkimi osiami obrotu i otworami.
 bench-mark-what = punkt
 bench-mark-off = od wytrasowanej linii
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = na { $cut }
 bench-mark-off-line = linia { $cut }: { $distance }
 bench-mark-on-line = na linii { $cut }
 bench-mark-check = kontrola
@@ -96,6 +101,7 @@ bench-mark-along = Cięcie { $cut }, od narożnika { $corner } blatu: { $before 
 bench-mark-guides = Każda linia prowadnicy biegnie { $offset } od swojej linii do zachowania, od końca do końca.
 bench-mark-rough = Narożnik przy surowej krawędzi jest tam, gdzie krzyżują się sznurki wzdłuż obu krawędzi: zaznaczyć go najpierw.
 bench-mark-tape = Zaczep miary trzymać na samym narożniku. Przy kontroli odchyłka większa niż { $tape }: zmierzyć jeszcze raz, nie przesuwać linii. { $guides }
+bench-mark-between = Jedna trzydziesta druga cala to środek między dwiema kreskami taśmy mierniczej, która pokazuje szesnaste części cala.
 bench-end = { $mark }: { $distance } od { $corner } na { $edge }
 
 # Straight cuts
@@ -162,6 +168,7 @@ bench-curve-stations = Wykreślić linię wokół osi obrotu. Każdą pozycję o
 bench-curve-ordinates = Wykreślić cięciwę. Każdą pozycję odłożyć wzdłuż niej i prostopadle do niej; odstęp między sąsiednimi { $apart }.
 bench-curve-plunge = Tarcza przy pozycji prostopadle do ramienia: bliższa strona { $near } od osi obrotu, znak przyrządu { $arm }. Stać obok jej linii, nigdy w niej. Prosto w dół, prosto do góry. Nigdy nie prowadzić jej po łuku.
 bench-curve-plunge-guide = Krawędź prowadnicy { $offset } od pozycji i { $gap } od łuku w odległości { $half } po obu jej stronach; bliższa strona tarczy na łuku. Stać obok jej linii, nigdy w niej. Prosto w dół, prosto do góry. Nigdy nie prowadzić jej po łuku.
+bench-curve-plunge-square = Wyznaczyć środek łuku, { $radius } od obu końców cięciwy. Tarcza stoi prostopadle do linii od środka przez pozycję, jej zewnętrzna strona, ta dalej od środka, na pozycji; krawędź prowadnicy { $offset } dalej. Stać obok jej linii, nigdy na niej. Prosto w dół, prosto w górę. Nigdy nie skręcać.
 bench-curve-rings = Wszystkie pozycje na jedną głębokość, potem wszystkie na następną: { $depths }. Kamień ma { $thick }.
 bench-curve-ridges = Zostają grzbiety { $left }: zebrać je na mokro diamentową ściernicą garnkową lub tarczą listkową, ziarno 60, wzdłuż łuku, do linii; potem 120, 200, 400.
 bench-fact-pivot = oś obrotu
@@ -177,6 +184,7 @@ bench-pivot-off = obok kamienia: zamocować tam coś o tej samej wysokości
 bench-station = nr
 bench-station-along = wzdłuż
 bench-station-off = w bok
+bench-station-off-waste = od, w odpad
 bench-relief-first = Najpierw cięcia odciążające, aby odpad odchodził w kawałkach.
 bench-relief-cut = cięcie
 bench-relief-guide = prowadnica na znakach
@@ -200,8 +208,11 @@ bench-opening-curve = po łuku, { $length }
 bench-opening-swing = promień { $radius }, ramię { $arm }, liczba pozycji: { $count }
 bench-opening-plunges = liczba cięć wgłębnych: { $count }, wzdłuż cięciwy { $chord }, strzałka { $rise }
 bench-opening-drill = na mokro, prosto w dół, od góry
+bench-opening-stations-chord = Pozycje, cięcie { $cuts }: wzdłuż cięciwy od znaku e i prostopadle do niej
+bench-opening-stations-pivot = Pozycje, cięcie { $cuts }: w linii prostej od naniesionych znaków
 bench-opening-step-drill = Najpierw wywiercić wszystkie otwory: tarcza kończy wtedy w otworze i żadne cięcie nie wychodzi dalej w narożnik.
 bench-opening-step-saw = Ciąć od otworu do otworu, każde cięcie do pełnej głębokości przed następnym. Tarcza jest okrągła: od spodu końce cięć jeszcze trzymają kawałek. Uwolnić go od góry, wiertłem koronowym w odpadzie nad każdym końcem, resztę zeszlifować; nikt nie pracuje pod spodem. Kamień musi być podparty dookoła i pod kawałkiem, który wypada.
+bench-opening-step-saw-parted = Ciąć od otworu do otworu, każde cięcie do pełnej głębokości przed następnym. Tarcza jest okrągła: od spodu końce cięć jeszcze trzymałyby kawałek; otwory obok nich oddzielają go tam, a to, co zostaje, zeszlifować. Nikt nie pracuje pod spodem. Kamień musi być podparty dookoła i pod kawałkiem, który wypada.
 bench-opening-step-last = Ostatnie cięcie uwalnia kawałek: najpierw podpory pod nim, nikogo pod spodem. Odtąd kamień obok wycięcia jest słaby: listwy wzmacniające, zanim się go ruszy.
 bench-rail = { $what }
 bench-rail-holds = szerokość { $width }: wytrzyma; nieść na krawędzi, nigdy za pasek
@@ -374,8 +385,8 @@ bench-bring-carry-is = { $aid ->
  }, pasy, listwy, odkurzacz; to, co na znakach
 bench-bring-tape = trasowanie
 bench-bring-tape-is = { $rolls ->
-    [one] jedna rolka taśmy maskującej 50 m
-   *[other] taśma maskująca, liczba rolek po 50 m: { $rolls }
+    [one] jedna rolka taśmy maskującej { $roll }
+   *[other] taśma maskująca, liczba rolek po { $roll }: { $rolls }
  }, taśma miernicza stalowa, kątownik, cienki ołówek, sznur traserski
 bench-bring-water = woda
 bench-bring-water-is = razem { $water }; wiadra na szlam: { $buckets }
@@ -483,6 +494,7 @@ annex-mass = waży
 annex-rectangle = mieści prostokąt
 annex-left = kamień do zachowania
 annex-tool = narzędzie
+annex-core-bit = wiertło koronowe { $bit }
 annex-bending = Naprężenie od ciężaru własnego, × 1,2 na przenoszenie, w najcieńszym kamieniu; tylko kamień bez wad
 annex-stone-state = kamień
 annex-state = { $name }

@@ -209,7 +209,7 @@ sparks-into-extractor = stal w kamieniu: iskry lecą do odciągu
     .detail = Stal, którą wolno ciąć przy włączonym odciągu: żadna. Iskry podpalają worek odciągu. Najpierw usunąć stal, prowadzić cięcia z dala od niej albo ciąć na mokro.
 
 sparks-from-steel = stal w kamieniu sypie iskrami
-    .detail = Niczego palnego w promieniu 10 m (nasza ocena), pełne wiadro wody i gaśnica pod ręką, tarcza dopuszczona przez producenta do stali, bez dociskania. Godzinę po ostatnim cięciu jeszcze raz sprawdzić, czy nic nie dymi.
+    .detail = Niczego palnego w promieniu { $clear } (nasza ocena), pełne wiadro wody i gaśnica pod ręką, tarcza dopuszczona przez producenta do stali, bez dociskania. Godzinę po ostatnim cięciu jeszcze raz sprawdzić, czy nic nie dymi.
 
 steel-not-known = stal w kamieniu: sprawdzić, brak czy gdzie?
     .detail = W spód płyty często wklejone są pręty i siatka. Obejrzeć spód, przesunąć magnes wzdłuż każdej linii cięcia. W pliku zlecenia: stone.steel ("none" = brak, "some" = jest).

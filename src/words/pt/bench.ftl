@@ -53,6 +53,8 @@ bench-tile-shares = { $count ->
    *[other] repartir por { $count } pessoas ou dias
  }
 bench-tile-with-other = com { $other } de outro trabalho: { $shares }
+bench-tile-without-edges = { $shares }; sem acabamento
+bench-not-counted = Desbastar, polir e quebrar as arestas não entra em nenhum número daqui, a não ser que [[today]] o indique; conta no dia da mesma pessoa.
 bench-tile-set-ups = { $count ->
     [one] uma montagem
    *[other] { $count } montagens
@@ -66,6 +68,9 @@ bench-mark-rule = Traçar cada linha de lado a lado da chapa antes do primeiro c
 bench-mark-alt = A chapa vista de cima com todas as linhas a traçar, as marcas nos bordos e todos os centros e furos.
 bench-mark-what = ponto
 bench-mark-off = da linha traçada
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = na { $cut }
 bench-mark-off-line = linha { $cut }: { $distance }
 bench-mark-on-line = na linha { $cut }
 bench-mark-check = controlo
@@ -86,6 +91,7 @@ bench-mark-along = Corte { $cut }, desde o canto { $corner } do tampo: { $before
 bench-mark-guides = Cada linha da guia corre a { $offset } da sua linha que fica, de ponta a ponta.
 bench-mark-rough = Um canto numa aresta bruta fica onde se cruzam fios esticados ao longo das duas arestas: marque-o primeiro.
 bench-mark-tape = O gancho da fita assenta no próprio canto. Se no controlo falhar mais de { $tape }: medir outra vez, não deslocar a linha. { $guides }
+bench-mark-between = Um trinta e dois avos de polegada é o meio entre duas marcas de uma fita que mostra dezasseis avos.
 bench-end = { $mark }: { $distance } desde { $corner } em { $edge }
 
 # Straight cuts
@@ -150,6 +156,7 @@ bench-curve-stations = Traçar a linha à volta do centro. Medir cada estação 
 bench-curve-ordinates = Traçar a corda. Marcar cada estação ao longo dela e em esquadria; as vizinhas distam { $apart }.
 bench-curve-plunge = Disco em esquadria com o braço na estação: face próxima a { $near } do centro, marca do gabarito a { $arm }. Ficar ao lado da linha, nunca nela. A direito para baixo, a direito para cima. Nunca o conduzir em curva.
 bench-curve-plunge-guide = Borda da guia a { $offset } da estação e a { $gap } da curva, { $half } para cada lado; face próxima na curva. Ficar ao lado da linha, nunca nela. A direito para baixo, a direito para cima. Nunca o conduzir em curva.
+bench-curve-plunge-square = Marcar o centro do arco, a { $radius } das duas pontas da corda. O disco fica em esquadria com a linha do centro pela estação, a sua face exterior, a que está longe do centro, na estação; a aresta da guia { $offset } para lá. Ficar ao lado da linha dele, nunca nela. A direito para baixo, a direito para fora. Nunca o virar.
 bench-curve-rings = Todas as estações a uma profundidade, depois todas à seguinte: { $depths }. A pedra tem { $thick }.
 bench-curve-ridges = Ficam cristas de { $left }: desbastar a húmido com mó de taça diamantada ou disco de lamelas, grão 60, ao longo da curva, até à linha; depois 120, 200, 400.
 bench-fact-pivot = centro
@@ -165,6 +172,7 @@ bench-pivot-off = ao lado da pedra: fixar ali algo da mesma altura
 bench-station = n.º
 bench-station-along = ao longo
 bench-station-off = afastado
+bench-station-off-waste = fora, para a sobra
 bench-relief-first = Primeiro os cortes de alívio, para a sobra sair em pedaços.
 bench-relief-cut = corte
 bench-relief-guide = guia nas marcas
@@ -188,8 +196,11 @@ bench-opening-curve = redondo, { $length }
 bench-opening-swing = raio { $radius }, braço { $arm }, { $count } estações
 bench-opening-plunges = { $count } mergulhos ao longo de uma corda de { $chord }, flecha { $rise }
 bench-opening-drill = a húmido, a direito para baixo, por cima
+bench-opening-stations-chord = Estações, corte { $cuts }: ao longo da corda desde a marca e, e em esquadria com ela
+bench-opening-stations-pivot = Estações, corte { $cuts }: a direito desde as marcas traçadas
 bench-opening-step-drill = Fazer primeiro todos os furos: o disco para então num furo e nenhum corte avança para o canto.
 bench-opening-step-saw = Serrar de furo a furo, cada corte até à profundidade total antes do seguinte. O disco é redondo: por baixo as pontas dos cortes ainda seguram a peça. Soltá-la por cima, com a coroa na sobra sobre cada ponta, o resto rebarbado; ninguém trabalha por baixo. A pedra tem de estar apoiada a toda a volta e sob a peça que cai.
+bench-opening-step-saw-parted = Serrar de furo a furo, cada corte até à profundidade total antes do seguinte. O disco é redondo: por baixo as pontas dos cortes ainda segurariam a peça; os furos ao lado delas separam-na aí, e o que fica é rebarbado. Ninguém trabalha por baixo. A pedra tem de estar apoiada a toda a volta e sob a peça que cai.
 bench-opening-step-last = O último corte solta a peça: primeiro apoios por baixo, ninguém debaixo. A partir de agora a pedra está fraca junto à abertura: talas postas antes de a mover.
 bench-rail = { $what }
 bench-rail-holds = { $width } de largura: aguenta; transportar de cutelo, nunca pela faixa
@@ -357,8 +368,8 @@ bench-bring-carry-is = { $aid ->
  }, cintas, ripas, aspirador; o que os sinais mostram
 bench-bring-tape = marcação
 bench-bring-tape-is = { $rolls ->
-    [one] um rolo de fita de mascarar de 50 m
-   *[other] { $rolls } rolos de fita de mascarar de 50 m cada
+    [one] um rolo de fita de mascarar de { $roll }
+   *[other] { $rolls } rolos de fita de mascarar de { $roll } cada
  }, fita métrica de aço, esquadro, lápis fino, linha de giz
 bench-bring-water = água
 bench-bring-water-is = { $water } no total; baldes para a lama: { $buckets }
@@ -466,6 +477,7 @@ annex-mass = pesa
 annex-rectangle = contém um retângulo de
 annex-left = pedra que fica
 annex-tool = ferramenta
+annex-core-bit = coroa de { $bit }
 annex-bending = Tensão sob o próprio peso, × 1.2 pelo manuseamento, na pedra mais fina; só pedra sã
 annex-stone-state = pedra
 annex-state = { $name }

@@ -209,7 +209,7 @@ sparks-into-extractor = aço na pedra: as faíscas entram no extrator
     .detail = Aço que se pode cortar com um extrator a trabalhar: nenhum. As faíscas pegam fogo ao saco. Retire primeiro o aço, mantenha os cortes longe dele ou corte com água.
 
 sparks-from-steel = o aço na pedra lança faíscas
-    .detail = Nada que arda a menos de 10 m (critério nosso), um balde cheio de água e um extintor à mão, um disco que o fabricante permita para aço, sem fazer força. Uma hora depois do último corte veja outra vez se há fumo.
+    .detail = Nada que arda a menos de { $clear } (critério nosso), um balde cheio de água e um extintor à mão, um disco que o fabricante permita para aço, sem fazer força. Uma hora depois do último corte veja outra vez se há fumo.
 
 steel-not-known = aço na pedra: veja, não há ou onde?
     .detail = Muitas vezes há varões e malha colados no dorso da chapa. Veja o dorso, passe um íman ao longo de cada linha de corte. No ficheiro: stone.steel ("none" ou "some").

@@ -57,6 +57,8 @@ bench-tile-shares = { $count ->
    *[other] împărțit la { $count } de persoane sau zile
  }
 bench-tile-with-other = cu { $other } de altă muncă: { $shares }
+bench-tile-without-edges = { $shares }; fără finisare
+bench-not-counted = Polizarea, lustruirea și teșirea marginilor nu sunt cuprinse în nicio cifră de aici, dacă nu stau la [[today]]; se adună la ziua aceleiași persoane.
 bench-tile-set-ups = { $count ->
     [one] o așezare
     [few] { $count } așezări
@@ -71,6 +73,9 @@ bench-mark-rule = Trageți fiecare linie peste toată placa înainte de prima t�
 bench-mark-alt = Placa văzută de sus cu toate liniile de trasat, semnele lor la margini și toate pivoturile și găurile.
 bench-mark-what = punct
 bench-mark-off = de la linia trasată
+bench-mark-named = { $mark }
+bench-mark-off-short = { $cut }: { $distance }
+bench-mark-on-short = pe { $cut }
 bench-mark-off-line = linia { $cut }: { $distance }
 bench-mark-on-line = pe linia { $cut }
 bench-mark-check = control
@@ -91,6 +96,7 @@ bench-mark-along = Tăietura { $cut }, de la colțul { $corner } al blatului: { 
 bench-mark-guides = Fiecare linie de ghidaj merge la { $offset } de linia ei de păstrat, de la un capăt la altul.
 bench-mark-rough = Un colț la o muchie brută este acolo unde se încrucișează sforile de-a lungul celor două muchii: marcați-l întâi.
 bench-mark-tape = Țineți cârligul ruletei chiar pe colț. La control o abatere mai mare de { $tape }: măsurați din nou, nu mutați linia. { $guides }
+bench-mark-between = O treizeci și doime de inch este mijlocul dintre două diviziuni ale unei rulete care arată șaisprezecimi.
 bench-end = { $mark }: { $distance } de la { $corner } pe { $edge }
 
 # Straight cuts
@@ -156,6 +162,7 @@ bench-curve-stations = Trasați linia în jurul pivotului. Măsurați fiecare po
 bench-curve-ordinates = Trasați coarda. Măsurați fiecare poziție de-a lungul ei și perpendicular pe ea; vecinele sunt la { $apart }.
 bench-curve-plunge = Discul perpendicular pe braț la poziție: fața apropiată la { $near } de pivot, semnul dispozitivului la { $arm }. Stați lângă linia lui, niciodată în ea. Drept în jos, drept afară. Nu îl conduceți niciodată pe curbă.
 bench-curve-plunge-guide = Marginea ghidajului la { $offset } de poziție și la { $gap } de curbă, { $half } de o parte și de alta; fața apropiată pe curbă. Stați lângă linia lui, niciodată în ea. Drept în jos, drept afară. Nu îl conduceți niciodată pe curbă.
+bench-curve-plunge-square = Trasați centrul arcului, la { $radius } de ambele capete ale coardei. Discul stă perpendicular pe linia din centru prin poziție, cu fața exterioară, cea dinspre afară de centru, la poziție; marginea ghidajului cu { $offset } mai departe. Stați lângă linia lui, niciodată pe ea. Drept în jos, drept afară. Nu îl rotiți niciodată.
 bench-curve-rings = Toate pozițiile la o adâncime, apoi toate la următoarea: { $depths }. Piatra are { $thick }.
 bench-curve-ridges = Rămân creste de { $left }: luați-le cu apă, cu oală diamantată sau disc lamelar, granulația 60, de-a lungul curbei, până la linie; apoi 120, 200, 400.
 bench-fact-pivot = pivot
@@ -171,6 +178,7 @@ bench-pivot-off = lângă piatră: fixați acolo ceva de aceeași înălțime
 bench-station = nr.
 bench-station-along = de-a lungul
 bench-station-off = în lături
+bench-station-off-waste = lateral, spre rest
 bench-relief-first = Întâi tăieturile de degajare, ca restul să cadă pe bucăți.
 bench-relief-cut = tăietură
 bench-relief-guide = ghidaj pe semne
@@ -194,8 +202,11 @@ bench-opening-curve = rotundă, { $length }
 bench-opening-swing = raza { $radius }, braț { $arm }, poziții: { $count }
 bench-opening-plunges = intrări de sus: { $count }, pe o coardă de { $chord }, săgeata { $rise }
 bench-opening-drill = cu apă, drept în jos, de sus
+bench-opening-stations-chord = Poziții, tăietura { $cuts }: de-a lungul coardei de la semnul e, și perpendicular pe ea
+bench-opening-stations-pivot = Poziții, tăietura { $cuts }: drept de la semnele trasate
 bench-opening-step-drill = Găuriți întâi toate găurile: discul se oprește apoi într-o gaură și nicio tăietură nu trece în colț.
 bench-opening-step-saw = Tăiați din gaură în gaură, fiecare tăietură la toată adâncimea înainte de următoarea. Discul este rotund: dedesubt capetele tăieturilor țin încă bucata. Eliberați-o de sus, cu carota în rest peste fiecare capăt, ce rămâne se șlefuiește; nimeni nu lucrează dedesubt. Piatra trebuie sprijinită de jur împrejur și sub bucata care cade.
+bench-opening-step-saw-parted = Tăiați din gaură în gaură, fiecare tăietură la toată adâncimea înainte de următoarea. Discul este rotund: dedesubt capetele tăieturilor ar ține încă bucata; găurile de lângă ele o despart acolo, iar ce rămâne se șlefuiește. Nimeni nu lucrează dedesubt. Piatra trebuie sprijinită de jur împrejur și sub bucata care cade.
 bench-opening-step-last = Ultima tăietură eliberează bucata: întâi suporturi sub ea, nimeni dedesubt. De acum piatra este slabă lângă deschizătură: atele prinse înainte de a o mișca.
 bench-rail = { $what }
 bench-rail-holds = lățime { $width }: ține; se duce pe cant, niciodată de fâșie
@@ -363,8 +374,8 @@ bench-bring-carry-is = { $aid ->
  }, chingi de legat, șipci, aspirator; ce arată semnele
 bench-bring-tape = trasare
 bench-bring-tape-is = { $rolls ->
-    [one] o rolă de bandă de mascare de 50 m
-   *[other] { $rolls } de role de bandă de mascare, 50 m fiecare
+    [one] o rolă de bandă de mascare de { $roll }
+   *[other] { $rolls } de role de bandă de mascare, { $roll } fiecare
  }, ruletă de oțel, echer, creion subțire, sfoară de trasat
 bench-bring-water = apă
 bench-bring-water-is = { $water } în total; găleți pentru șlam: { $buckets }
@@ -472,6 +483,7 @@ annex-mass = cântărește
 annex-rectangle = încape un dreptunghi de
 annex-left = piatra păstrată
 annex-tool = unealtă
+annex-core-bit = carotă de { $bit }
 annex-bending = Solicitarea sub propria greutate, × 1,2 pentru manevrare, în piatra cea mai subțire; numai piatră fără defecte
 annex-stone-state = piatra
 annex-state = { $name }

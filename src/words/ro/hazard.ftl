@@ -209,7 +209,7 @@ sparks-into-extractor = oțel în piatră: scânteile ajung în exhaustor
     .detail = Oțel permis la tăiere cu exhaustorul pornit: deloc. Scânteile îi aprind sacul. Scoateți întâi oțelul, țineți tăieturile departe de el sau tăiați cu apă.
 
 sparks-from-steel = oțelul din piatră aruncă scântei
-    .detail = Nimic care arde pe o rază de 10 m (aprecierea noastră), o găleată plină cu apă și un stingător la îndemână, un disc pe care producătorul lui îl permite pentru oțel, fără apăsare. La o oră după ultima tăietură controlați încă o dată dacă nu iese fum.
+    .detail = Nimic care arde pe o rază de { $clear } (aprecierea noastră), o găleată plină cu apă și un stingător la îndemână, un disc pe care producătorul lui îl permite pentru oțel, fără apăsare. La o oră după ultima tăietură controlați încă o dată dacă nu iese fum.
 
 steel-not-known = oțel în piatră: verificați, nu este sau unde?
     .detail = În spatele plăcii sunt adesea lipite bare și plasă. Uitați-vă pe spate, treceți un magnet pe fiecare linie de tăiere. În fișier: stone.steel ("none" = nu este, "some" = este).

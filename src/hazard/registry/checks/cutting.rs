@@ -157,6 +157,16 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
     ).saying(&[cutout::NARROWER_THAN_KERF]),
     check(
         [
+            "piece-held-below",
+            "Nothing in the kit parts an opening's piece at the underside",
+        ],
+        "The disc is round: at the underside a cut that stops ends short, and there the piece hangs on.",
+        "A piece that is broken out takes kept stone with it, or drops unawares.",
+        "A smaller core bit, named in the job file as [[core_bit]]: holes beside the ends are then placed and timed.",
+        COMPUTED,
+    ).saying(&[cutout::HELD_BELOW]),
+    check(
+        [
             "waste-not-freed",
             "Cuts that do not meet leave waste on the top",
         ],
