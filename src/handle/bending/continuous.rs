@@ -1,24 +1,26 @@
 //! A stone bent over several supports: what each of them pushes up with.
 //!
-//! The stone is an elastic beam along its length whose stiffness follows its width; each support is
-//! a spring. Reactions follow from equal deflections of stone and spring (the method of forces), no
-//! support pulls, and one that lifts off may come back when the others give way. Shear and twist
-//! are neglected.
+//! The stone is an elastic beam along one direction whose stiffness follows its width; across it the
+//! stone stays straight and may tilt. Each support is a spring. Reactions follow from equal deflections
+//! of stone and spring (the method of forces), no support pulls, and one that lifts off may come back when
+//! the others give way. Shear and twist are neglected.
 
 use super::bend::{Beam, Reaction};
 use super::splint::STONE_MPA;
 
-/// Stiffness of a full support, N/mm for each mm of its length: an 18 mm board of 2500 `MPa`
-/// standing 750 mm high (judgement).
-pub const FULL_N_PER_MM2: f64 = 60.0;
 /// Widths below this, mm, are taken as this: a support is never on the very tip of an end.
 const TIP_MM: f64 = 1.0;
+/// Posts that spread less than this across the beam, mm, are one line: nothing there keeps the stone from
+/// tilting (judgement: rounding of a tape).
+const ONE_LINE_MM: f64 = 1.0;
 
 /// A support along the beam.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Post {
     /// Distance from the end of the stone, mm.
     pub at_mm: f64,
+    /// Distance from the stone's right-hand side, mm.
+    pub across_mm: f64,
     /// Stiffness, N/mm, > 0.
     pub stiffness: f64,
 }
@@ -27,6 +29,8 @@ pub struct Post {
 pub struct Continuous<'a> {
     beam: &'a Beam<'a>,
     posts: Vec<Post>,
+    /// The stone's balance point across the beam, mm.
+    balance_across_mm: f64,
     /// Running integrals from the first post on, one entry a station between the posts.
     sums: Vec<Sums>,
     /// How far 1 N at one post moves another, the stone clamped at the first one, mm: row by row.
@@ -40,6 +44,7 @@ pub struct Continuous<'a> {
 struct Pressed {
     load_n: f64,
     at_mm: f64,
+    across_mm: f64,
     deflections: Vec<f64>,
 }
 
@@ -52,9 +57,10 @@ struct Sums {
 }
 
 impl<'a> Continuous<'a> {
-    /// A beam on posts in any order; nothing when there are fewer than two.
+    /// A beam on posts in any order, those level with each other in the order given; nothing when they stand
+    /// at fewer than two places along it. `balance_across_mm` is the stone's balance point across the beam.
     #[must_use]
-    pub fn new(beam: &'a Beam<'a>, posts: &[Post]) -> Option<Self> {
+    pub fn new(beam: &'a Beam<'a>, posts: &[Post], balance_across_mm: f64) -> Option<Self> {
         let mut posts = posts.to_vec();
         posts.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
         let (first, last) = (posts.first()?.at_mm, posts.last()?.at_mm);
@@ -64,6 +70,7 @@ impl<'a> Continuous<'a> {
         let mut sought = Self {
             beam,
             posts,
+            balance_across_mm,
             sums: Vec::new(),
             flexibility: Vec::new(),
             own: Vec::new(),
@@ -79,9 +86,9 @@ impl<'a> Continuous<'a> {
     }
 
     /// What the posts push up with under the stone's weight and a force of `load_n` pressing down
-    /// at `at_mm`, in order along the beam; nothing when it tips.
+    /// at a distance along and across, in order along the beam; nothing when it tips.
     #[must_use]
-    pub fn unilateral(&self, load_n: f64, at_mm: f64) -> Option<Vec<Reaction>> {
+    pub fn unilateral(&self, load_n: f64, (at_mm, across_mm): (f64, f64)) -> Option<Vec<Reaction>> {
         let count = self.posts.len();
         let from = self.posts.first()?.at_mm;
         let deflection = |(post, own): (&Post, &f64)| {
@@ -91,6 +98,7 @@ impl<'a> Continuous<'a> {
         let load = Pressed {
             load_n,
             at_mm,
+            across_mm,
             deflections,
         };
         let (mut holds, mut retaken) = (vec![true; count], vec![false; count]);
@@ -128,23 +136,30 @@ impl<'a> Continuous<'a> {
         let from = self.posts.first()?.at_mm;
         let place = |i: usize| self.posts[i].at_mm - from;
         let flexibility = |i: usize, j: usize| self.flexibility[i * holds.len() + j];
-        // Unknown: the forces, then the rigid sinking and tilting of the stone.
-        let mut rows = vec![vec![0.0; n + 3]; n + 2];
+        // Unknown: the forces, then how far the whole stone sinks, tilts along and tilts across.
+        let across = |i: usize| self.posts[i].across_mm;
+        let spread = held.iter().map(|i| across(*i));
+        let [low, high] = spread.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
+            [s[0].min(v), s[1].max(v)]
+        });
+        let rigid = self.balanced(load, from, high - low > ONE_LINE_MM);
+        let moved = |i: usize, k: usize| [1.0, place(i), across(i)][k];
+        let size = n + rigid.len();
+        let mut rows = vec![vec![0.0; size + 1]; size];
         for (row, i) in held.iter().enumerate() {
             for (column, j) in held.iter().enumerate() {
                 rows[row][column] = flexibility(*i, *j);
             }
             rows[row][row] += 1.0 / self.posts[*i].stiffness;
-            rows[row][n] = -1.0;
-            rows[row][n + 1] = -place(*i);
-            rows[row][n + 2] = load.deflections[*i];
-            rows[n][row] = 1.0;
-            rows[n + 1][row] = place(*i);
+            rows[row][size] = load.deflections[*i];
+            for k in 0..rigid.len() {
+                rows[row][n + k] = -moved(*i, k);
+                rows[n + k][row] = moved(*i, k);
+            }
         }
-        let weight = self.beam.weight_n();
-        rows[n][n + 2] = weight + load.load_n;
-        rows[n + 1][n + 2] =
-            weight * (self.beam.strip().middle() - from) + load.load_n * (load.at_mm - from);
+        for (k, value) in rigid.iter().enumerate() {
+            rows[n + k][size] = *value;
+        }
         let solved = eliminated(rows)?;
         let mut forces = vec![0.0; holds.len()];
         for (force, i) in solved.iter().zip(&held) {
@@ -152,10 +167,23 @@ impl<'a> Continuous<'a> {
         }
         let sink = |i: usize| {
             let lifted: f64 = held.iter().map(|j| flexibility(i, *j) * forces[*j]).sum();
-            solved[n] + solved[n + 1] * place(i) + load.deflections[i] - lifted
+            let whole: f64 = (0..rigid.len()).map(|k| solved[n + k] * moved(i, k)).sum();
+            whole + load.deflections[i] - lifted
         };
         let sinks = (0..holds.len()).map(sink).collect();
         Some((forces, sinks))
+    }
+
+    /// What the posts balance of the stone's weight and the load: force, moment along and, when they spread
+    /// across the beam, moment across.
+    fn balanced(&self, load: &Pressed, from: f64, spread: bool) -> Vec<f64> {
+        let weight = self.beam.weight_n();
+        let middle = self.beam.strip().middle();
+        let along = weight * (middle - from) + load.load_n * (load.at_mm - from);
+        let across = weight * self.balance_across_mm + load.load_n * load.across_mm;
+        let mut all = vec![weight + load.load_n, along];
+        all.extend(spread.then_some(across));
+        all
     }
 
     /// How far 1 N at one place moves another, the stone clamped at the first post, mm.

@@ -42,7 +42,7 @@ pub(super) fn set_down(setting: &Setting, strength_mpa: f64, found: &mut Finding
         Finding::of(
             &IDLE,
             support,
-            "rigid plate on supports, stiffness by length",
+            "top on supports, rigid and bent, stiffness by length",
         )
     }));
     let mut faults = overhangs(&setting.overhangs, strength_mpa);

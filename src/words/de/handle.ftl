@@ -180,9 +180,9 @@ rests-tips-part = eine Person mit { $force } an der ungünstigsten Kante kippt s
 rests-bends = jemand stützt sich darauf
 rests-bends-part = eine Person von { $force } an der ungünstigsten Stelle beansprucht sie mit { $times } des Zulässigen
 rests-over = { $support }
-rests-over-part = { $support } trägt { $carried }, mehr als die Grenze von { $limit }
+rests-over-part = { $support } trägt bis zu { $carried }, mehr als die Grenze von { $limit }
 rests-over-person = { $support } mit einer Person
-rests-over-person-part = { $support } trägt { $carried } vom Stein und bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
+rests-over-person-part = { $support } trägt bis zu { $carried } vom Stein und bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
 none-published = nichts für so dünnen Stein
 
 # A stone in a list of stones.

@@ -183,9 +183,9 @@ rests-tips-part = a person of { $force } on the worst edge tips it off its suppo
 rests-bends = somebody leaning on it
 rests-bends-part = a person of { $force } at the worst place stresses it to { $times } of what is allowed
 rests-over = { $support }
-rests-over-part = { $support } carries { $carried }, more than its limit of { $limit }
+rests-over-part = { $support } carries up to { $carried }, more than its limit of { $limit }
 rests-over-person = { $support } with a person
-rests-over-person-part = { $support } carries { $carried } of the stone and up to { $with_person } with a person of { $force } (limit { $limit })
+rests-over-person-part = { $support } carries up to { $carried } of the stone and up to { $with_person } with a person of { $force } (limit { $limit })
 none-published = nothing for stone so thin
 
 # A stone in a list of stones.

@@ -183,9 +183,9 @@ rests-tips-part = una persona de { $force } en el peor borde la vuelca de sus ap
 rests-bends = alguien apoyado en ella
 rests-bends-part = una persona de { $force } en el peor sitio la carga al { $times } de lo admisible
 rests-over = { $support }
-rests-over-part = { $support } carga { $carried }, más que su límite de { $limit }
+rests-over-part = { $support } carga hasta { $carried }, más que su límite de { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } carga { $carried } de la piedra y hasta { $with_person } con una persona de { $force } (límite { $limit })
+rests-over-person-part = { $support } carga hasta { $carried } de la piedra y hasta { $with_person } con una persona de { $force } (límite { $limit })
 none-published = nada para una piedra tan delgada
 
 # A stone in a list of stones.

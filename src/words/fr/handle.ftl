@@ -183,9 +183,9 @@ rests-tips-part = une personne de { $force } sur le pire bord le fait basculer d
 rests-bends = quelqu'un qui s'appuie
 rests-bends-part = une personne de { $force } au pire endroit le charge à { $times } de ce qui est admis
 rests-over = { $support }
-rests-over-part = { $support } porte { $carried }, plus que sa limite de { $limit }
+rests-over-part = { $support } porte jusqu'à { $carried }, plus que sa limite de { $limit }
 rests-over-person = { $support } avec une personne
-rests-over-person-part = { $support } porte { $carried } de pierre et jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
+rests-over-person-part = { $support } porte jusqu'à { $carried } de pierre et jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
 none-published = rien pour une pierre aussi mince
 
 # A stone in a list of stones.

@@ -183,9 +183,9 @@ rests-tips-part = una persona di { $force } sul bordo peggiore lo ribalta dagli 
 rests-bends = qualcuno che si appoggia
 rests-bends-part = una persona di { $force } nel punto peggiore lo carica al { $times } dell'ammesso
 rests-over = { $support }
-rests-over-part = { $support } porta { $carried }, più del suo limite di { $limit }
+rests-over-part = { $support } porta fino a { $carried }, più del suo limite di { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } porta { $carried } di pietra e fino a { $with_person } con una persona di { $force } (limite { $limit })
+rests-over-person-part = { $support } porta fino a { $carried } di pietra e fino a { $with_person } con una persona di { $force } (limite { $limit })
 none-published = niente per una pietra così sottile
 
 # A stone in a list of stones.

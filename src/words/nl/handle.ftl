@@ -180,9 +180,9 @@ rests-tips-part = een persoon van { $force } op de slechtste rand kantelt het va
 rests-bends = iemand die erop leunt
 rests-bends-part = een persoon van { $force } op de slechtste plaats belast het tot { $times } van wat mag
 rests-over = { $support }
-rests-over-part = { $support } draagt { $carried }, meer dan de grens van { $limit }
+rests-over-part = { $support } draagt tot { $carried }, meer dan de grens van { $limit }
 rests-over-person = { $support } met een persoon
-rests-over-person-part = { $support } draagt { $carried } van de steen en tot { $with_person } met een persoon van { $force } (grens { $limit })
+rests-over-person-part = { $support } draagt tot { $carried } van de steen en tot { $with_person } met een persoon van { $force } (grens { $limit })
 none-published = niets voor steen die zo dun is
 
 # A stone in a list of stones.

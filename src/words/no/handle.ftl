@@ -183,9 +183,9 @@ rests-tips-part = en person på { $force } på den verste kanten tipper den av s
 rests-bends = noen lener seg på den
 rests-bends-part = en person på { $force } på det verste stedet belaster den til { $times } av det tillatte
 rests-over = { $support }
-rests-over-part = { $support } bærer { $carried }, mer enn grensen på { $limit }
+rests-over-part = { $support } bærer inntil { $carried }, mer enn grensen på { $limit }
 rests-over-person = { $support } med en person
-rests-over-person-part = { $support } bærer { $carried } av steinen og inntil { $with_person } med en person på { $force } (grense { $limit })
+rests-over-person-part = { $support } bærer inntil { $carried } av steinen og inntil { $with_person } med en person på { $force } (grense { $limit })
 none-published = ingenting for så tynn stein
 
 # A stone in a list of stones.

@@ -201,9 +201,9 @@ rests-tips-part = osoba o nacisku { $force } na najgorszej krawędzi przechyla b
 rests-bends = ktoś się o niego opiera
 rests-bends-part = osoba o nacisku { $force } w najgorszym miejscu obciąża go do { $times } dopuszczalnego
 rests-over = { $support }
-rests-over-part = { $support } przenosi { $carried }, więcej niż swoją granicę { $limit }
+rests-over-part = { $support } przenosi do { $carried }, więcej niż swoją granicę { $limit }
 rests-over-person = { $support } z osobą
-rests-over-person-part = { $support } przenosi { $carried } z kamienia i do { $with_person } z osobą o nacisku { $force } (granica { $limit })
+rests-over-person-part = { $support } przenosi do { $carried } z kamienia i do { $with_person } z osobą o nacisku { $force } (granica { $limit })
 none-published = nic dla tak cienkiego kamienia
 
 # A stone in a list of stones.

@@ -183,9 +183,9 @@ rests-tips-part = uma pessoa de { $force } no pior bordo vira-o dos apoios
 rests-bends = alguém apoiado nele
 rests-bends-part = uma pessoa de { $force } no pior sítio carrega-o a { $times } do admissível
 rests-over = { $support }
-rests-over-part = { $support } leva { $carried }, mais do que o seu limite de { $limit }
+rests-over-part = { $support } leva até { $carried }, mais do que o seu limite de { $limit }
 rests-over-person = { $support } com uma pessoa
-rests-over-person-part = { $support } leva { $carried } da pedra e até { $with_person } com uma pessoa de { $force } (limite { $limit })
+rests-over-person-part = { $support } leva até { $carried } da pedra e até { $with_person } com uma pessoa de { $force } (limite { $limit })
 none-published = nada para uma pedra tão fina
 
 # A stone in a list of stones.

@@ -190,9 +190,9 @@ rests-tips-part = o persoană de { $force } pe marginea cea mai rea îl răstoar
 rests-bends = cineva rezemat pe el
 rests-bends-part = o persoană de { $force } în locul cel mai rău îl solicită la { $times } din valoarea admisă
 rests-over = { $support }
-rests-over-part = { $support } duce { $carried }, mai mult decât limita de { $limit }
+rests-over-part = { $support } duce până la { $carried }, mai mult decât limita de { $limit }
 rests-over-person = { $support } cu o persoană
-rests-over-person-part = { $support } duce { $carried } din piatră și până la { $with_person } cu o persoană de { $force } (limita { $limit })
+rests-over-person-part = { $support } duce până la { $carried } din piatră și până la { $with_person } cu o persoană de { $force } (limita { $limit })
 none-published = nimic pentru o piatră atât de subțire
 
 # A stone in a list of stones.
