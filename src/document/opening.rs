@@ -49,7 +49,7 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
     }
     blocks.push(Block::Steps(steps(cuts)));
     for piece in cuts.iter().flat_map(|c| scene::freed(plan, c)) {
-        blocks.push(Block::Boxed(free(plan, &piece.name, piece.mass.high)));
+        blocks.push(Block::Boxed(free(plan, piece)));
     }
     blocks
 }

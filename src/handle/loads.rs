@@ -68,6 +68,26 @@ pub struct Free {
     pub after_cut: usize,
     /// Its mass.
     pub mass: MassRange,
+    /// Its largest body at the face; nothing when its boundary cannot be closed.
+    pub region: Option<Region>,
+    /// Whether a flaw along a line runs through it.
+    pub flawed: bool,
+}
+
+/// The largest body of a piece's boundaries at the face, with the holes in it.
+fn largest(rings: &[Vec<Seg>]) -> Option<Region> {
+    let outers = rings.iter().filter_map(|r| Outline::new(r.clone()).ok());
+    let outer = outers.max_by(|a, b| a.area().total_cmp(&b.area()))?;
+    let backwards = |ring: &Vec<Seg>| {
+        let segs = ring.iter().rev().map(Seg::reversed).collect();
+        Outline::new(segs).ok()
+    };
+    let holes = rings.iter().filter_map(backwards);
+    let within = holes.filter(|h| outer.holds(h, 0.0)).collect();
+    Some(Region {
+        outer,
+        holes: within,
+    })
 }
 
 impl Loads {
@@ -100,6 +120,8 @@ impl Loads {
             name: piece.name.clone(),
             after_cut: piece.after_cut,
             mass: piece.mass,
+            region: largest(&piece.outline),
+            flawed: !piece.flaws.is_empty(),
         });
         Self {
             states: after.collect(),

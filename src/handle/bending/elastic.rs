@@ -23,6 +23,8 @@ const BOARD_N_PER_MM2: f64 = 60.0;
 const WALL_N_PER_MM2: f64 = 600.0;
 /// Posts of one support are no farther apart than this part of the stone's length.
 const POSTS: f64 = 16.0;
+/// What spreads across the beam by less than this part of that is taken as one post.
+const NARROW: f64 = 0.25;
 /// Off balance by more than this, mm, the top tips (judgement: rounding of a tape).
 pub(super) const OFF_BALANCE_MM: f64 = 1.0;
 
@@ -232,7 +234,7 @@ fn row(axes: &Axes, rests: &Rests, support: usize, full: f64, apart_mm: f64) -> 
     let number = |part: &Part| ((part.u - first) / stretch).floor().min(stretches - 1.0);
     let groups = springs.chunk_by(|a, b| number(a) == number(b));
     groups
-        .flat_map(|group| pair(group, support, full))
+        .flat_map(|group| pair(group, support, full, apart_mm * NARROW))
         .collect()
 }
 
@@ -244,7 +246,8 @@ struct Part {
     length_mm: f64,
 }
 
-fn pair(group: &[Part], support: usize, full: f64) -> Vec<Foot> {
+/// One stretch: a pair of posts, or one where it spreads no more than `narrow_mm` across the beam.
+fn pair(group: &[Part], support: usize, full: f64, narrow_mm: f64) -> Vec<Foot> {
     let sum = |of: &dyn Fn(&Part) -> f64| group.iter().map(of).sum::<f64>();
     let stiff = sum(&|p| p.stiff);
     let (u, v) = (
@@ -252,12 +255,11 @@ fn pair(group: &[Part], support: usize, full: f64) -> Vec<Foot> {
         sum(&|p| p.stiff * p.v) / stiff,
     );
     let spread = (sum(&|p| p.stiff * (p.v - v).powi(2)) / stiff).sqrt();
-    let sides: &[f64] = if spread > SAME_MM {
-        &[-1.0, 1.0]
+    let (sides, share): (&[f64], f64) = if spread > narrow_mm {
+        (&[-1.0, 1.0], 0.5)
     } else {
-        &[0.0]
+        (&[0.0], 1.0)
     };
-    let share = 1.0 / if spread > SAME_MM { 2.0 } else { 1.0 };
     let foot = |side: &f64| Foot {
         post: Post {
             at_mm: u,

@@ -5,6 +5,11 @@
 //! bends is told by an elastic beam along it on the same supports. The person leans in turn at both ends,
 //! half-way between neighbouring supports and beside each cutout, at the front and at the back.
 
+mod spot;
+
+use spot::Map;
+pub use spot::Spot;
+
 use serde::Serialize;
 
 use super::bend::{Beam, Orientation, Reaction, Worst};
@@ -13,8 +18,8 @@ use super::judged::BendVerdict;
 use super::overhang::PERSON_N;
 use super::rests::Rests;
 use super::strip::BeamProfile;
-use crate::geom::{Point, SAME_MM};
-use crate::handle::loads::Load;
+use crate::geom::{Point, Pose, SAME_MM};
+use crate::handle::loads::{Load, Marks};
 use crate::job::Stone;
 use crate::units::{GRAVITY, Mass};
 
@@ -23,10 +28,16 @@ use crate::units::{GRAVITY, Mass};
 pub struct Leaning {
     /// Where the person leans when the stone is stressed most, slab frame.
     pub at: Point,
+    /// What that place is called.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub spot: Option<Spot>,
     /// Greatest stress along the stone, `MPa`.
     pub stress_mpa: f64,
     /// The cross-section it is in, slab frame.
     pub worst_line: [Point; 2],
+    /// What that cross-section is called, on the person's side.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub worst_spot: Option<Spot>,
     /// How that stands to what is allowed.
     pub verdict: BendVerdict,
     /// The most each support carries, whatever place the person leans at; in the job file's order.
@@ -34,17 +45,24 @@ pub struct Leaning {
     /// A place where the person tips the top.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub tips_at: Option<Point>,
+    /// What that place is called.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tips_spot: Option<Spot>,
 }
 
-/// The worst of all places; `beam` is the top along its length, on boards.
+/// The top, its supports and its names.
+pub(super) struct Set<'a> {
+    pub(super) top: &'a Load,
+    pub(super) rests: &'a Rests,
+    pub(super) marks: &'a Marks,
+    /// Carries the top's frame into the slab's.
+    pub(super) pose: Pose,
+}
+
+/// The worst of all places; `beam` is the top along its length.
 #[must_use]
-pub(super) fn worst(
-    top: &Load,
-    beam: &Beam,
-    rests: &Rests,
-    ways: &Ways,
-    stone: &Stone,
-) -> Option<Leaning> {
+pub(super) fn worst(set: &Set, beam: &Beam, ways: &Ways, stone: &Stone) -> Option<Leaning> {
+    let Set { top, rests, .. } = *set;
     let strip = beam.strip();
     ways.along.as_ref()?;
     let allowed = stone.strength_mpa / stone.safety_factor;
@@ -63,13 +81,24 @@ pub(super) fn worst(
             found = Some((at, held.worst));
         }
     }
-    found.map(|(at, worst)| Leaning {
-        at,
-        stress_mpa: worst.stress_mpa,
-        worst_line: strip.chord_at(worst.at_mm),
-        verdict: BendVerdict::of(worst.stress_mpa, allowed),
-        carried,
-        tips_at,
+    let map = Map::new(set, strip);
+    found.map(|(at, worst)| {
+        let worst_line = strip.chord_at(worst.at_mm);
+        // The side of the cross-section that the person leans at.
+        let near = worst_line
+            .into_iter()
+            .min_by(|a, b| a.distance(at).total_cmp(&b.distance(at)));
+        Leaning {
+            at,
+            spot: map.spot(at),
+            stress_mpa: worst.stress_mpa,
+            worst_line,
+            worst_spot: near.and_then(|near| map.spot(near)),
+            verdict: BendVerdict::of(worst.stress_mpa, allowed),
+            carried,
+            tips_at,
+            tips_spot: tips_at.and_then(|at| map.spot(at)),
+        }
     })
 }
 

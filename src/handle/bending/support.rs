@@ -113,7 +113,15 @@ pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setti
     });
     let stands = standing(&rests.springs, &balance, &lying);
     let leaning = match stands {
-        Standing::Balanced => lean::worst(top, &beams[0], &rests, &ways, &job.stone),
+        Standing::Balanced => {
+            let set = lean::Set {
+                top,
+                rests: &rests,
+                marks,
+                pose,
+            };
+            lean::worst(&set, &beams[0], &ways, &job.stone)
+        }
         Standing::Tips | Standing::NotSupported => None,
     };
     let supports = job.supports.iter().zip(&lying.most).enumerate();

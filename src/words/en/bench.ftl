@@ -124,6 +124,21 @@ bench-bearers-off-each = { $kept } off the line, { $waste } under the waste
 bench-struck = by the struck line { $first } to { $second }: an end of it has gone
 bench-drill = Ø { $bit } at { $marks }, wet, before the disc comes near
 bench-free-heavy = { $name } comes free: up to { $mass }. It lies on its own bearers, level, before the first pass. No hand, foot or knee under it; nobody holds it.
+bench-free-carried = { $name } comes free: up to { $mass }. It lies on its own bearers, level, before the first pass. No hand, foot or knee under it; nobody holds it. { $away }
+bench-away = Then { $people } people { $how ->
+            [flat] carry it flat to two battens on the floor, a fifth of its length in from its ends.
+           *[edge] turn it up on its long side, carry it on edge to two battens at a wall and tie it there.
+        }
+bench-away-more = It takes { $people } people to carry it off, { $how ->
+            [flat] flat
+           *[edge] on edge
+        }, and this job has fewer: get them or an aid, or saw it across where it lies, a bearer on both sides of the line.
+bench-away-aid = Then { $aid ->
+            [trolley] the trolley takes it, on edge and tied,
+            [vacuum] the vacuum lifter takes it, on edge,
+           *[gantry] the hoist takes it, on edge in two slings,
+        } to two battens at a wall; tie it there.
+bench-away-sawn = No team carries it off: saw it across where it lies, a bearer on both sides of the line, or bring an aid.
 bench-free-light = { $name } comes free: up to { $mass }. A bearer under it before the first pass; no hand below.
 bench-free-station = { $name } comes free: up to { $mass }, about station { $station } of the last depth. A bearer under it before the first pass; no hand below.
 bench-measured = edge { $edge }, short or over (0 wanted)
