@@ -1,6 +1,7 @@
 //! Every stone that is lifted, carried or lain down in the course of the job.
 
 use super::smooth::smooth;
+use crate::geom::seg::flattened_ring;
 use crate::geom::{Outline, Point, Region, Seg};
 use crate::job::{Job, Part, Shape, Stone};
 use crate::piece::{Stones, mass_of};
@@ -74,20 +75,27 @@ pub struct Free {
     pub flawed: bool,
 }
 
-/// The largest body of a piece's boundaries at the face, with the holes in it.
+/// The largest body of a piece's boundaries at the face, with the holes in it: outer ones run counter-clockwise,
+/// holes clockwise.
 fn largest(rings: &[Vec<Seg>]) -> Option<Region> {
-    let outers = rings.iter().filter_map(|r| Outline::new(r.clone()).ok());
-    let outer = outers.max_by(|a, b| a.area().total_cmp(&b.area()))?;
-    let backwards = |ring: &Vec<Seg>| {
-        let segs = ring.iter().rev().map(Seg::reversed).collect();
-        Outline::new(segs).ok()
+    let runs_left = |ring: &&Vec<Seg>| {
+        let points = flattened_ring(ring);
+        let next = points.iter().cycle().skip(1);
+        let turns = points.iter().zip(next).map(|(a, b)| a.x * b.y - b.x * a.y);
+        turns.sum::<f64>() > 0.0
     };
-    let holes = rings.iter().filter_map(backwards);
-    let within = holes.filter(|h| outer.holds(h, 0.0)).collect();
-    Some(Region {
-        outer,
-        holes: within,
-    })
+    let (outers, inners): (Vec<_>, Vec<_>) = rings.iter().partition(runs_left);
+    let outers = outers.into_iter();
+    let outers = outers.filter_map(|ring| Outline::new(ring.clone()).ok());
+    let outer = outers.max_by(|a, b| a.area().total_cmp(&b.area()))?;
+    let holes = inners.into_iter().filter_map(|ring| {
+        let segs = ring.iter().rev().map(Seg::reversed).collect();
+        Outline::new(segs)
+            .ok()
+            .filter(|hole| outer.holds(hole, 0.0))
+    });
+    let holes = holes.collect();
+    Some(Region { outer, holes })
 }
 
 impl Loads {

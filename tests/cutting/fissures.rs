@@ -58,7 +58,7 @@ fn a_cut_across_a_fissure_is_told_with_its_number() {
     let said = told(&plan, "fissure-in-waste");
     assert_eq!(said.len(), 1);
     assert!(said[0].contains("(cuts: 1)"), "{}", said[0]);
-    assert!(said[0].contains("under W1 and W2"), "{}", said[0]);
+    assert!(said[0].contains("under W1, W2 "), "{}", said[0]);
 }
 
 #[test]

@@ -13,6 +13,13 @@ const TIP_MM: f64 = 1.0;
 /// Posts that spread less than this across the beam, mm, are one line: nothing there keeps the stone from
 /// tilting (judgement: rounding of a tape).
 const ONE_LINE_MM: f64 = 1.0;
+/// A post that has lifted off keeps this part of its stiffness: far below what any figure shows, and so the sums have
+/// an answer whichever posts hold.
+const LIFTED: f64 = 1e-12;
+/// A post that has lifted off is taken back when the stone sinks on it by more than this, mm: rounding.
+const SLACK_MM: f64 = 1e-9;
+/// So many times all posts that are wrong let go or take hold together, before they do so one by one.
+const ALL_AT_ONCE: usize = 20;
 
 /// A support along the beam.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -101,76 +108,90 @@ impl<'a> Continuous<'a> {
             across_mm,
             deflections,
         };
-        let (mut holds, mut retaken) = (vec![true; count], vec![false; count]);
-        for _ in 0..3 * count {
-            let (forces, sinks) = self.bilateral(&holds, &load)?;
+        let mut holds = vec![true; count];
+        for step in 0..ALL_AT_ONCE + 3 * count {
+            let (forces, sinks) = self.solved(&holds, &load)?;
             let slack = 1e-9 * (load_n + self.beam.weight_n());
-            let pulling = (0..count).filter(|i| holds[*i] && forces[*i] < -slack);
-            let pressed = (0..count).filter(|i| !holds[*i] && !retaken[*i] && sinks[*i] > 0.0);
-            let least = pulling.min_by(|a, b| forces[*a].total_cmp(&forces[*b]));
-            let most = pressed.max_by(|a, b| sinks[*a].total_cmp(&sinks[*b]));
-            match (least, most) {
-                (Some(i), _) => holds[i] = false,
-                (None, Some(i)) => (holds[i], retaken[i]) = (true, true),
-                (None, None) => {
-                    let pairs = self.posts.iter().zip(forces);
-                    let prop = |(post, force_n): (&Post, f64)| Reaction {
-                        at_mm: post.at_mm,
-                        force_n,
-                    };
-                    return Some(pairs.map(prop).collect());
+            let wrong = |i: &usize| {
+                if holds[*i] {
+                    forces[*i] < -slack
+                } else {
+                    sinks[*i] > SLACK_MM
                 }
+            };
+            let wrong: Vec<usize> = (0..count).filter(wrong).collect();
+            if wrong.is_empty() {
+                return self.pushing(&holds, &forces, load_n);
+            }
+            let by = |i: &usize| sinks[*i].abs() * self.posts[*i].stiffness;
+            let worst = wrong.iter().copied().max_by(|a, b| by(a).total_cmp(&by(b)));
+            // Letting go and taking back all at once may run in a circle; one by one it ends.
+            let turned = if step < ALL_AT_ONCE {
+                wrong
+            } else {
+                worst.into_iter().collect()
+            };
+            for i in turned {
+                holds[i] = !holds[i];
             }
         }
         None
     }
 
-    /// Forces of the posts that hold as if they could pull too, 0 for the others, and how far the stone
-    /// sinks at every post, mm. Nothing when they cannot balance the load.
-    fn bilateral(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
-        let held: Vec<usize> = (0..holds.len()).filter(|i| holds[*i]).collect();
-        let n = held.len();
-        if n < 2 {
-            return None;
-        }
+    /// What the posts that hold push up with; nothing when they push more than there is to carry: then the stone
+    /// hangs on the others.
+    fn pushing(&self, holds: &[bool], forces: &[f64], load_n: f64) -> Option<Vec<Reaction>> {
+        let held = self.posts.iter().zip(forces).zip(holds);
+        let props: Vec<Reaction> = held
+            .map(|((post, force), holds)| Reaction {
+                at_mm: post.at_mm,
+                force_n: if *holds { *force } else { 0.0 },
+            })
+            .collect();
+        let carried: f64 = props.iter().map(|p| p.force_n).sum();
+        let whole = self.beam.weight_n() + load_n;
+        ((carried - whole).abs() <= 1e-4 * whole).then_some(props)
+    }
+
+    /// Forces of the posts as if they could pull too, those that do not hold next to nothing, and how far the
+    /// stone sinks at every post, mm.
+    fn solved(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
+        let n = self.posts.len();
         let from = self.posts.first()?.at_mm;
-        let place = |i: usize| self.posts[i].at_mm - from;
-        let flexibility = |i: usize, j: usize| self.flexibility[i * holds.len() + j];
+        let stiffness = |i: usize| self.posts[i].stiffness * if holds[i] { 1.0 } else { LIFTED };
         // Unknown: the forces, then how far the whole stone sinks, tilts along and tilts across.
-        let across = |i: usize| self.posts[i].across_mm;
-        let spread = held.iter().map(|i| across(*i));
-        let [low, high] = spread.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
+        let across = self.posts.iter().map(|p| p.across_mm);
+        let [low, high] = across.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
             [s[0].min(v), s[1].max(v)]
         });
         let rigid = self.balanced(load, from, high - low > ONE_LINE_MM);
-        let moved = |i: usize, k: usize| [1.0, place(i), across(i)][k];
+        let moved = |i: usize, k: usize| {
+            let post = self.posts[i];
+            [1.0, post.at_mm - from, post.across_mm][k]
+        };
         let size = n + rigid.len();
         let mut rows = vec![vec![0.0; size + 1]; size];
-        for (row, i) in held.iter().enumerate() {
-            for (column, j) in held.iter().enumerate() {
-                rows[row][column] = flexibility(*i, *j);
-            }
-            rows[row][row] += 1.0 / self.posts[*i].stiffness;
-            rows[row][size] = load.deflections[*i];
+        for i in 0..n {
+            rows[i][..n].copy_from_slice(&self.flexibility[i * n..(i + 1) * n]);
+            rows[i][i] += 1.0 / stiffness(i);
+            rows[i][size] = load.deflections[i];
             for k in 0..rigid.len() {
-                rows[row][n + k] = -moved(*i, k);
-                rows[n + k][row] = moved(*i, k);
+                rows[i][n + k] = -moved(i, k);
+                rows[n + k][i] = moved(i, k);
             }
         }
         for (k, value) in rigid.iter().enumerate() {
             rows[n + k][size] = *value;
         }
-        let solved = eliminated(rows)?;
-        let mut forces = vec![0.0; holds.len()];
-        for (force, i) in solved.iter().zip(&held) {
-            forces[*i] = *force;
-        }
+        let mut forces = eliminated(rows)?;
+        let whole = forces.split_off(n);
         let sink = |i: usize| {
-            let lifted: f64 = held.iter().map(|j| flexibility(i, *j) * forces[*j]).sum();
-            let whole: f64 = (0..rigid.len()).map(|k| solved[n + k] * moved(i, k)).sum();
-            whole + load.deflections[i] - lifted
+            let row = self.flexibility[i * n..(i + 1) * n].iter();
+            let lifted: f64 = row.zip(&forces).map(|(f, force)| f * force).sum();
+            let sunk = whole.iter().enumerate().map(|(k, w)| w * moved(i, k));
+            sunk.sum::<f64>() + load.deflections[i] - lifted
         };
-        let sinks = (0..holds.len()).map(sink).collect();
+        let sinks = (0..n).map(sink).collect();
         Some((forces, sinks))
     }
 

@@ -9,9 +9,9 @@ use super::axes::Axes;
 use super::bend::{Beam, PlateSection, Reaction};
 use super::continuous::{Continuous, Post};
 use super::plate::unilateral;
-use super::rests::Rests;
+use super::rests::{Footing, Rests};
 use super::strip::BeamProfile;
-use crate::geom::{Point, SAME_MM};
+use crate::geom::{Point, SAME_MM, Vector};
 use crate::handle::loads::Load;
 use crate::job::Stone;
 use crate::units::GRAVITY;
@@ -21,10 +21,14 @@ use crate::units::GRAVITY;
 const BOARD_N_PER_MM2: f64 = 60.0;
 /// The same of a wall: 100 mm of masonry of 4500 `MPa`, 750 mm high (judgement).
 const WALL_N_PER_MM2: f64 = 600.0;
-/// Posts of one support are no farther apart than this part of the stone's length.
-const POSTS: f64 = 16.0;
-/// What spreads across the beam by less than this part of that is taken as one post.
-const NARROW: f64 = 0.25;
+/// A support is taken in stretches no longer than this part of the stone's length.
+const STRETCHES: f64 = 8.0;
+/// A stretch longer by so small a part of it is not parted for that.
+const ROUNDING: f64 = 1e-6;
+/// Posts of neighbouring stretches that are no farther apart, mm, are one.
+const SAME_POST_MM: f64 = 1.0;
+/// Diameters of a pad that have a post at either end.
+const RIM: u8 = 6;
 /// Off balance by more than this, mm, the top tips (judgement: rounding of a tape).
 pub(super) const OFF_BALANCE_MM: f64 = 1.0;
 
@@ -95,7 +99,7 @@ pub(super) struct Ways<'a> {
 impl<'a> Ways<'a> {
     pub(super) fn new(beams: &'a [Beam<'a>; 2], rests: &'a Rests, balance: Point) -> Self {
         let [along, across] = beams;
-        let apart = along.strip().length_mm() / POSTS;
+        let apart = along.strip().length_mm() / STRETCHES;
         let bent = |beam, stiff| Bent::new(beam, rests, stiff, apart, balance);
         let others = [
             bent(along, WALL_N_PER_MM2),
@@ -177,8 +181,9 @@ impl<'a> Bent<'a> {
         balance: Point,
     ) -> Option<Self> {
         let axes = *beam.strip().axes();
-        let mut feet: Vec<Foot> = (0..rests.count)
-            .flat_map(|support| row(&axes, rests, support, full_n_per_mm2, apart_mm))
+        let footings = rests.places.iter();
+        let mut feet: Vec<Foot> = footings
+            .flat_map(|footing| row(&axes, rests, footing, full_n_per_mm2, apart_mm))
             .collect();
         feet.sort_by(|a, b| a.post.at_mm.total_cmp(&b.post.at_mm));
         let posts: Vec<Post> = feet.iter().map(|f| f.post).collect();
@@ -207,67 +212,89 @@ impl<'a> Bent<'a> {
     }
 }
 
-/// One support as posts: equal stretches along the beam, each a pair of posts that have its stiffness, its
-/// middle and its second moment across the beam.
-fn row(axes: &Axes, rests: &Rests, support: usize, full: f64, apart_mm: f64) -> Vec<Foot> {
-    let mut springs: Vec<Part> = rests
-        .of(support)
-        .filter_map(|k| rests.springs.get(k).zip(rests.lengths.get(k)))
+/// One support as posts. A line is cut into equal stretches, each with posts at its ends and its middle that have its
+/// stiffness and its moments (Simpson's weights); a pad has half of it in its middle and half on its rim. So the posts reach as
+/// far as the support does.
+fn row(axes: &Axes, rests: &Rests, footing: &Footing, full: f64, apart_mm: f64) -> Vec<Foot> {
+    let springs = rests.of(footing.support);
+    let springs = springs.filter_map(|k| rests.springs.get(k).zip(rests.lengths.get(k)));
+    let parts: Vec<Part> = springs
         .filter(|(spring, _)| spring.stiffness > 0.0)
-        .map(|(spring, length_mm)| {
-            let (u, v) = axes.seen(spring.at);
-            Part {
-                u,
-                v,
-                stiff: spring.stiffness,
-                length_mm: *length_mm,
-            }
+        .map(|(spring, length_mm)| Part {
+            at: spring.at,
+            stiff: spring.stiffness,
+            length_mm: *length_mm,
         })
         .collect();
-    springs.sort_by(|a, b| a.u.total_cmp(&b.u));
-    let (Some(first), Some(last)) = (springs.first(), springs.last()) else {
-        return Vec::new();
+    let foot = |part: &Part| {
+        let (at_mm, across_mm) = axes.seen(part.at);
+        Foot {
+            post: Post {
+                at_mm,
+                across_mm,
+                stiffness: part.stiff * full,
+            },
+            support: footing.support,
+            length_mm: part.length_mm,
+        }
     };
-    let (first, length) = (first.u, last.u - first.u);
-    let stretches = (length / apart_mm).ceil().max(1.0);
-    let stretch = (length / stretches).max(SAME_MM);
-    let number = |part: &Part| ((part.u - first) / stretch).floor().min(stretches - 1.0);
-    let groups = springs.chunk_by(|a, b| number(a) == number(b));
-    groups
-        .flat_map(|group| pair(group, support, full, apart_mm * NARROW))
-        .collect()
+    let [from, to] = footing.ends;
+    if footing.radius_mm > 0.0 {
+        let ways = (0..RIM).map(|k| f64::from(k) * std::f64::consts::PI / f64::from(RIM));
+        let shares = [0.25, 0.5, 0.25].map(|share| share / f64::from(RIM));
+        let rim = ways.flat_map(|turn| spread(&parts, Vector::at_angle(turn), 2.0, shares));
+        return rim.map(|part| foot(&part)).collect();
+    }
+    let along = (to - from).unit();
+    let length = from.distance(to);
+    let stretch = (length / (length / apart_mm - ROUNDING).ceil().max(1.0)).max(SAME_MM);
+    let number = |part: &Part| ((part.at - from).dot(along) / stretch).floor();
+    let stretches = parts.chunk_by(|a, b| number(a) == number(b));
+    let posts = stretches.flat_map(|parts| {
+        spread(
+            parts,
+            along,
+            3.0_f64.sqrt(),
+            [1.0, 4.0, 1.0].map(|w| w / 6.0),
+        )
+    });
+    let mut feet: Vec<Foot> = posts.map(|part| foot(&part)).collect();
+    feet.dedup_by(|next, kept| {
+        let (a, b) = (next.post, kept.post);
+        let same = (a.at_mm - b.at_mm).hypot(a.across_mm - b.across_mm) <= SAME_POST_MM;
+        if same {
+            kept.post.stiffness += a.stiffness;
+            kept.length_mm += next.length_mm;
+        }
+        same
+    });
+    feet
 }
 
-/// A spring as the beam sees it.
+/// A part of a support.
 struct Part {
-    u: f64,
-    v: f64,
+    at: Point,
     stiff: f64,
     length_mm: f64,
 }
 
-/// One stretch: a pair of posts, or one where it spreads no more than `narrow_mm` across the beam.
-fn pair(group: &[Part], support: usize, full: f64, narrow_mm: f64) -> Vec<Foot> {
-    let sum = |of: &dyn Fn(&Part) -> f64| group.iter().map(of).sum::<f64>();
-    let stiff = sum(&|p| p.stiff);
-    let (u, v) = (
-        sum(&|p| p.stiff * p.u) / stiff,
-        sum(&|p| p.stiff * p.v) / stiff,
-    );
-    let spread = (sum(&|p| p.stiff * (p.v - v).powi(2)) / stiff).sqrt();
-    let (sides, share): (&[f64], f64) = if spread > narrow_mm {
-        (&[-1.0, 1.0], 0.5)
-    } else {
-        (&[0.0], 1.0)
+/// Three parts in place of many: at their middle and `reach` times their spread on either side of it.
+fn spread(parts: &[Part], along: Vector, reach: f64, shares: [f64; 3]) -> [Part; 3] {
+    let sum = |of: &dyn Fn(&Part) -> f64| parts.iter().map(of).sum::<f64>();
+    let stiff = sum(&|p| p.stiff).max(f64::MIN_POSITIVE);
+    let first = parts.first().map_or(Point::ORIGIN, |p| p.at);
+    let mean = parts.iter().fold(Vector::default(), |sum, p| {
+        sum + (p.at - first) * (p.stiff / stiff)
+    });
+    let middle = first + mean;
+    let away = sum(&|p| p.stiff * (p.at - middle).dot(along).powi(2)) / stiff;
+    let out = along * (reach * away.sqrt());
+    let length = sum(&|p| p.length_mm);
+    let part = |side: f64, share: f64| Part {
+        at: middle + out * side,
+        stiff: stiff * share,
+        length_mm: length * share,
     };
-    let foot = |side: &f64| Foot {
-        post: Post {
-            at_mm: u,
-            across_mm: v + side * spread,
-            stiffness: share * stiff * full,
-        },
-        support,
-        length_mm: share * sum(&|p| p.length_mm),
-    };
-    sides.iter().map(foot).collect()
+    let [low, mid, high] = shares;
+    [part(-1.0, low), part(0.0, mid), part(1.0, high)]
 }

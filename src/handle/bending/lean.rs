@@ -8,6 +8,7 @@
 mod spot;
 
 use spot::Map;
+pub(super) use spot::Set;
 pub use spot::Spot;
 
 use serde::Serialize;
@@ -18,8 +19,8 @@ use super::judged::BendVerdict;
 use super::overhang::PERSON_N;
 use super::rests::Rests;
 use super::strip::BeamProfile;
-use crate::geom::{Point, Pose, SAME_MM};
-use crate::handle::loads::{Load, Marks};
+use crate::geom::{Point, SAME_MM};
+use crate::handle::loads::Load;
 use crate::job::Stone;
 use crate::units::{GRAVITY, Mass};
 
@@ -48,15 +49,6 @@ pub struct Leaning {
     /// What that place is called.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub tips_spot: Option<Spot>,
-}
-
-/// The top, its supports and its names.
-pub(super) struct Set<'a> {
-    pub(super) top: &'a Load,
-    pub(super) rests: &'a Rests,
-    pub(super) marks: &'a Marks,
-    /// Carries the top's frame into the slab's.
-    pub(super) pose: Pose,
 }
 
 /// The worst of all places; `beam` is the top along its length.

@@ -95,24 +95,26 @@ fn person() -> Value {
 
 /// A support over its limit: by the stone alone a stop; with a person by how far.
 fn overloaded(bearing: &Bearing) -> Option<Fault> {
-    let mut values = vec![
-        ("support", Value::name(bearing.what.clone())),
-        ("carried", Value::mass(bearing.share.mass()).up()),
-    ];
+    let support = ("support", Value::name(bearing.what.clone()));
     match bearing.verdict {
         BearingVerdict::Over { limit } => {
-            values.push(("limit", Value::mass(limit).down()));
+            let values = vec![
+                support,
+                ("carried", Value::mass(bearing.share.mass()).up()),
+                ("limit", Value::mass(limit).down()),
+            ];
             Some(Fault {
                 grade: Grade::Stop,
                 message: Message::new("rests-over", values),
             })
         }
         BearingVerdict::Within { limit } if bearing.with_person > limit => {
-            values.extend([
+            let values = vec![
+                support,
                 ("with_person", Value::mass(bearing.with_person).up()),
                 ("limit", Value::mass(limit).down()),
                 ("force", person()),
-            ]);
+            ];
             let far = bearing.with_person.kg() > WITH_PERSON * limit.kg();
             Some(Fault {
                 grade: if far { Grade::Stop } else { Grade::Open },

@@ -189,7 +189,7 @@ lean-over = über der Stütze { $support }
 rests-over = { $support }
 rests-over-part = { $support } trägt bis zu { $carried }, mehr als die Grenze von { $limit }
 rests-over-person = { $support } mit einer Person
-rests-over-person-part = { $support } trägt bis zu { $carried } vom Stein und bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
+rests-over-person-part = { $support } trägt bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
 none-published = nichts für so dünnen Stein
 
 # A stone in a list of stones.

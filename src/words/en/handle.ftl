@@ -192,7 +192,7 @@ lean-over = over support { $support }
 rests-over = { $support }
 rests-over-part = { $support } carries up to { $carried }, more than its limit of { $limit }
 rests-over-person = { $support } with a person
-rests-over-person-part = { $support } carries up to { $carried } of the stone and up to { $with_person } with a person of { $force } (limit { $limit })
+rests-over-person-part = { $support } carries up to { $with_person } with a person of { $force } (limit { $limit })
 none-published = nothing for stone so thin
 
 # A stone in a list of stones.

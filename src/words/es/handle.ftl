@@ -192,7 +192,7 @@ lean-over = sobre el apoyo { $support }
 rests-over = { $support }
 rests-over-part = { $support } carga hasta { $carried }, más que su límite de { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } carga hasta { $carried } de la piedra y hasta { $with_person } con una persona de { $force } (límite { $limit })
+rests-over-person-part = { $support } carga hasta { $with_person } con una persona de { $force } (límite { $limit })
 none-published = nada para una piedra tan delgada
 
 # A stone in a list of stones.

@@ -192,7 +192,7 @@ lean-over = au-dessus de l'appui { $support }
 rests-over = { $support }
 rests-over-part = { $support } porte jusqu'à { $carried }, plus que sa limite de { $limit }
 rests-over-person = { $support } avec une personne
-rests-over-person-part = { $support } porte jusqu'à { $carried } de pierre et jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
+rests-over-person-part = { $support } porte jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
 none-published = rien pour une pierre aussi mince
 
 # A stone in a list of stones.

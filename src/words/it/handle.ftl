@@ -192,7 +192,7 @@ lean-over = sopra l'appoggio { $support }
 rests-over = { $support }
 rests-over-part = { $support } porta fino a { $carried }, più del suo limite di { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } porta fino a { $carried } di pietra e fino a { $with_person } con una persona di { $force } (limite { $limit })
+rests-over-person-part = { $support } porta fino a { $with_person } con una persona di { $force } (limite { $limit })
 none-published = niente per una pietra così sottile
 
 # A stone in a list of stones.

@@ -189,7 +189,7 @@ lean-over = boven steun { $support }
 rests-over = { $support }
 rests-over-part = { $support } draagt tot { $carried }, meer dan de grens van { $limit }
 rests-over-person = { $support } met een persoon
-rests-over-person-part = { $support } draagt tot { $carried } van de steen en tot { $with_person } met een persoon van { $force } (grens { $limit })
+rests-over-person-part = { $support } draagt tot { $with_person } met een persoon van { $force } (grens { $limit })
 none-published = niets voor steen die zo dun is
 
 # A stone in a list of stones.

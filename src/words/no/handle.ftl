@@ -192,7 +192,7 @@ lean-over = over støtten { $support }
 rests-over = { $support }
 rests-over-part = { $support } bærer inntil { $carried }, mer enn grensen på { $limit }
 rests-over-person = { $support } med en person
-rests-over-person-part = { $support } bærer inntil { $carried } av steinen og inntil { $with_person } med en person på { $force } (grense { $limit })
+rests-over-person-part = { $support } bærer inntil { $with_person } med en person på { $force } (grense { $limit })
 none-published = ingenting for så tynn stein
 
 # A stone in a list of stones.

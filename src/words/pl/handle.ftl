@@ -210,7 +210,7 @@ lean-over = nad podporą { $support }
 rests-over = { $support }
 rests-over-part = { $support } przenosi do { $carried }, więcej niż swoją granicę { $limit }
 rests-over-person = { $support } z osobą
-rests-over-person-part = { $support } przenosi do { $carried } z kamienia i do { $with_person } z osobą o nacisku { $force } (granica { $limit })
+rests-over-person-part = { $support } przenosi do { $with_person } z osobą o nacisku { $force } (granica { $limit })
 none-published = nic dla tak cienkiego kamienia
 
 # A stone in a list of stones.

@@ -192,7 +192,7 @@ lean-over = sobre o apoio { $support }
 rests-over = { $support }
 rests-over-part = { $support } leva até { $carried }, mais do que o seu limite de { $limit }
 rests-over-person = { $support } com uma pessoa
-rests-over-person-part = { $support } leva até { $carried } da pedra e até { $with_person } com uma pessoa de { $force } (limite { $limit })
+rests-over-person-part = { $support } leva até { $with_person } com uma pessoa de { $force } (limite { $limit })
 none-published = nada para uma pedra tão fina
 
 # A stone in a list of stones.

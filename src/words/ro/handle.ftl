@@ -199,7 +199,7 @@ lean-over = deasupra suportului { $support }
 rests-over = { $support }
 rests-over-part = { $support } duce până la { $carried }, mai mult decât limita de { $limit }
 rests-over-person = { $support } cu o persoană
-rests-over-person-part = { $support } duce până la { $carried } din piatră și până la { $with_person } cu o persoană de { $force } (limita { $limit })
+rests-over-person-part = { $support } duce până la { $with_person } cu o persoană de { $force } (limita { $limit })
 none-published = nimic pentru o piatră atât de subțire
 
 # A stone in a list of stones.

@@ -2,12 +2,11 @@
 
 use serde::Serialize;
 
-use super::Set;
 use crate::geom::{Outline, Point, Pose, Region, SAME_MM, Seg};
 use crate::handle::bending::rail::{RailPlace, TOUCH_MM, WIDEST_RAIL_MM, side_of_top};
 use crate::handle::bending::rests::{Footing, Rests};
 use crate::handle::bending::strip::BeamProfile;
-use crate::handle::loads::Marks;
+use crate::handle::loads::{Load, Marks};
 
 /// A place on the top.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -21,6 +20,15 @@ pub enum Spot {
     Between([usize; 2]),
     /// Over a support, by its number from 1 on.
     Over(usize),
+}
+
+/// The top, its supports and its names.
+pub(in crate::handle::bending) struct Set<'a> {
+    pub(in crate::handle::bending) top: &'a Load,
+    pub(in crate::handle::bending) rests: &'a Rests,
+    pub(in crate::handle::bending) marks: &'a Marks,
+    /// Carries the top's frame into the slab's.
+    pub(in crate::handle::bending) pose: Pose,
 }
 
 /// What places are told from.
