@@ -1,9 +1,12 @@
 //! The stone after each cut: what is left, what came free, and where every square millimetre went.
 
 mod finding;
+mod fissure;
 
 pub use finding::findings;
 pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
+pub use fissure::Crossing;
+pub(crate) use fissure::FISSURE;
 
 use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 use serde::Serialize;
@@ -42,6 +45,8 @@ pub struct Piece {
     pub balance: Point,
     /// A large rectangle that can still be had from it.
     pub best_rectangle: Option<BestRectangle>,
+    /// The flaws along a line that run through it, by their places in the job file from 0 on.
+    pub flaws: Vec<usize>,
 }
 
 /// What frees a piece.
@@ -112,6 +117,8 @@ pub struct Stones {
     /// The kept stone after each cut, as in `remaining` but without waste that still hangs on to it
     /// lower down.
     pub states: Vec<Region>,
+    /// Cuts that cross flaws along a line.
+    pub crossings: Vec<Crossing>,
     /// Where the area went.
     pub balance_sheet: BalanceSheet,
 }
@@ -150,6 +157,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         kerf_mm2: 0.0,
         pieces: Vec::new(),
         whole: Vec::new(),
+        crossings: Vec::new(),
     };
     let (mut remaining, mut states) = (Vec::new(), Vec::new());
     for i in 0..cuts.len() {
@@ -187,6 +195,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
         under: yard.under.kept,
         unfreed,
         states,
+        crossings: yard.crossings,
         balance_sheet,
     }
 }
@@ -203,6 +212,7 @@ struct Yard<'a> {
     kerf_mm2: f64,
     pieces: Vec<Piece>,
     whole: Vec<Vec<Outline>>,
+    crossings: Vec<Crossing>,
 }
 
 impl Yard<'_> {
@@ -216,6 +226,10 @@ impl Yard<'_> {
     ) -> Vec<String> {
         let mut whole = std::mem::take(&mut self.hanging);
         whole.insert(0, self.kept.clone());
+        let flaws = &self.job.slab.flaws;
+        let met = fissure::crossed(flaws, &whole, slots, number);
+        self.crossings
+            .extend(met.into_iter().filter(|_| freed == Freed::Saw));
         let parts = boolean::difference(&whole, slots);
         // The kerf is what the parts have lost, so that the balance closes whatever the slots' own areas
         // have lost by rounding.
@@ -236,7 +250,10 @@ impl Yard<'_> {
         let mut names = Vec::new();
         for parts in self.under.together(free) {
             let count = self.pieces.len() + 1;
-            let piece = piece(&self.job.stone, &parts, count, number, freed);
+            let piece = Piece {
+                flaws: fissure::through(flaws, &parts),
+                ..piece(&self.job.stone, &parts, count, number, freed)
+            };
             names.push(piece.name.clone());
             self.pieces.push(piece);
             let whole = parts.into_iter().filter(|p| p.holes.is_empty());
@@ -347,6 +364,7 @@ fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed
         mass: mass_of(stone, area_mm2),
         balance,
         best_rectangle: None,
+        flaws: Vec::new(),
     }
 }
 

@@ -17,14 +17,14 @@ mod replay;
 
 use std::sync::OnceLock;
 
-use kerfwright::cut::Cut;
+use kerfwright::cut::{Cut, SetOut};
 use kerfwright::document::block::{Block, Document};
 use kerfwright::document::figure::Thing;
 use kerfwright::document::{Annex, document};
 use kerfwright::geom::{Point, Vector};
 use kerfwright::job::{DustMethod, Power, read};
 use kerfwright::plan::Plan;
-use kerfwright::render::text;
+use kerfwright::render::{json, text};
 use kerfwright::words::{Message, Value, Writer};
 
 use job_texts::jobs;
@@ -164,6 +164,39 @@ fn the_helper_stands_in_no_line_and_under_no_waste() {
         }
     }
     assert!(placed > 100, "only {placed} cuts with a place");
+    assert!(faults.is_empty(), "{faults:#?}");
+}
+
+/// The places are in the plan, for whoever reads it as data, and the pages show no others.
+#[test]
+fn the_plan_carries_where_people_stand() {
+    let mut faults = Vec::new();
+    for (name, plan) in plans() {
+        let document = document(plan, Annex::Without);
+        let drawn: Vec<Point> = places(&document).into_iter().map(|(at, _)| at).collect();
+        let planned: Vec<Point> = plan.stands.helper.iter().map(|s| s.at).collect();
+        if !drawn.is_empty() && drawn != planned || turning(&document) != plan.stands.turning {
+            faults.push(format!("{name}: {drawn:?} for {planned:?}"));
+        }
+        let data: serde_json::Value = serde_json::from_str(&json::plan(plan)).unwrap();
+        let listed = |key: &str| data["stands"][key].as_array().map_or(0, Vec::len);
+        let guided = plan
+            .cuts
+            .iter()
+            .filter(|c| matches!(c.set_out, SetOut::Guide(_)));
+        if listed("helper") != planned.len() || listed("sawyer") != guided.count() {
+            faults.push(format!("{name}: {}", data["stands"]));
+        }
+        for sawyer in &plan.stands.sawyer {
+            // Outside the stone, looking at it.
+            let slab = plan.slab.outline.bounds();
+            let ahead = sawyer.at + sawyer.facing * 400.0;
+            let within = |p: Point| p.y > slab.min.y && p.y < slab.max.y;
+            if within(sawyer.at) || !within(ahead) {
+                faults.push(format!("{name}, cut {}: {:?}", sawyer.cut, sawyer.at));
+            }
+        }
+    }
     assert!(faults.is_empty(), "{faults:#?}");
 }
 

@@ -296,7 +296,7 @@ fn freed(plan: &Plan, cuts: &[&Cut], cut: &Cut) -> Vec<Block> {
                     ("mass", Value::mass(piece.mass.high).up()),
                 ],
             ),
-            _ => free(plan, &piece.name, piece.mass.high),
+            _ => free(plan, piece),
         }
     });
     told.map(Block::Boxed).collect()

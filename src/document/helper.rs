@@ -5,11 +5,10 @@ use super::dust;
 use super::figure::{Figure, Lettering, Shape, Thing};
 use super::say::{plain, say, value};
 use super::scene;
-use super::stand::{HALF_STRIP_MM, Stand, stands};
-use super::straight::Stand as Sawyer;
 use crate::cut::{Cut, CutKind, SetOut};
 use crate::geom::seg::ring;
 use crate::geom::{Bounds, Point, Vector};
+use crate::handle::people::HALF_STRIP_MM;
 use crate::job::{DustMethod, Power};
 use crate::plan::Plan;
 use crate::words::{Message, Value};
@@ -28,9 +27,8 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     };
     let mut blocks = emergency(plan);
     blocks.push(Block::Title(Vec::new(), plain(title)));
-    let (stands, turning) = stands(plan);
-    let ticks = Block::Ticks(place(plan, &stands, &turning));
-    blocks.push(match figure(plan, &stands) {
+    let ticks = Block::Ticks(place(plan));
+    blocks.push(match figure(plan) {
         Some(figure) => Block::Beside(50, vec![Block::Figure(Box::new(figure))], vec![ticks]),
         None => ticks,
     });
@@ -72,15 +70,15 @@ pub(super) fn emergency(plan: &Plan) -> Vec<Block> {
     ]
 }
 
-fn place(plan: &Plan, stands: &[Stand], turning: &[usize]) -> Vec<Tick> {
-    let handling = &plan.handling;
+fn place(plan: &Plan) -> Vec<Tick> {
+    let (stands, handling) = (&plan.stands, &plan.handling);
     let falls = handling.moving.falls.iter().map(|f| f.shadow_mm);
     let mut ticks = Vec::new();
-    if !stands.is_empty() {
+    if !stands.helper.is_empty() {
         ticks.push(Tick::new(plain("helper-place-stay")));
     }
-    if !turning.is_empty() {
-        let cuts = [("cuts", numbers(turning))];
+    if !stands.turning.is_empty() {
+        let cuts = [("cuts", numbers(&stands.turning))];
         ticks.push(Tick::new(say("helper-place-turns", cuts)));
     }
     ticks.push(Tick::new(say(
@@ -142,7 +140,8 @@ pub(super) fn shut_off(plan: &Plan) -> Message {
 
 /// The place seen from above: the sawyer at the first cut along a guide, the helper's places, and beyond the ends
 /// of every straight cut the strip in line with the disc.
-fn figure(plan: &Plan, stands: &[Stand]) -> Option<Figure> {
+fn figure(plan: &Plan) -> Option<Figure> {
+    let stands = &plan.stands.helper;
     let own = plan.cuts.iter().filter(|c| c.cutout.is_none());
     let along_guide = |cut: &Cut| match &cut.set_out {
         SetOut::Guide(set_out) if cut.kind == CutKind::Straight => Some((*set_out).clone()),
@@ -152,13 +151,10 @@ fn figure(plan: &Plan, stands: &[Stand]) -> Option<Figure> {
     let first = straight.first();
     let number = first.map(|(cut, _)| *cut).or(plan.cuts.first())?.number;
     let strips: Vec<_> = straight.iter().flat_map(|(_, s)| strips(s.sawn)).collect();
-    let sawyer = first.map(|(cut, set_out)| Sawyer::of(plan, cut, set_out));
+    let sawyer = first.and_then(|(cut, _)| plan.stands.sawyer_at(cut.number));
     let slab = scene::slab_bounds(plan);
     let shown = strips.iter().flatten().copied();
-    let people = stands
-        .iter()
-        .map(|s| s.at)
-        .chain(sawyer.iter().map(|s| s.at));
+    let people = stands.iter().map(|s| s.at).chain(sawyer.map(|s| s.at));
     let shown = Bounds::around(shown.chain(people).chain([slab.min, slab.max]));
     let alt = say("helper-place-drawing", [("cut", number.into())]);
     let mut figure = Figure::new(alt, scene::grown(shown, 100.0));

@@ -35,7 +35,6 @@ mod repair;
 mod say;
 mod scene;
 pub mod sign;
-mod stand;
 mod stop;
 mod straight;
 mod supports;

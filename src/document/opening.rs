@@ -7,7 +7,7 @@ use super::figure::{Figure, Lettering, Side, Stroke, Thing};
 use super::mark::{self, Marked};
 use super::say::{cell, name, names, plain, say, value};
 use super::scene;
-use super::straight::{depths, free};
+use super::straight::{depths, free, light};
 use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::rail::RailVerdict;
@@ -58,12 +58,12 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
     blocks.push(Block::Steps(steps(cuts)));
     let (pieces, slivers) = freed(plan, cuts);
     for piece in pieces {
-        blocks.push(Block::Boxed(free(plan, &piece.name, piece.mass.high)));
+        blocks.push(Block::Boxed(free(plan, piece)));
     }
     if let [first, .., last] = &slivers[..] {
         let most = slivers.iter().map(|p| p.mass.high.kg()).fold(0.0, f64::max);
         let named = format!("{}–{}", first.name, last.name);
-        blocks.push(Block::Boxed(free(plan, &named, Mass::from_kg(most))));
+        blocks.push(Block::Boxed(light(&named, Mass::from_kg(most))));
     }
     blocks
 }

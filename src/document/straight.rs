@@ -10,15 +10,18 @@ use super::say::{name, plain, say, value};
 use super::scene;
 use crate::cut::{Cut, CutKind, SetOut, StraightSetOut};
 use crate::geom::seg::ring;
-use crate::geom::{Line, Point, Vector};
+use crate::geom::{Line, Point};
 use crate::handle::bench::Lies;
+use crate::handle::bend::Orientation;
+use crate::handle::waste::Leaves;
+use crate::job::Aid;
+use crate::piece::Piece;
 use crate::plan::Plan;
+use crate::units::Mass;
 use crate::words::{Message, Value};
 
 /// How wide a guide is drawn, mm (judgement: a common rail).
 const GUIDE_MM: f64 = 80.0;
-/// How far outside the stone the sawyer is drawn, mm (judgement).
-const OFF_STONE_MM: f64 = 230.0;
 
 /// A straight cut with the holes drilled before it; `late` when other pages come between it and the card
 /// above.
@@ -26,17 +29,14 @@ pub(super) fn card(plan: &Plan, cut: &Cut, holes: &[&Cut], late: bool) -> Block 
     let SetOut::Guide(set_out) = &cut.set_out else {
         return Block::Text(plain("bench-straight-title"));
     };
-    let stand = Stand::of(plan, cut, set_out);
-    let left = vec![Block::Figure(Box::new(figure(plan, cut, set_out, &stand)))];
+    let left = vec![Block::Figure(Box::new(figure(plan, cut, set_out)))];
     let drawn = dimensions(plan, cut, set_out).len() == 2;
     let right = vec![Block::Facts(facts::facts(plan, cut, holes, drawn))];
     let mut blocks = vec![
         Block::Beside(66, left, right),
         Block::Run(plain("bench-depths"), depths(cut)),
     ];
-    blocks.extend(
-        scene::freed(plan, cut).map(|piece| Block::Boxed(free(plan, &piece.name, piece.mass.high))),
-    );
+    blocks.extend(scene::freed(plan, cut).map(|piece| Block::Boxed(free(plan, piece))));
     blocks.push(Block::Blanks(measured(cut)));
     blocks.splice(0..0, moved(plan, cut));
     if late {
@@ -82,20 +82,59 @@ fn title(plan: &Plan, cut: &Cut) -> Message {
     )
 }
 
-/// What comes free, how heavy, and on what it lies.
-pub(super) fn free(plan: &Plan, piece: &str, mass: crate::units::Mass) -> Message {
-    let id = if mass.kg() > plan.kit.waste_piece.kg() {
-        "bench-free-heavy"
+/// What comes free, how heavy, on what it lies, and how it leaves the bench when one person cannot carry it.
+pub(super) fn free(plan: &Plan, piece: &Piece) -> Message {
+    let waste = plan.handling.waste.iter().find(|w| w.name == piece.name);
+    let args = [
+        ("name", name(&piece.name)),
+        ("mass", Value::mass(piece.mass.high).up()),
+    ];
+    if let Some(leaves) = waste.and_then(|w| w.leaves) {
+        let [piece, mass] = args;
+        let away = ("away", away_from_bench(leaves));
+        return say("bench-free-carried", [piece, mass, away]);
+    }
+    if piece.mass.high.kg() > plan.kit.waste_piece.kg() {
+        say("bench-free-heavy", args)
     } else {
-        "bench-free-light"
+        light(&piece.name, piece.mass.high)
+    }
+}
+
+/// What comes free and may be taken away by anyone.
+pub(super) fn light(named: &str, mass: Mass) -> Message {
+    let args = [("name", name(named)), ("mass", Value::mass(mass).up())];
+    say("bench-free-light", args)
+}
+
+fn away_from_bench(leaves: Leaves) -> Value {
+    let by = |id: &'static str, people: usize, orientation: Orientation| {
+        let flat = match orientation {
+            Orientation::Flat => "flat",
+            Orientation::OnEdge => "edge",
+        };
+        let args = [("people", people.into()), ("how", Value::Case(flat))];
+        value(id, args)
     };
-    say(
-        id,
-        [
-            ("name", Value::name(piece)),
-            ("mass", Value::mass(mass).up()),
-        ],
-    )
+    match leaves {
+        Leaves::InHands {
+            people,
+            orientation,
+        } => by("bench-away", people, orientation),
+        Leaves::WantsMore {
+            people,
+            orientation,
+        } => by("bench-away-more", people, orientation),
+        Leaves::WithAid(aid) => {
+            let aid = match aid {
+                Aid::None | Aid::Trolley => "trolley",
+                Aid::VacuumLifter => "vacuum",
+                Aid::Gantry => "gantry",
+            };
+            value("bench-away-aid", [("aid", Value::Case(aid))])
+        }
+        Leaves::SawnAcross => value("bench-away-sawn", []),
+    }
 }
 
 fn measured(cut: &Cut) -> Vec<Message> {
@@ -105,56 +144,7 @@ fn measured(cut: &Cut) -> Vec<Message> {
     ]
 }
 
-/// Where the sawyer stands, and whether the drawing is turned half round for that.
-pub(super) struct Stand {
-    pub(super) at: Point,
-    pub(super) facing: Vector,
-    turned: bool,
-}
-
-impl Stand {
-    /// Beside the line on the kept side, outside the stone: behind the start of a cut that runs up the
-    /// drawing, below or above a cut that runs along it.
-    pub(super) fn of(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Self {
-        let bounds = scene::slab_bounds(plan);
-        let [from, to] = set_out.sawn;
-        let along = (to - from).unit();
-        let kept = if plan.top.balance.x.is_finite() {
-            along.left() * (plan.top.balance - from).dot(along.left()).signum()
-        } else {
-            along.left()
-        };
-        let middle = from.midpoint(to);
-        if along.x.abs() > along.y.abs() {
-            let below = kept.y < 0.0;
-            let y = if below {
-                bounds.min.y - OFF_STONE_MM
-            } else {
-                bounds.max.y + OFF_STONE_MM
-            };
-            let x = from.x + along.x.signum() * (cut.length * 0.3).min(600.0);
-            let facing = Vector::new(0.0, if below { 1.0 } else { -1.0 });
-            return Self {
-                at: Point::new(x, y),
-                facing,
-                turned: !below,
-            };
-        }
-        let turned = from.y > to.y;
-        let y = if turned {
-            bounds.max.y + OFF_STONE_MM
-        } else {
-            bounds.min.y - OFF_STONE_MM
-        };
-        Self {
-            at: Point::new(middle.x + kept.x * 450.0, y),
-            facing: Vector::new(0.0, if turned { -1.0 } else { 1.0 }),
-            turned,
-        }
-    }
-}
-
-fn figure(plan: &Plan, cut: &Cut, set_out: &StraightSetOut, stand: &Stand) -> Figure {
+fn figure(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Figure {
     let alt = say(
         "bench-straight-alt",
         [
@@ -166,10 +156,14 @@ fn figure(plan: &Plan, cut: &Cut, set_out: &StraightSetOut, stand: &Stand) -> Fi
         ],
     );
     let mut frame = scene::slab_bounds(plan);
-    frame.min.y = frame.min.y.min(stand.at.y - 110.0);
-    frame.max.y = frame.max.y.max(stand.at.y + 110.0);
+    let sawyer = plan.stands.sawyer_at(cut.number);
+    if let Some(sawyer) = sawyer {
+        frame.min.y = frame.min.y.min(sawyer.at.y - 110.0);
+        frame.max.y = frame.max.y.max(sawyer.at.y + 110.0);
+    }
     let mut figure = Figure::new(alt, frame);
-    figure.turned = stand.turned;
+    // The way up in which the sawyer sees it.
+    figure.turned = sawyer.is_some_and(|s| s.facing.y < 0.0);
     figure.extend(scene::stage(plan, cut.number));
     figure.extend(bearers(plan, cut, set_out));
     figure.extend(scene::kerf(cut));
@@ -188,11 +182,7 @@ fn figure(plan: &Plan, cut: &Cut, set_out: &StraightSetOut, stand: &Stand) -> Fi
     }
     figure.extend(dimensions(plan, cut, set_out));
     figure.extend(scene::corner_names(plan));
-    figure.add(Thing::PersonAbove(
-        stand.at,
-        stand.facing,
-        value("bench-you", []),
-    ));
+    figure.extend(sawyer.map(|s| Thing::PersonAbove(s.at, s.facing, value("bench-you", []))));
     figure.extend(scene::waste_names(scene::freed(plan, cut)));
     figure.extend(scene::freed(plan, cut).map(|piece| away(piece.balance, set_out)));
     figure.add(scene::keep(plan, plan.top.balance));

@@ -48,7 +48,9 @@ pub fn assess(job: &Job, loads: &Loads, pose: Pose) -> (Handling, Findings) {
     };
     let team_limit = handling.top.lift.team_limit;
     let waste = loads.waste.iter();
-    handling.waste = waste.map(|free| Waste::of(free, team_limit)).collect();
+    handling.waste = waste
+        .map(|free| Waste::of(free, team_limit, job, &handling.guideline))
+        .collect();
     handling.sources = sources(&handling, job);
     let mut findings = finding::findings(job, &loads.top, &handling);
     findings.append(of_moving);

@@ -1,6 +1,7 @@
 //! Every stone that is lifted, carried or lain down in the course of the job.
 
 use super::smooth::smooth;
+use crate::geom::seg::flattened_ring;
 use crate::geom::{Outline, Point, Region, Seg};
 use crate::job::{Job, Part, Shape, Stone};
 use crate::piece::{Stones, mass_of};
@@ -68,6 +69,33 @@ pub struct Free {
     pub after_cut: usize,
     /// Its mass.
     pub mass: MassRange,
+    /// Its largest body at the face; nothing when its boundary cannot be closed.
+    pub region: Option<Region>,
+    /// Whether a flaw along a line runs through it.
+    pub flawed: bool,
+}
+
+/// The largest body of a piece's boundaries at the face, with the holes in it: outer ones run counter-clockwise,
+/// holes clockwise.
+fn largest(rings: &[Vec<Seg>]) -> Option<Region> {
+    let runs_left = |ring: &&Vec<Seg>| {
+        let points = flattened_ring(ring);
+        let next = points.iter().cycle().skip(1);
+        let turns = points.iter().zip(next).map(|(a, b)| a.x * b.y - b.x * a.y);
+        turns.sum::<f64>() > 0.0
+    };
+    let (outers, inners): (Vec<_>, Vec<_>) = rings.iter().partition(runs_left);
+    let outers = outers.into_iter();
+    let outers = outers.filter_map(|ring| Outline::new(ring.clone()).ok());
+    let outer = outers.max_by(|a, b| a.area().total_cmp(&b.area()))?;
+    let holes = inners.into_iter().filter_map(|ring| {
+        let segs = ring.iter().rev().map(Seg::reversed).collect();
+        Outline::new(segs)
+            .ok()
+            .filter(|hole| outer.holds(hole, 0.0))
+    });
+    let holes = holes.collect();
+    Some(Region { outer, holes })
 }
 
 impl Loads {
@@ -100,6 +128,8 @@ impl Loads {
             name: piece.name.clone(),
             after_cut: piece.after_cut,
             mass: piece.mass,
+            region: largest(&piece.outline),
+            flawed: !piece.flaws.is_empty(),
         });
         Self {
             states: after.collect(),

@@ -7,6 +7,7 @@
 //! | [`lifting`] | who holds it where, shares, guidelines |
 //! | [`transport`] | aids, standing on edge, the way in |
 //! | `piece`, `handling`, `assess` | all of it for one stone, for a job |
+//! | [`people`] | where the sawyer and the helper stand while the stone is cut |
 //! | `finding` | what must be read before anybody lifts |
 //!
 //! Lengths mm, masses kg, stresses `MPa`, points in the slab's frame.
@@ -17,6 +18,7 @@ pub(crate) mod finding;
 mod handling;
 pub mod lifting;
 mod loads;
+pub mod people;
 mod piece;
 mod smooth;
 pub mod transport;
@@ -28,8 +30,8 @@ pub use bending::{
     splint, strip, support, trestles,
 };
 pub use handling::Handling;
-pub use lifting::waste::Waste;
-pub use lifting::{guideline, lift, niosh, stand};
+pub use lifting::{guideline, lift, niosh, stand, waste};
 pub use loads::{Free, Load, Loads, Marks};
 pub use piece::Piece;
 pub use transport::{aid, fall, moving, route};
+pub use waste::Waste;

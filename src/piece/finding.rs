@@ -1,6 +1,6 @@
 //! What the stone's own weights and pieces give cause to say.
 
-use super::{CRUMB_MM2, Piece, Stones, mass_of};
+use super::{CRUMB_MM2, Piece, Stones, fissure, mass_of};
 use crate::cut::kept::Kept;
 use crate::cut::missing::{self, Missing};
 use crate::cut::{Cut, CutKind, Remains};
@@ -68,6 +68,7 @@ pub fn findings(
     findings.warnings.extend(heavy_waste(&stones.pieces));
     let dropped = dropped_by_curves(job, cuts, &stones.pieces);
     findings.warnings.extend(dropped);
+    findings.warnings.extend(fissure::findings(job, stones));
     findings
 }
 

@@ -21,6 +21,7 @@ use crate::cut::practice::Offcut;
 use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
 use crate::geom::Outline;
+use crate::handle::people::Stands;
 use crate::handle::{self, Handling, Loads};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job};
@@ -82,6 +83,8 @@ pub struct Plan {
     pub supports: Vec<SupportNote>,
     /// Lifting, carrying, bending.
     pub handling: Handling,
+    /// Where people stand while the stone is cut.
+    pub stands: Stands,
     /// Dust, vibration, noise, disc, electricity.
     pub hazards: Hazards,
     /// Every published figure that was used.
@@ -135,6 +138,9 @@ impl Plan {
             piece.best_rectangle = rectangle;
         }
         let (hazards, of_hazards) = hazard::assess(job, &work);
+        let top = top_note(job, &placement, loads.top.mass);
+        let slab = job.slab.shape.outline().bounds();
+        let stands = Stands::of(slab, top.balance, &cuts, &stones.pieces);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &placement, (&cuts, &missing), &stones));
         findings.append(of_handling);
@@ -155,7 +161,7 @@ impl Plan {
             warnings,
             slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
-            top: top_note(job, &placement, loads.top.mass),
+            top,
             core_holes: core_holes(&cuts),
             totals: totals(job, &cuts, &work),
             consumables: Consumables::of(job, &cuts, stones.balance_sheet.kerf_mm2),
@@ -169,6 +175,7 @@ impl Plan {
             supports: supports(job, &placement),
             sources: sources(&handling, &hazards),
             handling,
+            stands,
             hazards,
         })
     }

@@ -1,5 +1,6 @@
 //! How each cut is made: discs, plunges, core holes, stops, rails, the order.
 
+mod fissures;
 mod holes;
 mod one_curve;
 mod order;

@@ -5,6 +5,7 @@ use kerfwright::geom::{Outline, Region, Vector};
 use kerfwright::handle::axes::Axes;
 use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::continuous::{Continuous, Post};
+use kerfwright::handle::plate::{Spring, unilateral};
 use kerfwright::handle::strip::BeamProfile;
 
 #[allow(clippy::wildcard_imports)]
@@ -192,10 +193,11 @@ fn five_supports_agree_with_finite_elements_with_and_without_a_person() {
         (900, 30_000.0),
     ];
     let posts = springs.map(|(node, stiffness)| Post {
+        across_mm: 0.0,
         at_mm: at(node),
         stiffness,
     });
-    let continuous = Continuous::new(&beam, &posts).unwrap();
+    let continuous = Continuous::new(&beam, &posts, 0.0).unwrap();
     for pressed in [
         None,
         Some((100, 1000.0)),
@@ -204,7 +206,7 @@ fn five_supports_agree_with_finite_elements_with_and_without_a_person() {
     ] {
         let (mesh, forces) = Mesh::unilateral(&springs, pressed);
         let (node, load) = pressed.unwrap_or((0, 0.0));
-        let mut props = continuous.unilateral(load, at(node)).unwrap();
+        let mut props = continuous.unilateral(load, (at(node), 0.0)).unwrap();
         let total: f64 = props.iter().map(|p| p.force_n).sum();
         close(total / (beam.weight_n() + load), 1.0, 1e-9);
         for (force, prop) in forces.iter().zip(&props) {
@@ -233,10 +235,11 @@ fn a_support_that_would_pull_is_let_go_as_in_finite_elements_without_it() {
         (900, 30_000.0),
     ];
     let posts = springs.map(|(node, stiffness)| Post {
+        across_mm: 0.0,
         at_mm: at(node),
         stiffness,
     });
-    let continuous = Continuous::new(&beam, &posts).unwrap();
+    let continuous = Continuous::new(&beam, &posts, 0.0).unwrap();
     // 1.5 kN half-way between the first two lifts the stone off the third.
     let pressed = (240, 1500.0);
     let all = Mesh::solved(&springs, Some(pressed));
@@ -244,7 +247,9 @@ fn a_support_that_would_pull_is_let_go_as_in_finite_elements_without_it() {
     let kept = [springs[0], springs[1], springs[3]];
     let mesh = Mesh::solved(&kept, Some(pressed));
     assert!(mesh.sink(500) < 0.0 && mesh.sink(900) > 0.0);
-    let props = continuous.unilateral(pressed.1, at(pressed.0)).unwrap();
+    let props = continuous
+        .unilateral(pressed.1, (at(pressed.0), 0.0))
+        .unwrap();
     assert_eq!(props[2].force_n, 0.0);
     for (node, k, i) in [(16, 30_000.0, 0), (440, 35_000.0, 1), (900, 30_000.0, 3)] {
         close(
@@ -254,7 +259,7 @@ fn a_support_that_would_pull_is_let_go_as_in_finite_elements_without_it() {
         );
     }
     // Tipped over the last one, nothing holds it.
-    assert!(continuous.unilateral(1e5, at(960)).is_none());
+    assert!(continuous.unilateral(1e5, (at(960), 0.0)).is_none());
 }
 
 // Textbook coefficients of an even beam over three even spans' ends (Gere, Mechanics of Materials,
@@ -265,12 +270,13 @@ fn published_two_equal_spans() {
     let strip = strip(&rectangle(2000.0, 600.0));
     let beam = Beam::new(&strip, slice(WEIGHT, THICK));
     let posts = [0.0, 1000.0, 2000.0].map(|at_mm| Post {
+        across_mm: 0.0,
         at_mm,
         stiffness: ROCK,
     });
-    let props = Continuous::new(&beam, &posts)
+    let props = Continuous::new(&beam, &posts, 0.0)
         .unwrap()
-        .unilateral(0.0, 0.0)
+        .unilateral(0.0, (0.0, 0.0))
         .unwrap();
     let span = beam.weight_n() / 2.0;
     for (prop, part) in props.iter().zip([0.375, 1.25, 0.375]) {
@@ -281,4 +287,52 @@ fn published_two_equal_spans() {
         1.0,
         1e-3,
     );
+}
+
+/// A stone too thick to bend is a rigid plate: the same forces from the plate's own sums, springs that lift off
+/// among them.
+#[test]
+fn a_beam_that_does_not_bend_shares_as_a_rigid_plate() {
+    let region = tapered();
+    let strip = lengthwise(&region);
+    let beam = Beam::new(&strip, slice(WEIGHT, 3e5));
+    let balance = region.centroid();
+    let mut spread = Spread(7);
+    let mut lifted = 0;
+    for _ in 0..200 {
+        let count = 3 + (6.0 * spread.next()) as usize;
+        let corners = [(40.0, 60.0), (2360.0, 40.0), (2350.0, 420.0), (60.0, 640.0)];
+        let more = (0..count).map(|_| (2400.0 * spread.next(), 500.0 * spread.next()));
+        let mut posts: Vec<Post> = corners
+            .into_iter()
+            .chain(more)
+            .map(|(at_mm, across_mm)| Post {
+                at_mm,
+                across_mm,
+                stiffness: 1000.0,
+            })
+            .collect();
+        posts.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
+        let (load, press) = (900.0, (2400.0 * spread.next(), 480.0 * spread.next()));
+        let springs: Vec<Spring> = posts
+            .iter()
+            .map(|post| Spring {
+                at: p(post.at_mm, post.across_mm),
+                stiffness: post.stiffness,
+            })
+            .collect();
+        let total = beam.weight_n() + load;
+        let middle = balance + (p(press.0, press.1) - balance) * (load / total);
+        let plate = unilateral(&springs, total, middle);
+        let bent = Continuous::new(&beam, &posts, balance.y).unwrap();
+        let Some(props) = bent.unilateral(load, press) else {
+            assert!(plate.off_balance_mm > 1e-6, "{posts:?} {press:?}");
+            continue;
+        };
+        for (force, prop) in plate.forces.iter().zip(props) {
+            close(prop.force_n, force.unwrap_or(0.0), 1e-4 * total);
+            lifted += usize::from(force.is_none());
+        }
+    }
+    assert!(lifted > 20, "{lifted}");
 }

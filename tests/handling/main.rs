@@ -21,4 +21,5 @@ mod narrow;
 mod published;
 mod setting_down;
 mod trestles;
+mod waste;
 mod whole_job;

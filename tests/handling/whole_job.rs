@@ -62,7 +62,8 @@ fn supports_share_by_length_and_place() {
     let far = [rail(900.0, None), rail(1100.0, None), rail(1990.0, None)];
     let set = set_down(&top, &far).unwrap();
     let total: f64 = set.bearings.iter().map(|b| b.share.mass().kg()).sum();
-    close(total, 100.0, 1e-9);
+    // Each is told the most it may carry, so together they are told no less than the whole.
+    assert!(total >= 100.0 - 1e-9, "{total}");
     let outside = set_down(&top, &[rail(1200.0, None), rail(1900.0, None)]).unwrap();
     assert_eq!(outside.stands, Standing::Tips);
     assert_eq!(outside.bearings[1].share, Share::LiftsOff);

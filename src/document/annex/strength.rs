@@ -178,7 +178,7 @@ fn setting(plan: &Plan) -> Vec<Block> {
     vec![
         Block::Heading(plain("annex-setting")),
         Block::Table(Table {
-            columns: three("annex-support", "annex-carries", "annex-with-person"),
+            columns: three("annex-support", "annex-carries-most", "annex-with-person"),
             rows: rows.collect(),
         }),
         Block::Table(Table {

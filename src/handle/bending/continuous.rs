@@ -1,24 +1,33 @@
 //! A stone bent over several supports: what each of them pushes up with.
 //!
-//! The stone is an elastic beam along its length whose stiffness follows its width; each support is
-//! a spring. Reactions follow from equal deflections of stone and spring (the method of forces), no
-//! support pulls, and one that lifts off may come back when the others give way. Shear and twist
-//! are neglected.
+//! The stone is an elastic beam along one direction whose stiffness follows its width; across it the
+//! stone stays straight and may tilt. Each support is a spring. Reactions follow from equal deflections
+//! of stone and spring (the method of forces), no support pulls, and one that lifts off may come back when
+//! the others give way. Shear and twist are neglected.
 
 use super::bend::{Beam, Reaction};
 use super::splint::STONE_MPA;
 
-/// Stiffness of a full support, N/mm for each mm of its length: an 18 mm board of 2500 `MPa`
-/// standing 750 mm high (judgement).
-pub const FULL_N_PER_MM2: f64 = 60.0;
 /// Widths below this, mm, are taken as this: a support is never on the very tip of an end.
 const TIP_MM: f64 = 1.0;
+/// Posts that spread less than this across the beam, mm, are one line: nothing there keeps the stone from
+/// tilting (judgement: rounding of a tape).
+const ONE_LINE_MM: f64 = 1.0;
+/// A post that has lifted off keeps this part of its stiffness: far below what any figure shows, and so the sums have
+/// an answer whichever posts hold.
+const LIFTED: f64 = 1e-12;
+/// A post that has lifted off is taken back when the stone sinks on it by more than this, mm: rounding.
+const SLACK_MM: f64 = 1e-9;
+/// So many times all posts that are wrong let go or take hold together, before they do so one by one.
+const ALL_AT_ONCE: usize = 20;
 
 /// A support along the beam.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Post {
     /// Distance from the end of the stone, mm.
     pub at_mm: f64,
+    /// Distance from the stone's right-hand side, mm.
+    pub across_mm: f64,
     /// Stiffness, N/mm, > 0.
     pub stiffness: f64,
 }
@@ -27,6 +36,8 @@ pub struct Post {
 pub struct Continuous<'a> {
     beam: &'a Beam<'a>,
     posts: Vec<Post>,
+    /// The stone's balance point across the beam, mm.
+    balance_across_mm: f64,
     /// Running integrals from the first post on, one entry a station between the posts.
     sums: Vec<Sums>,
     /// How far 1 N at one post moves another, the stone clamped at the first one, mm: row by row.
@@ -40,6 +51,7 @@ pub struct Continuous<'a> {
 struct Pressed {
     load_n: f64,
     at_mm: f64,
+    across_mm: f64,
     deflections: Vec<f64>,
 }
 
@@ -52,9 +64,10 @@ struct Sums {
 }
 
 impl<'a> Continuous<'a> {
-    /// A beam on posts in any order; nothing when there are fewer than two.
+    /// A beam on posts in any order, those level with each other in the order given; nothing when they stand
+    /// at fewer than two places along it. `balance_across_mm` is the stone's balance point across the beam.
     #[must_use]
-    pub fn new(beam: &'a Beam<'a>, posts: &[Post]) -> Option<Self> {
+    pub fn new(beam: &'a Beam<'a>, posts: &[Post], balance_across_mm: f64) -> Option<Self> {
         let mut posts = posts.to_vec();
         posts.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
         let (first, last) = (posts.first()?.at_mm, posts.last()?.at_mm);
@@ -64,6 +77,7 @@ impl<'a> Continuous<'a> {
         let mut sought = Self {
             beam,
             posts,
+            balance_across_mm,
             sums: Vec::new(),
             flexibility: Vec::new(),
             own: Vec::new(),
@@ -79,9 +93,9 @@ impl<'a> Continuous<'a> {
     }
 
     /// What the posts push up with under the stone's weight and a force of `load_n` pressing down
-    /// at `at_mm`, in order along the beam; nothing when it tips.
+    /// at a distance along and across, in order along the beam; nothing when it tips.
     #[must_use]
-    pub fn unilateral(&self, load_n: f64, at_mm: f64) -> Option<Vec<Reaction>> {
+    pub fn unilateral(&self, load_n: f64, (at_mm, across_mm): (f64, f64)) -> Option<Vec<Reaction>> {
         let count = self.posts.len();
         let from = self.posts.first()?.at_mm;
         let deflection = |(post, own): (&Post, &f64)| {
@@ -91,71 +105,106 @@ impl<'a> Continuous<'a> {
         let load = Pressed {
             load_n,
             at_mm,
+            across_mm,
             deflections,
         };
-        let (mut holds, mut retaken) = (vec![true; count], vec![false; count]);
-        for _ in 0..3 * count {
-            let (forces, sinks) = self.bilateral(&holds, &load)?;
+        let mut holds = vec![true; count];
+        for step in 0..ALL_AT_ONCE + 3 * count {
+            let (forces, sinks) = self.solved(&holds, &load)?;
             let slack = 1e-9 * (load_n + self.beam.weight_n());
-            let pulling = (0..count).filter(|i| holds[*i] && forces[*i] < -slack);
-            let pressed = (0..count).filter(|i| !holds[*i] && !retaken[*i] && sinks[*i] > 0.0);
-            let least = pulling.min_by(|a, b| forces[*a].total_cmp(&forces[*b]));
-            let most = pressed.max_by(|a, b| sinks[*a].total_cmp(&sinks[*b]));
-            match (least, most) {
-                (Some(i), _) => holds[i] = false,
-                (None, Some(i)) => (holds[i], retaken[i]) = (true, true),
-                (None, None) => {
-                    let pairs = self.posts.iter().zip(forces);
-                    let prop = |(post, force_n): (&Post, f64)| Reaction {
-                        at_mm: post.at_mm,
-                        force_n,
-                    };
-                    return Some(pairs.map(prop).collect());
+            let wrong = |i: &usize| {
+                if holds[*i] {
+                    forces[*i] < -slack
+                } else {
+                    sinks[*i] > SLACK_MM
                 }
+            };
+            let wrong: Vec<usize> = (0..count).filter(wrong).collect();
+            if wrong.is_empty() {
+                return self.pushing(&holds, &forces, load_n);
+            }
+            let by = |i: &usize| sinks[*i].abs() * self.posts[*i].stiffness;
+            let worst = wrong.iter().copied().max_by(|a, b| by(a).total_cmp(&by(b)));
+            // Letting go and taking back all at once may run in a circle; one by one it ends.
+            let turned = if step < ALL_AT_ONCE {
+                wrong
+            } else {
+                worst.into_iter().collect()
+            };
+            for i in turned {
+                holds[i] = !holds[i];
             }
         }
         None
     }
 
-    /// Forces of the posts that hold as if they could pull too, 0 for the others, and how far the stone
-    /// sinks at every post, mm. Nothing when they cannot balance the load.
-    fn bilateral(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
-        let held: Vec<usize> = (0..holds.len()).filter(|i| holds[*i]).collect();
-        let n = held.len();
-        if n < 2 {
-            return None;
-        }
+    /// What the posts that hold push up with; nothing when they push more than there is to carry: then the stone
+    /// hangs on the others.
+    fn pushing(&self, holds: &[bool], forces: &[f64], load_n: f64) -> Option<Vec<Reaction>> {
+        let held = self.posts.iter().zip(forces).zip(holds);
+        let props: Vec<Reaction> = held
+            .map(|((post, force), holds)| Reaction {
+                at_mm: post.at_mm,
+                force_n: if *holds { *force } else { 0.0 },
+            })
+            .collect();
+        let carried: f64 = props.iter().map(|p| p.force_n).sum();
+        let whole = self.beam.weight_n() + load_n;
+        ((carried - whole).abs() <= 1e-4 * whole).then_some(props)
+    }
+
+    /// Forces of the posts as if they could pull too, those that do not hold next to nothing, and how far the
+    /// stone sinks at every post, mm.
+    fn solved(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
+        let n = self.posts.len();
         let from = self.posts.first()?.at_mm;
-        let place = |i: usize| self.posts[i].at_mm - from;
-        let flexibility = |i: usize, j: usize| self.flexibility[i * holds.len() + j];
-        // Unknown: the forces, then the rigid sinking and tilting of the stone.
-        let mut rows = vec![vec![0.0; n + 3]; n + 2];
-        for (row, i) in held.iter().enumerate() {
-            for (column, j) in held.iter().enumerate() {
-                rows[row][column] = flexibility(*i, *j);
-            }
-            rows[row][row] += 1.0 / self.posts[*i].stiffness;
-            rows[row][n] = -1.0;
-            rows[row][n + 1] = -place(*i);
-            rows[row][n + 2] = load.deflections[*i];
-            rows[n][row] = 1.0;
-            rows[n + 1][row] = place(*i);
-        }
-        let weight = self.beam.weight_n();
-        rows[n][n + 2] = weight + load.load_n;
-        rows[n + 1][n + 2] =
-            weight * (self.beam.strip().middle() - from) + load.load_n * (load.at_mm - from);
-        let solved = eliminated(rows)?;
-        let mut forces = vec![0.0; holds.len()];
-        for (force, i) in solved.iter().zip(&held) {
-            forces[*i] = *force;
-        }
-        let sink = |i: usize| {
-            let lifted: f64 = held.iter().map(|j| flexibility(i, *j) * forces[*j]).sum();
-            solved[n] + solved[n + 1] * place(i) + load.deflections[i] - lifted
+        let stiffness = |i: usize| self.posts[i].stiffness * if holds[i] { 1.0 } else { LIFTED };
+        // Unknown: the forces, then how far the whole stone sinks, tilts along and tilts across.
+        let across = self.posts.iter().map(|p| p.across_mm);
+        let [low, high] = across.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
+            [s[0].min(v), s[1].max(v)]
+        });
+        let rigid = self.balanced(load, from, high - low > ONE_LINE_MM);
+        let moved = |i: usize, k: usize| {
+            let post = self.posts[i];
+            [1.0, post.at_mm - from, post.across_mm][k]
         };
-        let sinks = (0..holds.len()).map(sink).collect();
+        let size = n + rigid.len();
+        let mut rows = vec![vec![0.0; size + 1]; size];
+        for i in 0..n {
+            rows[i][..n].copy_from_slice(&self.flexibility[i * n..(i + 1) * n]);
+            rows[i][i] += 1.0 / stiffness(i);
+            rows[i][size] = load.deflections[i];
+            for k in 0..rigid.len() {
+                rows[i][n + k] = -moved(i, k);
+                rows[n + k][i] = moved(i, k);
+            }
+        }
+        for (k, value) in rigid.iter().enumerate() {
+            rows[n + k][size] = *value;
+        }
+        let mut forces = eliminated(rows)?;
+        let whole = forces.split_off(n);
+        let sink = |i: usize| {
+            let row = self.flexibility[i * n..(i + 1) * n].iter();
+            let lifted: f64 = row.zip(&forces).map(|(f, force)| f * force).sum();
+            let sunk = whole.iter().enumerate().map(|(k, w)| w * moved(i, k));
+            sunk.sum::<f64>() + load.deflections[i] - lifted
+        };
+        let sinks = (0..n).map(sink).collect();
         Some((forces, sinks))
+    }
+
+    /// What the posts balance of the stone's weight and the load: force, moment along and, when they spread
+    /// across the beam, moment across.
+    fn balanced(&self, load: &Pressed, from: f64, spread: bool) -> Vec<f64> {
+        let weight = self.beam.weight_n();
+        let middle = self.beam.strip().middle();
+        let along = weight * (middle - from) + load.load_n * (load.at_mm - from);
+        let across = weight * self.balance_across_mm + load.load_n * load.across_mm;
+        let mut all = vec![weight + load.load_n, along];
+        all.extend(spread.then_some(across));
+        all
     }
 
     /// How far 1 N at one place moves another, the stone clamped at the first post, mm.

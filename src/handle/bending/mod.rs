@@ -7,7 +7,7 @@
 //! | [`trestles`], [`mod@bench`] | where two supports stress it least; where they stand while it is cut |
 //! | [`rail`], [`neck`], [`splint`] | narrow stone beside cutouts and at inside corners, and its brace |
 //! | [`plate`], [`continuous`] | a rigid plate on springs; an elastic beam over several supports |
-//! | [`rests`], [`support`] | the supports under the top, and what each carries |
+//! | [`rests`], `elastic`, [`support`] | the supports under the top, and the most that each carries |
 //! | [`overhang`], [`span`], [`lean`] | what reaches beyond them and between them; a person on it |
 
 pub mod axes;
@@ -15,6 +15,7 @@ pub mod bench;
 pub mod bend;
 pub mod continuous;
 mod course;
+mod elastic;
 pub mod judged;
 pub mod lean;
 pub mod neck;

@@ -7,7 +7,7 @@
 
 mod place;
 
-use place::TopSide;
+pub(super) use place::TopSide;
 pub use place::{Opening, RailPlace};
 
 use serde::Serialize;
@@ -179,7 +179,7 @@ fn in_direction(region: &Region, held: &Held<'_>, marks: &Marks) -> Vec<Rail> {
 
 /// Stone beside a cutout no wider than this is a rail however short it is, mm (judgement: the widest that
 /// is published, 125, and half as much again).
-const WIDEST_RAIL_MM: f64 = 190.0;
+pub(super) const WIDEST_RAIL_MM: f64 = 190.0;
 
 /// Which side of a cutout, across the beam.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -342,10 +342,10 @@ struct Bent {
 }
 
 /// Edges of a stretch and of a cutout are the same within this, mm: rounding.
-const TOUCH_MM: f64 = 1e-4;
+pub(super) const TOUCH_MM: f64 = 1e-4;
 
 /// The side a direction of the slab's frame points to.
-fn side_of_top(direction: Vector, pose: Pose) -> TopSide {
+pub(super) fn side_of_top(direction: Vector, pose: Pose) -> TopSide {
     let own = direction.turned(-pose.turn);
     if own.y.abs() >= own.x.abs() {
         if own.y < 0.0 {

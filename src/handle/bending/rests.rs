@@ -48,6 +48,7 @@ impl Rests {
                     Side::Inside | Side::On => end,
                 };
                 rests.places.push(Footing {
+                    support: owner,
                     ends: [end(a, first.at), end(b, last.at)],
                     radius_mm: match support.place {
                         SupportPlace::Line(..) => 0.0,
@@ -91,6 +92,8 @@ impl Rests {
 /// The part of a support that lies under the stone.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Footing {
+    /// Which support it is a part of.
+    pub support: usize,
     /// Its ends, or its middle twice, slab frame.
     pub ends: [Point; 2],
     /// Half its width when it is round, mm.
@@ -98,7 +101,7 @@ pub struct Footing {
 }
 
 impl Footing {
-    fn distance(&self, point: Point) -> f64 {
+    pub(super) fn distance(&self, point: Point) -> f64 {
         let [a, b] = self.ends;
         let to_middle = if a.distance(b) <= SAME_MM {
             a.distance(point)

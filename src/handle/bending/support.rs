@@ -2,19 +2,17 @@
 
 use serde::Serialize;
 
+use super::elastic::{Lying, OFF_BALANCE_MM, Press, Push, Strips, Ways};
 use super::lean::{self, Leaning};
 use super::overhang::{self, Overhang};
-use super::plate::{Spring, bilateral, unilateral};
+use super::plate::{Spring, bilateral};
 use super::rests::{Rests, ends};
 use super::span::{self, Span};
 use crate::geom::{Line, Point, Pose};
 use crate::handle::lifting::lift::Share;
 use crate::handle::loads::{Load, Marks};
 use crate::job::{Job, Support};
-use crate::units::Mass;
-
-/// Off balance by more than this, mm, the top does not lie still (judgement: rounding of a tape).
-const OFF_BALANCE_MM: f64 = 1.0;
+use crate::units::{GRAVITY, Mass};
 
 /// One support.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -29,11 +27,12 @@ pub struct Bearing {
     pub stiffness: f64,
     /// Part of that length that lies under the stone and is pressed on, 0 to 1.
     pub pressed: f64,
-    /// What it carries of the high mass, kg.
+    /// The most it carries of the high mass, kg: of a rigid top and of one that bends over its supports the
+    /// greatest, so that all supports together may be told more than the top weighs.
     pub share: Share,
     /// The most it carries with a person leaning on the top's worst places as well, kg.
     pub with_person: Mass,
-    /// What it would carry if it could also pull, kg; negative where the top lifts off.
+    /// What it would carry of a rigid top if it could also pull, kg; negative where the top lifts off.
     pub if_tied_down_kg: f64,
     /// How that stands to its limit.
     pub verdict: BearingVerdict,
@@ -93,9 +92,9 @@ pub enum Standing {
 
 /// Shares the top's high mass among its supports; nothing when the job file names none.
 ///
-/// A rigid top on supports whose stiffness goes with their length under the stone and what the job
-/// file says of it. `pose` carries
-/// the top's frame, in which the supports are given, into the slab's.
+/// The stiffness of supports goes with their length under the stone and what the job file says of it; each
+/// carries the most of a rigid top and of one that bends. `pose` carries the top's frame, in which the supports
+/// are given, into the slab's.
 #[must_use]
 pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setting> {
     if job.supports.is_empty() {
@@ -105,29 +104,35 @@ pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setti
     let balance = top.region.centroid();
     let mass = top.mass.high.kg();
     let tied = bilateral(&rests.springs, mass, balance);
-    let rest = unilateral(&rests.springs, mass, balance);
-    let stands = standing(&rests.springs, &balance, rest.off_balance_mm);
+    let strips = Strips::of(top, &job.stone);
+    let beams = strips.beams();
+    let ways = Ways::new(&beams, &rests, balance);
+    let lying = ways.pressed(Press {
+        force_n: 0.0,
+        at: balance,
+    });
+    let stands = standing(&rests.springs, &balance, &lying);
     let leaning = match stands {
-        Standing::Balanced => lean::worst(top, &rests, &job.stone),
+        Standing::Balanced => {
+            let set = lean::Set {
+                top,
+                rests: &rests,
+                marks,
+                pose,
+            };
+            lean::worst(&set, &beams[0], &ways, &job.stone)
+        }
         Standing::Tips | Standing::NotSupported => None,
     };
-    let bearings = job.supports.iter().enumerate().map(|(i, support)| {
-        let mut sum = Sum::default();
-        for k in rests.of(i) {
-            sum.tied += tied.get(k).copied().unwrap_or(0.0);
-            let force = rest.forces.get(k).copied().flatten();
-            if let (Some(force), Some(length)) = (force, rests.lengths.get(k)) {
-                sum.force += force;
-                sum.pressed += length;
-            }
-        }
+    let supports = job.supports.iter().zip(&lying.most).enumerate();
+    let bearings = supports.map(|(i, (support, push))| {
+        let tied_kg = rests.of(i).filter_map(|k| tied.get(k)).sum();
         let person = leaning.as_ref().and_then(|l| l.carried.get(i).copied());
-        let with_person = person.map_or(sum.force, |m| m.kg().max(sum.force));
-        bearing(support, pose, &sum, Mass::from_kg(with_person))
+        bearing(support, pose, *push, tied_kg, person)
     });
     Some(Setting {
         bearings: bearings.collect(),
-        off_balance_mm: Some(rest.off_balance_mm).filter(|mm| mm.is_finite()),
+        off_balance_mm: Some(lying.off_balance_mm).filter(|mm| mm.is_finite()),
         stands,
         overhangs: overhang::overhangs(top, &rests, &job.stone, marks),
         span: span::widest(top, &rests, job.stone.thickness.least),
@@ -135,17 +140,17 @@ pub fn setting(top: &Load, job: &Job, marks: &Marks, pose: Pose) -> Option<Setti
     })
 }
 
-#[derive(Default)]
-struct Sum {
-    force: f64,
-    tied: f64,
-    pressed: f64,
-}
-
-fn bearing(support: &Support, pose: Pose, sum: &Sum, with_person: Mass) -> Bearing {
+fn bearing(
+    support: &Support,
+    pose: Pose,
+    push: Push,
+    if_tied_down_kg: f64,
+    person: Option<Mass>,
+) -> Bearing {
     let (place, length_mm) = ends(&support.place, pose);
-    let share = if sum.pressed > 0.0 {
-        Share::Carries(Mass::from_kg(sum.force))
+    let carried = Mass::from_kg(push.force_n / GRAVITY);
+    let share = if push.pressed_mm > 0.0 {
+        Share::Carries(carried)
     } else {
         Share::LiftsOff
     };
@@ -160,17 +165,17 @@ fn bearing(support: &Support, pose: Pose, sum: &Sum, with_person: Mass) -> Beari
         place,
         length_mm,
         stiffness: support.stiffness,
-        pressed: (sum.pressed / length_mm).min(1.0),
+        pressed: (push.pressed_mm / length_mm).min(1.0),
         share,
-        with_person,
-        if_tied_down_kg: sum.tied,
+        with_person: person.filter(|most| *most > carried).unwrap_or(carried),
+        if_tied_down_kg,
         verdict,
     }
 }
 
 /// Balanced only when a small push anywhere does not tip it: the forces must reach round the
 /// balance point, not merely through it.
-fn standing(springs: &[Spring], balance: &Point, off_balance_mm: f64) -> Standing {
+fn standing(springs: &[Spring], balance: &Point, lying: &Lying) -> Standing {
     if springs.is_empty() {
         return Standing::NotSupported;
     }
@@ -186,7 +191,7 @@ fn standing(springs: &[Spring], balance: &Point, off_balance_mm: f64) -> Standin
                 .all(|s| line.left_of(s.at).abs() <= OFF_BALANCE_MM)
         }
     });
-    if one_line || off_balance_mm > OFF_BALANCE_MM {
+    if one_line || lying.tips() {
         Standing::Tips
     } else {
         Standing::Balanced

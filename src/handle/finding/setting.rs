@@ -3,7 +3,7 @@
 use super::sources::BEND_SOURCE;
 use crate::diag::{Finding, Findings, Grade, Harm, Phrase};
 use crate::handle::bending::judged::BendVerdict;
-use crate::handle::bending::lean::Leaning;
+use crate::handle::bending::lean::{Leaning, Spot};
 use crate::handle::bending::overhang::{Overhang, PERSON_N, ReachLimit};
 use crate::handle::bending::span::Span;
 use crate::handle::bending::support::{Bearing, BearingVerdict, Setting, Standing};
@@ -42,7 +42,7 @@ pub(super) fn set_down(setting: &Setting, strength_mpa: f64, found: &mut Finding
         Finding::of(
             &IDLE,
             support,
-            "rigid plate on supports, stiffness by length",
+            "top on supports, rigid and bent, stiffness by length",
         )
     }));
     let mut faults = overhangs(&setting.overhangs, strength_mpa);
@@ -51,7 +51,7 @@ pub(super) fn set_down(setting: &Setting, strength_mpa: f64, found: &mut Finding
         setting
             .leaning
             .iter()
-            .flat_map(|l| leant_on(l, strength_mpa)),
+            .flat_map(|l| leant_on(l, &setting.bearings, strength_mpa)),
     );
     faults.extend(setting.bearings.iter().filter_map(overloaded));
     // The gravest first: what tips is read before what bends.
@@ -95,24 +95,26 @@ fn person() -> Value {
 
 /// A support over its limit: by the stone alone a stop; with a person by how far.
 fn overloaded(bearing: &Bearing) -> Option<Fault> {
-    let mut values = vec![
-        ("support", Value::name(bearing.what.clone())),
-        ("carried", Value::mass(bearing.share.mass()).up()),
-    ];
+    let support = ("support", Value::name(bearing.what.clone()));
     match bearing.verdict {
         BearingVerdict::Over { limit } => {
-            values.push(("limit", Value::mass(limit).down()));
+            let values = vec![
+                support,
+                ("carried", Value::mass(bearing.share.mass()).up()),
+                ("limit", Value::mass(limit).down()),
+            ];
             Some(Fault {
                 grade: Grade::Stop,
                 message: Message::new("rests-over", values),
             })
         }
         BearingVerdict::Within { limit } if bearing.with_person > limit => {
-            values.extend([
+            let values = vec![
+                support,
                 ("with_person", Value::mass(bearing.with_person).up()),
                 ("limit", Value::mass(limit).down()),
                 ("force", person()),
-            ]);
+            ];
             let far = bearing.with_person.kg() > WITH_PERSON * limit.kg();
             Some(Fault {
                 grade: if far { Grade::Stop } else { Grade::Open },
@@ -207,17 +209,65 @@ fn span(span: &Span) -> Option<Fault> {
     })
 }
 
-fn leant_on(leaning: &Leaning, strength_mpa: f64) -> Vec<Fault> {
+/// What a person leaning on the top does to it, where, and where the stone is stressed most by that.
+fn leant_on(leaning: &Leaning, bearings: &[Bearing], strength_mpa: f64) -> Vec<Fault> {
+    let place = |spot: &Option<Spot>| match spot {
+        Some(spot) => told(spot, bearings),
+        None => Value::message("lean-worst", []),
+    };
     let tips = leaning.tips_at.map(|_| Fault {
         grade: Grade::Stop,
-        message: Message::new("rests-tips", [("force", person())]),
-    });
-    let bends = leaning.verdict.is_above().then(|| Fault {
-        grade: by_stress(leaning.stress_mpa, strength_mpa),
         message: Message::new(
-            "rests-bends",
-            [("force", person()), ("times", times(leaning.verdict))],
+            "rests-tips",
+            [("force", person()), ("place", place(&leaning.tips_spot))],
         ),
     });
+    let bends = leaning.verdict.is_above().then(|| {
+        let mut values = vec![
+            ("force", person()),
+            ("place", place(&leaning.spot)),
+            ("times", times(leaning.verdict)),
+        ];
+        let elsewhere = leaning.worst_spot != leaning.spot && leaning.worst_spot.is_some();
+        let id = if elsewhere {
+            values.push(("section", place(&leaning.worst_spot)));
+            "rests-bends-elsewhere"
+        } else {
+            "rests-bends"
+        };
+        Fault {
+            grade: by_stress(leaning.stress_mpa, strength_mpa),
+            message: Message::new(id, values),
+        }
+    });
     tips.into_iter().chain(bends).collect()
+}
+
+/// A place on the top as the sheet names it.
+fn told(spot: &Spot, bearings: &[Bearing]) -> Value {
+    let support = |number: usize| {
+        let what = number.checked_sub(1).and_then(|i| bearings.get(i));
+        let what = what.map_or(String::new(), |b| b.what.clone());
+        let args = [
+            ("number", Value::count(number)),
+            ("what", Value::name(what)),
+        ];
+        Value::message("bench-support-name", args)
+    };
+    match spot {
+        Spot::Rail(rail) => {
+            let cutouts = rail.cutouts.iter().map(|c| Value::name(c.clone()));
+            let args = [
+                ("rail", Value::term(rail.kind)),
+                ("cutouts", Value::List(cutouts.collect())),
+            ];
+            Value::message("lean-rail", args)
+        }
+        Spot::Overhang(edge) => Value::message("lean-overhang", [("edge", named(edge))]),
+        Spot::Between([first, second]) => {
+            let args = [("first", support(*first)), ("second", support(*second))];
+            Value::message("lean-between", args)
+        }
+        Spot::Over(number) => Value::message("lean-over", [("support", support(*number))]),
+    }
 }

@@ -70,7 +70,7 @@ impl Holder<'_> {
 
     /// On edge, equal shares: one person about the balance point; two at equal distances from it; three with
     /// the single one twice as far; four in pairs.
-    fn on_edge(&self, people: usize) -> Option<Hold> {
+    pub(crate) fn on_edge(&self, people: usize) -> Option<Hold> {
         let strip = self.beam.strip();
         let (middle, [first, last]) = (strip.middle(), strip.reach());
         let reach = (middle - first).min(last - middle);

@@ -12,4 +12,4 @@ pub(crate) mod hold;
 pub mod lift;
 pub mod niosh;
 pub mod stand;
-pub(crate) mod waste;
+pub mod waste;

@@ -134,6 +134,21 @@ bench-bearers-off-each = { $kept } neben der Linie, { $waste } unter dem Restst�
 bench-struck = nach der angerissenen Linie { $first } bis { $second }: ein Ende ist weg
 bench-drill = Ø { $bit } bei { $marks }, nass, bevor die Scheibe in die Nähe kommt
 bench-free-heavy = { $name } wird frei: bis { $mass }. Vor dem ersten Durchgang liegt es auf eigenen Unterlagen, eben. Keine Hand, kein Fuß, kein Knie darunter; niemand hält es.
+bench-free-carried = { $name } wird frei: bis { $mass }. Vor dem ersten Durchgang liegt es auf eigenen Unterlagen, eben. Keine Hand, kein Fuß, kein Knie darunter; niemand hält es. { $away }
+bench-away = Dann { $how ->
+            [flat] tragen es { $people } Personen flach auf zwei Latten am Boden, ein Fünftel der Länge von den Enden.
+           *[edge] stellen es { $people } Personen auf die Längsseite, tragen es hochkant zu zwei Latten an einer Wand und binden es dort an.
+        }
+bench-away-more = Zum Wegtragen, { $how ->
+            [flat] flach
+           *[edge] hochkant
+        }, braucht es { $people } Personen, dieser Auftrag hat weniger: Leute oder ein Hilfsmittel holen, oder es liegend quer durchsägen, Unterlagen auf beiden Seiten der Linie.
+bench-away-aid = Dann bringt es { $aid ->
+            [trolley] der Wagen, hochkant und angebunden,
+            [vacuum] der Vakuumheber, hochkant,
+           *[gantry] das Hebezeug, hochkant in zwei Schlingen,
+        } zu zwei Latten an einer Wand; dort anbinden.
+bench-away-sawn = Kein Team trägt es weg: liegend quer durchsägen, Unterlagen auf beiden Seiten der Linie, oder ein Hilfsmittel holen.
 bench-free-light = { $name } wird frei: bis { $mass }. Vor dem ersten Durchgang eine Unterlage darunter; keine Hand darunter.
 bench-free-station = { $name } wird etwa bei Station { $station } frei, letzte Tiefe: bis { $mass }. Vor dem ersten Durchgang eine Unterlage darunter; keine Hand darunter.
 bench-measured = Kante { $edge }, zu kurz oder über (Soll 0)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; höchstens { $limit }. Dort abstützen
 bench-overhang-person = { $edge }: { $length }; niemand stützt sich dort auf, oder dort abstützen
 bench-bearing-over = stützt sich jemand auf die Platte, sind es { $person }, tragen darf sie { $limit }: niemand sitzt oder lehnt dort, oder eine Stütze dazu
 bench-support-name = { $number } { $what }
-bench-support = { $along } von links, { $up } von unten; trägt { $mass }
+bench-support = { $along } von links, { $up } von unten; trägt höchstens { $mass }
 bench-fact-trolley = Wagen
 bench-fact-vacuum = Vakuumheber
 bench-fact-slings = Hebebänder
@@ -511,6 +526,7 @@ annex-rails = Schmaler Stein neben Ausschnitten
 annex-rail-is = { $width } breit, { $length } lang: { $together } mit seinem Nachbarn, { $alone } allein
 annex-setting = Auf ihren Stützen
 annex-support = Stütze
+annex-carries-most = trägt höchstens
 annex-with-person = mit Person darauf
 annex-reaches = ragt hinaus
 annex-person-stress = Spannung mit Person

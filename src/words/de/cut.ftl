@@ -6,6 +6,12 @@ waste-not-freed = Schnitte, die sich nicht treffen, lassen Rest an der fertigen 
 said-weight = das Gewicht des Verkäufers und das gerechnete weichen ab
     .detail = Genannt { $said }, gerechnet { $computed }: { $off } %, mehr als { $tolerance }. Eines davon stimmt nicht: Stein, Größe oder Dicke. Das Heben mit dem höheren Wert planen, und die Rohplatte wiegen, wenn es geht.
 
+fissure-in-waste = „{ $flaw }“ läuft durch { $pieces }: dort kann es brechen
+    .detail = Vor dem ersten Durchgang Unterlagen auf beiden Seiten davon unter { $pieces }, damit jeder Teil für sich liegt, wenn es bricht. Ein Stück nie flach oder an einem Ende darüber hinweg heben: zuerst gerade Hölzer auf beiden Seiten darüber klemmen, oder es brechen lassen und die Teile wegtragen.{ $crossed ->
+            [yes] {" "}Wo der Schnitt es kreuzt (Schnitte: { $cuts }): kleine Schritte, kein Druck.
+           *[no] {""}
+        }
+
 waste-needs-support = ein Reststück wird frei, das zu schwer für die Hand ist
     .detail = Reststück (Schnitt, der es löst) und sein Gewicht, höchstens: { $pieces }. Jedes Stück über { $limit } vor dem ersten Durchgang auf eigene Unterlagen legen, auf beiden Seiten des Schnitts in einer Höhe mit dem bleibenden Stein. Ein absackendes Stück klemmt die Scheibe in der Schnittfuge ein.
 

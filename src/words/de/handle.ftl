@@ -176,13 +176,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = freie Länge
 rests-span-part = die weiteste Strecke ohne Stütze ist { $span } (veröffentlichte Grenze: { $limit })
 rests-tips = sie kippt, wenn sich jemand darauf stützt
-rests-tips-part = eine Person mit { $force } an der ungünstigsten Kante kippt sie von den Stützen
+rests-tips-part = eine Person mit { $force } { $place } kippt sie von den Stützen
 rests-bends = jemand stützt sich darauf
-rests-bends-part = eine Person von { $force } an der ungünstigsten Stelle beansprucht sie mit { $times } des Zulässigen
+rests-bends-part = eine Person von { $force } { $place } beansprucht sie mit { $times } des Zulässigen
+rests-bends-elsewhere = jemand stützt sich darauf
+rests-bends-elsewhere-part = eine Person von { $force } { $place } beansprucht sie mit { $times } des Zulässigen, am meisten { $section }
+lean-worst = an der ungünstigsten Stelle
+lean-rail = an der schmalen Stelle „{ $rail }“ ({ $cutouts })
+lean-overhang = auf dem Überstand, { $edge },
+lean-between = zwischen den Stützen { $first } und { $second }
+lean-over = über der Stütze { $support }
 rests-over = { $support }
-rests-over-part = { $support } trägt { $carried }, mehr als die Grenze von { $limit }
+rests-over-part = { $support } trägt bis zu { $carried }, mehr als die Grenze von { $limit }
 rests-over-person = { $support } mit einer Person
-rests-over-person-part = { $support } trägt { $carried } vom Stein und bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
+rests-over-person-part = { $support } trägt bis zu { $with_person } mit einer Person von { $force } (Grenze { $limit })
 none-published = nichts für so dünnen Stein
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = eine einzelne Fachseite (nach and
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = Balkentheorie, σ = 6M/(b·t²); Handhabungsbeiwert 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = allgemeine Praxis; Zahlen gerechnet
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = Geometrie eines Bretts um eine Ecke: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); Maße aus der Auftragsdatei; Platz für Hände: Ermessen
-term-rigid-plate-on-supports-stiffness-by-length = starre Platte auf Stützen, Steifigkeit nach Länge
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = starre Platte auf Stützen, Steifigkeit nach Länge; Grenze aus der Auftragsdatei
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = starre Platte auf Stützen; eine Person mit 1 kN, Ermessen
+term-top-on-supports-rigid-and-bent-stiffness-by-length = Platte auf Stützen, starr und gebogen, Steifigkeit nach Länge
 term-statics = Statik
 term-statics-of-a-rigid-plate = Statik einer starren Platte
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = Statik einer starren Platte; eine Person mit 1 kN, Ermessen

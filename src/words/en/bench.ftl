@@ -134,6 +134,21 @@ bench-bearers-off-each = { $kept } off the line, { $waste } under the waste
 bench-struck = by the struck line { $first } to { $second }: an end of it has gone
 bench-drill = Ø { $bit } at { $marks }, wet, before the disc comes near
 bench-free-heavy = { $name } comes free: up to { $mass }. It lies on its own bearers, level, before the first pass. No hand, foot or knee under it; nobody holds it.
+bench-free-carried = { $name } comes free: up to { $mass }. It lies on its own bearers, level, before the first pass. No hand, foot or knee under it; nobody holds it. { $away }
+bench-away = Then { $people } people { $how ->
+            [flat] carry it flat to two battens on the floor, a fifth of its length in from its ends.
+           *[edge] turn it up on its long side, carry it on edge to two battens at a wall and tie it there.
+        }
+bench-away-more = It takes { $people } people to carry it off, { $how ->
+            [flat] flat
+           *[edge] on edge
+        }, and this job has fewer: get them or an aid, or saw it across where it lies, a bearer on both sides of the line.
+bench-away-aid = Then { $aid ->
+            [trolley] the trolley takes it, on edge and tied,
+            [vacuum] the vacuum lifter takes it, on edge,
+           *[gantry] the hoist takes it, on edge in two slings,
+        } to two battens at a wall; tie it there.
+bench-away-sawn = No team carries it off: saw it across where it lies, a bearer on both sides of the line, or bring an aid.
 bench-free-light = { $name } comes free: up to { $mass }. A bearer under it before the first pass; no hand below.
 bench-free-station = { $name } comes free: up to { $mass }, about station { $station } of the last depth. A bearer under it before the first pass; no hand below.
 bench-measured = edge { $edge }, short or over (0 wanted)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; at most { $limit }. Put a support there
 bench-overhang-person = { $edge }: { $length }; nobody leans there, or put a support there
 bench-bearing-over = a person leaning on the top puts { $person } on it, it may carry { $limit }: nobody sits or leans there, or add a support
 bench-support-name = { $number } { $what }
-bench-support = { $along } from the left, { $up } from below; carries { $mass }
+bench-support = { $along } from the left, { $up } from below; carries at most { $mass }
 bench-fact-trolley = trolley
 bench-fact-vacuum = vacuum lifter
 bench-fact-slings = slings
@@ -511,6 +526,7 @@ annex-rails = Narrow stone beside openings
 annex-rail-is = { $width } wide, { $length } long: { $together } with its neighbour, { $alone } alone
 annex-setting = On its supports
 annex-support = support
+annex-carries-most = carries at most
 annex-with-person = with a person leaning
 annex-reaches = reaches beyond
 annex-person-stress = stress with a person

@@ -6,6 +6,12 @@ waste-not-freed = Cuts that do not meet leave waste on the top
 said-weight = The seller's weight and the computed weight differ
     .detail = Said { $said }, computed { $computed }: { $off } %, more than { $tolerance }. One of stone, size or thickness is wrong. Plan the lift with the heavier figure and weigh the slab if you can.
 
+fissure-in-waste = "{ $flaw }" runs through { $pieces }: it may break there
+    .detail = Put bearers on both sides of it under { $pieces } before the first pass, so that each part lies by itself if it breaks. Never lift a piece flat or by one end across it: clamp straight timber over it on both faces first, or let it break and carry off the parts.{ $crossed ->
+            [yes] {" "}Cutting across it (cuts: { $cuts }): shallow steps and no pressure there.
+           *[no] {""}
+        }
+
 waste-needs-support = Waste too heavy to be held by hand comes free
     .detail = Waste piece (cut that frees it) and its weight at most: { $pieces }. Carry every piece over { $limit } on its own supports, level with the kept stone on both sides of the cut, before the first pass. A sagging piece closes the kerf on the disc.
 

@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = span
 rests-span-part = the widest stretch without support is { $span } (published limit: { $limit })
 rests-tips = it tips when somebody leans on it
-rests-tips-part = a person of { $force } on the worst edge tips it off its supports
+rests-tips-part = a person of { $force } { $place } tips it off its supports
 rests-bends = somebody leaning on it
-rests-bends-part = a person of { $force } at the worst place stresses it to { $times } of what is allowed
+rests-bends-part = a person of { $force } { $place } stresses it to { $times } of what is allowed
+rests-bends-elsewhere = somebody leaning on it
+rests-bends-elsewhere-part = a person of { $force } { $place } stresses it to { $times } of what is allowed, most { $section }
+lean-worst = at the worst place
+lean-rail = at the { $rail } ({ $cutouts })
+lean-overhang = on the overhang at { $edge }
+lean-between = between supports { $first } and { $second }
+lean-over = over support { $support }
 rests-over = { $support }
-rests-over-part = { $support } carries { $carried }, more than its limit of { $limit }
+rests-over-part = { $support } carries up to { $carried }, more than its limit of { $limit }
 rests-over-person = { $support } with a person
-rests-over-person-part = { $support } carries { $carried } of the stone and up to { $with_person } with a person of { $force } (limit { $limit })
+rests-over-person-part = { $support } carries up to { $with_person } with a person of { $force } (limit { $limit })
 none-published = nothing for stone so thin
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = a single trade page (as quoted el
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = beam theory, σ = 6M/(b·t²); handling factor 1.2, PCI Journal 2010
 term-common-practice-numbers-computed = common practice; numbers computed
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometry of a plank round a corner: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); sizes from the job file; room for hands: judgement
-term-rigid-plate-on-supports-stiffness-by-length = rigid plate on supports, stiffness by length
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = rigid plate on supports, stiffness by length; limit from the job file
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = rigid plate on supports; a person of 1 kN, judgement
+term-top-on-supports-rigid-and-bent-stiffness-by-length = top on supports, rigid and bent, stiffness by length
 term-statics = statics
 term-statics-of-a-rigid-plate = statics of a rigid plate
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statics of a rigid plate; a person of 1 kN, judgement

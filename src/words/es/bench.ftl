@@ -134,6 +134,21 @@ bench-bearers-off-each = a { $kept } de la línea, a { $waste } bajo el sobrante
 bench-struck = por la línea trazada { $first } a { $second }: un extremo ya no está
 bench-drill = Ø { $bit } en { $marks }, con agua, antes de que se acerque el disco
 bench-free-heavy = { $name } se suelta: hasta { $mass }. Descansa sobre sus propios apoyos, a nivel, antes de la primera pasada. Ni mano, ni pie, ni rodilla debajo; nadie lo sujeta.
+bench-free-carried = { $name } se suelta: hasta { $mass }. Descansa sobre sus propios apoyos, a nivel, antes de la primera pasada. Ni mano, ni pie, ni rodilla debajo; nadie lo sujeta. { $away }
+bench-away = Después { $people } personas { $how ->
+            [flat] lo llevan plano a dos listones en el suelo, a un quinto de su longitud de los extremos.
+           *[edge] lo ponen sobre el lado largo, lo llevan de canto a dos listones junto a una pared y lo atan allí.
+        }
+bench-away-more = Hacen falta { $people } personas para llevárselo { $how ->
+            [flat] plano
+           *[edge] de canto
+        }, y este trabajo tiene menos: búsquelas o una ayuda, o siérrelo de través donde está, con un apoyo a cada lado de la línea.
+bench-away-aid = Después { $aid ->
+            [trolley] el carro lo lleva, de canto y atado,
+            [vacuum] el elevador de vacío lo lleva, de canto,
+           *[gantry] el polipasto lo lleva, de canto en dos eslingas,
+        } a dos listones junto a una pared; átelo allí.
+bench-away-sawn = Ningún equipo se lo lleva: siérrelo de través donde está, con un apoyo a cada lado de la línea, o traiga una ayuda.
 bench-free-light = { $name } se suelta: hasta { $mass }. Un apoyo debajo antes de la primera pasada; ninguna mano debajo.
 bench-free-station = { $name } se suelta hacia la estación { $station }, última profundidad: hasta { $mass }. Un apoyo debajo antes de la primera pasada; ninguna mano debajo.
 bench-measured = borde { $edge }, falta o sobra (debe ser 0)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; como máximo { $limit }. Ponga allí un
 bench-overhang-person = { $edge }: { $length }; que nadie se apoye allí, o ponga un apoyo
 bench-bearing-over = con una persona apoyada en la encimera carga { $person }, admite { $limit }: nadie se sienta ni se apoya ahí, o añada un apoyo
 bench-support-name = { $number } { $what }
-bench-support = { $along } de la izquierda, { $up } de abajo; carga { $mass }
+bench-support = { $along } de la izquierda, { $up } de abajo; carga como máximo { $mass }
 bench-fact-trolley = carro
 bench-fact-vacuum = elevador de vacío
 bench-fact-slings = eslingas
@@ -511,6 +526,7 @@ annex-rails = Piedra estrecha junto a los huecos
 annex-rail-is = { $width } de ancho, { $length } de largo: { $together } con su vecina, { $alone } sola
 annex-setting = Sobre sus apoyos
 annex-support = apoyo
+annex-carries-most = lleva como máximo
 annex-with-person = con una persona apoyada
 annex-reaches = sobresale
 annex-person-stress = tensión con una persona

@@ -6,6 +6,12 @@ waste-not-freed = Unos cortes que no se encuentran dejan sobrante en la encimera
 said-weight = El peso que da el vendedor y el calculado no coinciden
     .detail = Indicado { $said }, calculado { $computed }: { $off } %, más de { $tolerance }. La piedra, las medidas o el espesor: uno de los tres datos está mal. Planifique el levantamiento con el valor más pesado y pese la tabla si puede.
 
+fissure-in-waste = "{ $flaw }" atraviesa { $pieces }: puede romperse ahí
+    .detail = Antes de la primera pasada, apoyos a ambos lados bajo { $pieces }, para que cada parte descanse sola si se rompe. No levante nunca una pieza plana o por un extremo a través de ella: sujete antes maderas rectas encima por ambas caras, o deje que se rompa y llévese las partes.{ $crossed ->
+            [yes] {" "}Donde el corte la cruza (cortes: { $cuts }): pasos pequeños y sin presión.
+           *[no] {""}
+        }
+
 waste-needs-support = Se suelta un sobrante demasiado pesado para sujetarlo con la mano
     .detail = Sobrante (corte que lo suelta) y su peso como máximo: { $pieces }. Sostenga cada pieza de más de { $limit } sobre sus propios apoyos, a ras de la piedra que se conserva y a los dos lados del corte, antes de la primera pasada. Una pieza que se hunde cierra la ranura sobre el disco.
 

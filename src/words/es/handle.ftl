@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = tramo libre
 rests-span-part = el mayor tramo sin apoyo es de { $span } (límite publicado: { $limit })
 rests-tips = vuelca si alguien se apoya
-rests-tips-part = una persona de { $force } en el peor borde la vuelca de sus apoyos
+rests-tips-part = una persona de { $force } { $place } la vuelca de sus apoyos
 rests-bends = alguien apoyado en ella
-rests-bends-part = una persona de { $force } en el peor sitio la carga al { $times } de lo admisible
+rests-bends-part = una persona de { $force } { $place } la carga al { $times } de lo admisible
+rests-bends-elsewhere = alguien apoyado en ella
+rests-bends-elsewhere-part = una persona de { $force } { $place } la carga al { $times } de lo admisible, sobre todo { $section }
+lean-worst = en el peor sitio
+lean-rail = en la { $rail } ({ $cutouts })
+lean-overhang = en el voladizo ({ $edge })
+lean-between = entre los apoyos { $first } y { $second }
+lean-over = sobre el apoyo { $support }
 rests-over = { $support }
-rests-over-part = { $support } carga { $carried }, más que su límite de { $limit }
+rests-over-part = { $support } carga hasta { $carried }, más que su límite de { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } carga { $carried } de la piedra y hasta { $with_person } con una persona de { $force } (límite { $limit })
+rests-over-person-part = { $support } carga hasta { $with_person } con una persona de { $force } (límite { $limit })
 none-published = nada para una piedra tan delgada
 
 # A stone in a list of stones.

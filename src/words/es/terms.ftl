@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = una sola página web del oficio (
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = teoría de vigas, σ = 6M/(b·t²); factor de manipulación 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = práctica común; números calculados
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometría de un tablón que gira en una esquina: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); medidas del archivo de trabajo; sitio para las manos: criterio
-term-rigid-plate-on-supports-stiffness-by-length = placa rígida sobre apoyos, rigidez según la longitud
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = placa rígida sobre apoyos, rigidez según la longitud; límite del archivo de trabajo
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = placa rígida sobre apoyos; una persona de 1 kN, criterio
+term-top-on-supports-rigid-and-bent-stiffness-by-length = encimera sobre apoyos, rígida y flexionada, rigidez según la longitud
 term-statics = estática
 term-statics-of-a-rigid-plate = estática de una placa rígida
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = estática de una placa rígida; una persona de 1 kN, criterio

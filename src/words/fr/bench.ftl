@@ -134,6 +134,21 @@ bench-bearers-off-each = à { $kept } de la ligne, à { $waste } sous la chute
 bench-struck = par la ligne tracée { $first } à { $second } : un bout n'est plus là
 bench-drill = Ø { $bit } en { $marks }, à l'eau, avant que le disque approche
 bench-free-heavy = { $name } se détache : jusqu'à { $mass }. Elle repose sur ses propres cales, à niveau, avant la première passe. Ni main, ni pied, ni genou dessous ; personne ne la tient.
+bench-free-carried = { $name } se détache : jusqu'à { $mass }. Elle repose sur ses propres cales, à niveau, avant la première passe. Ni main, ni pied, ni genou dessous ; personne ne la tient. { $away }
+bench-away = Ensuite { $people } personnes { $how ->
+            [flat] la portent à plat sur deux lattes au sol, à un cinquième de sa longueur de ses bouts.
+           *[edge] la dressent sur son long côté, la portent sur chant sur deux lattes contre un mur et l'y attachent.
+        }
+bench-away-more = Il faut { $people } personnes pour la porter { $how ->
+            [flat] à plat
+           *[edge] sur chant
+        }, ce travail en a moins : en trouver ou prendre une aide, ou la scier en travers là où elle est posée, un appui de chaque côté de la ligne.
+bench-away-aid = Ensuite { $aid ->
+            [trolley] le chariot la porte, sur chant et attachée,
+            [vacuum] le palonnier à ventouses la porte, sur chant,
+           *[gantry] le palan la porte, sur chant dans deux élingues,
+        } sur deux lattes contre un mur ; l'y attacher.
+bench-away-sawn = Aucune équipe ne la porte : la scier en travers là où elle est posée, un appui de chaque côté de la ligne, ou prendre une aide.
 bench-free-light = { $name } se détache : jusqu'à { $mass }. Une cale dessous avant la première passe ; aucune main dessous.
 bench-free-station = { $name } se détache vers la station { $station }, dernière profondeur : jusqu'à { $mass }. Une cale dessous avant la première passe ; aucune main dessous.
 bench-measured = bord { $edge }, manque ou reste (0 voulu)
@@ -250,7 +265,7 @@ bench-overhang = { $edge } : { $length } ; au plus { $limit }. Y mettre un appui
 bench-overhang-person = { $edge } : { $length } ; personne ne s'y appuie, ou y mettre un appui
 bench-bearing-over = une personne qui s'appuie sur le plan y met { $person }, il peut porter { $limit } : personne ne s'y assied ni ne s'y appuie, ou ajouter un appui
 bench-support-name = { $number } { $what }
-bench-support = { $along } de la gauche, { $up } du bas ; porte { $mass }
+bench-support = { $along } de la gauche, { $up } du bas ; porte au plus { $mass }
 bench-fact-trolley = chariot
 bench-fact-vacuum = ventouses
 bench-fact-slings = élingues
@@ -511,6 +526,7 @@ annex-rails = Pierre étroite à côté des découpes
 annex-rail-is = { $width } de large, { $length } de long : { $together } avec sa voisine, { $alone } seule
 annex-setting = Sur ses appuis
 annex-support = appui
+annex-carries-most = porte au plus
 annex-with-person = avec une personne appuyée
 annex-reaches = dépasse de
 annex-person-stress = contrainte avec une personne

@@ -6,6 +6,12 @@ waste-not-freed = Des coupes qui ne se rejoignent pas laissent de la chute sur l
 said-weight = Le poids du vendeur et le poids calculé diffèrent
     .detail = Annoncé { $said }, calculé { $computed } : { $off } %, plus de { $tolerance }. La pierre, les dimensions ou l'épaisseur : un de ces points est faux. Préparer le levage avec le chiffre le plus lourd, et peser la tranche si c'est possible.
 
+fissure-in-waste = « { $flaw } » traverse { $pieces } : ça peut casser là
+    .detail = Avant la première passe, des cales des deux côtés sous { $pieces }, pour que chaque partie repose seule si ça casse. Ne jamais soulever une pièce à plat ou par un bout par-dessus : d'abord serrer des bois droits dessus, sur les deux faces, ou laisser casser et emporter les morceaux.{ $crossed ->
+            [yes] {" "}Là où la coupe la croise (coupes : { $cuts }) : petites profondeurs, sans appuyer.
+           *[no] {""}
+        }
+
 waste-needs-support = Une chute trop lourde pour être tenue à la main se détache
     .detail = Chute (coupe qui la détache) et son poids au plus : { $pieces }. Porter chaque chute de plus de { $limit } sur ses propres cales, de niveau avec la pierre gardée, des deux côtés de la coupe, avant la première passe. Une pièce qui s'affaisse referme le trait de coupe sur le disque.
 

@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = portée
 rests-span-part = la plus grande longueur sans appui est de { $span } (limite publiée : { $limit })
 rests-tips = il bascule si quelqu'un s'appuie
-rests-tips-part = une personne de { $force } sur le pire bord le fait basculer de ses appuis
+rests-tips-part = une personne de { $force } { $place } le fait basculer de ses appuis
 rests-bends = quelqu'un qui s'appuie
-rests-bends-part = une personne de { $force } au pire endroit le charge à { $times } de ce qui est admis
+rests-bends-part = une personne de { $force } { $place } le charge à { $times } de ce qui est admis
+rests-bends-elsewhere = quelqu'un qui s'appuie
+rests-bends-elsewhere-part = une personne de { $force } { $place } le charge à { $times } de ce qui est admis, le plus { $section }
+lean-worst = au pire endroit
+lean-rail = sur la { $rail } ({ $cutouts })
+lean-overhang = sur le porte-à-faux ({ $edge })
+lean-between = entre les appuis { $first } et { $second }
+lean-over = au-dessus de l'appui { $support }
 rests-over = { $support }
-rests-over-part = { $support } porte { $carried }, plus que sa limite de { $limit }
+rests-over-part = { $support } porte jusqu'à { $carried }, plus que sa limite de { $limit }
 rests-over-person = { $support } avec une personne
-rests-over-person-part = { $support } porte { $carried } de pierre et jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
+rests-over-person-part = { $support } porte jusqu'à { $with_person } avec une personne de { $force } (limite { $limit })
 none-published = rien pour une pierre aussi mince
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = une seule page du métier (cité 
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = théorie des poutres, σ = 6M/(b·t²) ; facteur de manutention 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = usage courant ; chiffres calculés
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = géométrie d'une planche qui tourne un angle : L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ) ; dimensions du fichier de travail ; place pour les mains : appréciation
-term-rigid-plate-on-supports-stiffness-by-length = plaque rigide sur appuis, raideur selon la longueur
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = plaque rigide sur appuis, raideur selon la longueur ; limite du fichier de travail
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = plaque rigide sur appuis ; une personne de 1 kN, appréciation
+term-top-on-supports-rigid-and-bent-stiffness-by-length = plan sur appuis, rigide et fléchi, raideur selon la longueur
 term-statics = statique
 term-statics-of-a-rigid-plate = statique d'une plaque rigide
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statique d'une plaque rigide ; une personne de 1 kN, appréciation

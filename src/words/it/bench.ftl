@@ -134,6 +134,21 @@ bench-bearers-off-each = a { $kept } dalla linea, a { $waste } sotto lo sfrido
 bench-struck = secondo la linea tracciata { $first } a { $second }: un capo non c'è più
 bench-drill = Ø { $bit } in { $marks }, a umido, prima che il disco si avvicini
 bench-free-heavy = { $name } si stacca: fino a { $mass }. Poggia su supporti suoi, a livello, prima della prima passata. Niente mani, piedi o ginocchia sotto; nessuno lo tiene.
+bench-free-carried = { $name } si stacca: fino a { $mass }. Poggia su supporti suoi, a livello, prima della prima passata. Niente mani, piedi o ginocchia sotto; nessuno lo tiene. { $away }
+bench-away = Poi { $people } persone { $how ->
+            [flat] lo portano di piatto su due listelli a terra, a un quinto della lunghezza dalle estremità.
+           *[edge] lo alzano sul lato lungo, lo portano di taglio su due listelli contro un muro e lo legano lì.
+        }
+bench-away-more = Servono { $people } persone per portarlo via { $how ->
+            [flat] di piatto
+           *[edge] di taglio
+        }, e questo lavoro ne ha meno: trovarle o un ausilio, oppure segarlo di traverso dove sta, con un appoggio su ogni lato della linea.
+bench-away-aid = Poi { $aid ->
+            [trolley] il carrello lo porta, di taglio e legato,
+            [vacuum] il sollevatore a vuoto lo porta, di taglio,
+           *[gantry] il paranco lo porta, di taglio in due fasce,
+        } su due listelli contro un muro; legarlo lì.
+bench-away-sawn = Nessuna squadra lo porta via: segarlo di traverso dove sta, con un appoggio su ogni lato della linea, o prendere un ausilio.
 bench-free-light = { $name } si stacca: fino a { $mass }. Un supporto sotto prima della prima passata; nessuna mano sotto.
 bench-free-station = { $name } si stacca circa alla stazione { $station }, ultima profondità: fino a { $mass }. Un supporto sotto prima della prima passata; nessuna mano sotto.
 bench-measured = bordo { $edge }, manca o avanza (voluto 0)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; al massimo { $limit }. Mettere lì un a
 bench-overhang-person = { $edge }: { $length }; nessuno si appoggi lì, o mettere un appoggio
 bench-bearing-over = con una persona che si appoggia al piano porta { $person }, può portare { $limit }: lì nessuno si siede o si appoggia, oppure aggiungere un appoggio
 bench-support-name = { $number } { $what }
-bench-support = { $along } da sinistra, { $up } dal basso; porta { $mass }
+bench-support = { $along } da sinistra, { $up } dal basso; porta al massimo { $mass }
 bench-fact-trolley = carrello
 bench-fact-vacuum = ventose
 bench-fact-slings = brache
@@ -511,6 +526,7 @@ annex-rails = Pietra stretta accanto alle aperture
 annex-rail-is = larga { $width }, lunga { $length }: { $together } con la vicina, { $alone } da sola
 annex-setting = Sui suoi appoggi
 annex-support = appoggio
+annex-carries-most = porta al massimo
 annex-with-person = con una persona appoggiata
 annex-reaches = sporge
 annex-person-stress = sollecitazione con una persona

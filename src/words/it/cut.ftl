@@ -6,6 +6,12 @@ waste-not-freed = Tagli che non si incontrano lasciano sfrido sul piano
 said-weight = Il peso del venditore e il peso calcolato non coincidono
     .detail = Dichiarati { $said }, calcolati { $computed }: { $off } %, più del { $tolerance }. Pietra, misure o spessore: uno di questi dati è sbagliato. Preparare il sollevamento con il valore più pesante, e pesare la lastra se è possibile.
 
+fissure-in-waste = "{ $flaw }" attraversa { $pieces }: lì può rompersi
+    .detail = Prima della prima passata, appoggi su entrambi i lati sotto { $pieces }, così ogni parte poggia da sé se si rompe. Mai sollevare un pezzo di piatto o da un capo attraverso di essa: prima stringere legni dritti sopra, sulle due facce, oppure lasciarlo rompere e portar via le parti.{ $crossed ->
+            [yes] {" "}Dove il taglio la incrocia (tagli: { $cuts }): passi piccoli e senza pressione.
+           *[no] {""}
+        }
+
 waste-needs-support = Si stacca uno sfrido troppo pesante per tenerlo a mano
     .detail = Sfrido (taglio che lo libera) e suo peso massimo: { $pieces }. Reggere ogni pezzo sopra { $limit } su supporti suoi, a livello con la pietra da tenere, da tutte e due le parti del taglio, prima della prima passata. Un pezzo che cede chiude il taglio sul disco.
 

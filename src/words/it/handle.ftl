@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = luce fra gli appoggi
 rests-span-part = il tratto più lungo senza appoggio è { $span } (limite pubblicato: { $limit })
 rests-tips = si ribalta se qualcuno si appoggia
-rests-tips-part = una persona di { $force } sul bordo peggiore lo ribalta dagli appoggi
+rests-tips-part = una persona di { $force } { $place } lo ribalta dagli appoggi
 rests-bends = qualcuno che si appoggia
-rests-bends-part = una persona di { $force } nel punto peggiore lo carica al { $times } dell'ammesso
+rests-bends-part = una persona di { $force } { $place } lo carica al { $times } dell'ammesso
+rests-bends-elsewhere = qualcuno che si appoggia
+rests-bends-elsewhere-part = una persona di { $force } { $place } lo carica al { $times } dell'ammesso, soprattutto { $section }
+lean-worst = nel punto peggiore
+lean-rail = sulla { $rail } ({ $cutouts })
+lean-overhang = sulla sporgenza ({ $edge })
+lean-between = fra gli appoggi { $first } e { $second }
+lean-over = sopra l'appoggio { $support }
 rests-over = { $support }
-rests-over-part = { $support } porta { $carried }, più del suo limite di { $limit }
+rests-over-part = { $support } porta fino a { $carried }, più del suo limite di { $limit }
 rests-over-person = { $support } con una persona
-rests-over-person-part = { $support } porta { $carried } di pietra e fino a { $with_person } con una persona di { $force } (limite { $limit })
+rests-over-person-part = { $support } porta fino a { $with_person } con una persona di { $force } (limite { $limit })
 none-published = niente per una pietra così sottile
 
 # A stone in a list of stones.

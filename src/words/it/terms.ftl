@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = una sola pagina di settore (citat
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = teoria della trave, σ = 6M/(b·t²); fattore di movimentazione 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = pratica comune; numeri calcolati
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometria di una tavola che gira un angolo: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); misure dal file di lavoro; spazio per le mani: giudizio
-term-rigid-plate-on-supports-stiffness-by-length = piastra rigida su appoggi, rigidezza secondo la lunghezza
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = piastra rigida su appoggi, rigidezza secondo la lunghezza; limite dal file di lavoro
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = piastra rigida su appoggi; una persona di 1 kN, giudizio
+term-top-on-supports-rigid-and-bent-stiffness-by-length = piano su appoggi, rigido e inflesso, rigidezza secondo la lunghezza
 term-statics = statica
 term-statics-of-a-rigid-plate = statica di una piastra rigida
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statica di una piastra rigida; una persona di 1 kN, giudizio

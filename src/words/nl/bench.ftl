@@ -134,6 +134,21 @@ bench-bearers-off-each = { $kept } van de lijn, { $waste } onder het reststuk
 bench-struck = volgens de afgetekende lijn { $first } tot { $second }: een einde is weg
 bench-drill = Ø { $bit } bij { $marks }, nat, voordat de schijf in de buurt komt
 bench-free-heavy = { $name } komt los: tot { $mass }. Het ligt op eigen blokken, vlak, vóór de eerste zaaggang. Geen hand, voet of knie eronder; niemand houdt het vast.
+bench-free-carried = { $name } komt los: tot { $mass }. Het ligt op eigen blokken, vlak, vóór de eerste zaaggang. Geen hand, voet of knie eronder; niemand houdt het vast. { $away }
+bench-away = Daarna { $how ->
+            [flat] dragen { $people } personen het vlak naar twee latten op de vloer, een vijfde van de lengte van de einden.
+           *[edge] zetten { $people } personen het op de lange kant, dragen het op zijn kant naar twee latten tegen een muur en binden het daar vast.
+        }
+bench-away-more = Er zijn { $people } personen nodig om het weg te dragen, { $how ->
+            [flat] vlak
+           *[edge] op zijn kant
+        }, en deze klus heeft er minder: haal ze of een hulpmiddel, of zaag het dwars door waar het ligt, met een oplegger aan beide kanten van de lijn.
+bench-away-aid = Daarna brengt { $aid ->
+            [trolley] de wagen het, op zijn kant en vastgebonden,
+            [vacuum] de vacuümheffer het, op zijn kant,
+           *[gantry] de takel het, op zijn kant in twee stroppen,
+        } naar twee latten tegen een muur; bind het daar vast.
+bench-away-sawn = Geen ploeg draagt het weg: zaag het dwars door waar het ligt, met een oplegger aan beide kanten van de lijn, of haal een hulpmiddel.
 bench-free-light = { $name } komt los: tot { $mass }. Een blok eronder vóór de eerste zaaggang; geen hand eronder.
 bench-free-station = { $name } komt ongeveer bij station { $station } los, laatste diepte: tot { $mass }. Een blok eronder vóór de eerste zaaggang; geen hand eronder.
 bench-measured = rand { $edge }, te kort of over (0 gewenst)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; hoogstens { $limit }. Zet daar een steu
 bench-overhang-person = { $edge }: { $length }; niemand leunt daar, of zet er een steun
 bench-bearing-over = iemand die op het blad leunt, zet er { $person } op, dragen mag het { $limit }: niemand zit of leunt daar, of zet er een steun bij
 bench-support-name = { $number } { $what }
-bench-support = { $along } van links, { $up } van onder; draagt { $mass }
+bench-support = { $along } van links, { $up } van onder; draagt hoogstens { $mass }
 bench-fact-trolley = plaatwagen
 bench-fact-vacuum = vacuümheffer
 bench-fact-slings = hijsbanden
@@ -511,6 +526,7 @@ annex-rails = Smalle steen naast uitsparingen
 annex-rail-is = { $width } breed, { $length } lang: { $together } met zijn buur, { $alone } alleen
 annex-setting = Op zijn steunen
 annex-support = steun
+annex-carries-most = draagt hoogstens
 annex-with-person = met iemand die leunt
 annex-reaches = steekt uit
 annex-person-stress = spanning met een persoon

@@ -6,6 +6,12 @@ waste-not-freed = sneden die elkaar niet raken laten reststeen aan het blad zitt
 said-weight = het gewicht van de verkoper en het berekende gewicht verschillen
     .detail = Opgegeven { $said }, berekend { $computed }: { $off } %, meer dan { $tolerance }. Steensoort, maat of dikte klopt niet. Plan het tillen met het zwaarste van de twee en weeg de plaat als het kan.
 
+fissure-in-waste = "{ $flaw }" loopt door { $pieces }: het kan daar breken
+    .detail = Vóór de eerste zaaggang blokken aan beide kanten ervan onder { $pieces }, zodat elk deel op zichzelf ligt als het breekt. Til een stuk nooit vlak of aan één einde eroverheen: klem er eerst rechte latten overheen aan beide vlakken, of laat het breken en draag de delen weg.{ $crossed ->
+            [yes] {" "}Waar de zaagsnede hem kruist (zaagsneden: { $cuts }): kleine stappen en geen druk.
+           *[no] {""}
+        }
+
 waste-needs-support = er komt een reststuk los dat te zwaar is om vast te houden
     .detail = Reststuk (snede die het losmaakt) en zijn gewicht, hoogstens: { $pieces }. Laat elk stuk boven { $limit } vóór de eerste zaaggang op eigen steunen rusten, gelijk met de blijvende steen, aan beide kanten van de snede. Een zakkend stuk knijpt de zaagsnede om de schijf dicht.
 

@@ -176,13 +176,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = overspanning
 rests-span-part = het langste stuk zonder steun is { $span } (gepubliceerde grens: { $limit })
 rests-tips = het kantelt als iemand erop leunt
-rests-tips-part = een persoon van { $force } op de slechtste rand kantelt het van zijn steunen
+rests-tips-part = een persoon van { $force } { $place } kantelt het van zijn steunen
 rests-bends = iemand die erop leunt
-rests-bends-part = een persoon van { $force } op de slechtste plaats belast het tot { $times } van wat mag
+rests-bends-part = een persoon van { $force } { $place } belast het tot { $times } van wat mag
+rests-bends-elsewhere = iemand die erop leunt
+rests-bends-elsewhere-part = een persoon van { $force } { $place } belast het tot { $times } van wat mag, het meest { $section }
+lean-worst = op de slechtste plaats
+lean-rail = op de { $rail } ({ $cutouts })
+lean-overhang = op het overstek ({ $edge })
+lean-between = tussen de steunen { $first } en { $second }
+lean-over = boven steun { $support }
 rests-over = { $support }
-rests-over-part = { $support } draagt { $carried }, meer dan de grens van { $limit }
+rests-over-part = { $support } draagt tot { $carried }, meer dan de grens van { $limit }
 rests-over-person = { $support } met een persoon
-rests-over-person-part = { $support } draagt { $carried } van de steen en tot { $with_person } met een persoon van { $force } (grens { $limit })
+rests-over-person-part = { $support } draagt tot { $with_person } met een persoon van { $force } (grens { $limit })
 none-published = niets voor steen die zo dun is
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = één vakpagina (aangehaald uit a
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = balktheorie, σ = 6M/(b·t²); hanteringsfactor 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = gangbare praktijk; getallen berekend
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = meetkunde van een plank om een hoek: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); maten uit het werkbestand; ruimte voor handen: oordeel
-term-rigid-plate-on-supports-stiffness-by-length = stijve plaat op steunen, stijfheid naar lengte
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = stijve plaat op steunen, stijfheid naar lengte; grens uit het werkbestand
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = stijve plaat op steunen; een persoon van 1 kN, oordeel
+term-top-on-supports-rigid-and-bent-stiffness-by-length = blad op steunen, stijf en gebogen, stijfheid naar lengte
 term-statics = statica
 term-statics-of-a-rigid-plate = statica van een stijve plaat
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statica van een stijve plaat; een persoon van 1 kN, oordeel

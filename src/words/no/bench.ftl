@@ -134,6 +134,21 @@ bench-bearers-off-each = { $kept } fra linjen, { $waste } under avkappet
 bench-struck = etter den strekede linjen { $first } til { $second }: en ende er borte
 bench-drill = Ø { $bit } ved { $marks }, vått, før skiva kommer nær
 bench-free-heavy = { $name } løsner: inntil { $mass }. Den ligger på egne klosser, vannrett, før første gjennomgang. Ingen hånd, fot eller kne under; ingen holder den.
+bench-free-carried = { $name } løsner: inntil { $mass }. Den ligger på egne klosser, vannrett, før første gjennomgang. Ingen hånd, fot eller kne under; ingen holder den. { $away }
+bench-away = Så { $how ->
+            [flat] bærer { $people } personer den flatt til to lekter på gulvet, en femtedel av lengden inn fra endene.
+           *[edge] reiser { $people } personer den på langsiden, bærer den på høykant til to lekter ved en vegg og binder den der.
+        }
+bench-away-more = Det trengs { $people } personer for å bære den bort { $how ->
+            [flat] flatt
+           *[edge] på høykant
+        }, og denne jobben har færre: skaff dem eller et hjelpemiddel, eller sag den på tvers der den ligger, med underlag på begge sider av linjen.
+bench-away-aid = Så tar { $aid ->
+            [trolley] vognen den, på høykant og bundet,
+            [vacuum] vakuumløfteren den, på høykant,
+           *[gantry] taljen den, på høykant i to stropper,
+        } til to lekter ved en vegg; bind den der.
+bench-away-sawn = Ikke noe lag bærer den bort: sag den på tvers der den ligger, med underlag på begge sider av linjen, eller skaff et hjelpemiddel.
 bench-free-light = { $name } løsner: inntil { $mass }. En kloss under før første gjennomgang; ingen hånd under.
 bench-free-station = { $name } løsner omtrent ved stasjon { $station }, siste dybde: inntil { $mass }. En kloss under før første gjennomgang; ingen hånd under.
 bench-measured = kant { $edge }, for kort eller over (skal være 0)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; høyst { $limit }. Sett en støtte der
 bench-overhang-person = { $edge }: { $length }; ingen lener seg der, eller sett en støtte der
 bench-bearing-over = en person som lener seg på benkeplaten, gir { $person } på den, den tåler { $limit }: ingen sitter eller lener seg der, eller sett inn en støtte
 bench-support-name = { $number } { $what }
-bench-support = { $along } fra venstre, { $up } nedenfra; bærer { $mass }
+bench-support = { $along } fra venstre, { $up } nedenfra; bærer høyst { $mass }
 bench-fact-trolley = tralle
 bench-fact-vacuum = vakuumløfter
 bench-fact-slings = stropper
@@ -511,6 +526,7 @@ annex-rails = Smal stein ved siden av utskjæringer
 annex-rail-is = { $width } bred, { $length } lang: { $together } sammen med naboen, { $alone } alene
 annex-setting = På støttene
 annex-support = støtte
+annex-carries-most = bærer høyst
 annex-with-person = med en person som lener seg
 annex-reaches = rager ut
 annex-person-stress = spenning med en person

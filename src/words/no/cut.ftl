@@ -6,6 +6,12 @@ waste-not-freed = Kutt som ikke møtes, lar avkapp henge på benkeplaten
 said-weight = Selgerens vekt og den beregnede vekten er ulike
     .detail = Oppgitt { $said }, beregnet { $computed }: { $off } %, mer enn { $tolerance }. Steinslaget, målene eller tykkelsen er feil. Planlegg løftet etter det tyngste tallet, og vei platen hvis du kan.
 
+fissure-in-waste = «{ $flaw }» går gjennom { $pieces }: den kan brekke der
+    .detail = Underlag på begge sider av den under { $pieces } før første gjennomgang, så hver del ligger for seg om den brekker. Løft aldri et stykke flatt eller i én ende tvers over den: klem rette lekter over den på begge sider først, eller la den brekke og bær bort delene.{ $crossed ->
+            [yes] {" "}Der kuttet krysser den (kutt: { $cuts }): små steg og ikke noe trykk.
+           *[no] {""}
+        }
+
 waste-needs-support = Avkapp som er for tungt til å holdes for hånd, løsner
     .detail = Bit (kutt som løsner den) og vekt, høyst: { $pieces }. Hver bit over { $limit } skal bæres av egne støtter, i høyde med steinen som blir igjen, på begge sider av kuttet, før første gjennomgang. En bit som siger, klemmer kuttesporet sammen om skiva.
 

@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = spenn
 rests-span-part = den lengste strekningen uten støtte er { $span } (publisert grense: { $limit })
 rests-tips = den tipper når noen lener seg på den
-rests-tips-part = en person på { $force } på den verste kanten tipper den av støttene
+rests-tips-part = en person på { $force } { $place } tipper den av støttene
 rests-bends = noen lener seg på den
-rests-bends-part = en person på { $force } på det verste stedet belaster den til { $times } av det tillatte
+rests-bends-part = en person på { $force } { $place } belaster den til { $times } av det tillatte
+rests-bends-elsewhere = noen lener seg på den
+rests-bends-elsewhere-part = en person på { $force } { $place } belaster den til { $times } av det tillatte, mest { $section }
+lean-worst = på det verste stedet
+lean-rail = ved { $rail } ({ $cutouts })
+lean-overhang = på utspringet ({ $edge })
+lean-between = mellom støttene { $first } og { $second }
+lean-over = over støtten { $support }
 rests-over = { $support }
-rests-over-part = { $support } bærer { $carried }, mer enn grensen på { $limit }
+rests-over-part = { $support } bærer inntil { $carried }, mer enn grensen på { $limit }
 rests-over-person = { $support } med en person
-rests-over-person-part = { $support } bærer { $carried } av steinen og inntil { $with_person } med en person på { $force } (grense { $limit })
+rests-over-person-part = { $support } bærer inntil { $with_person } med en person på { $force } (grense { $limit })
 none-published = ingenting for så tynn stein
 
 # A stone in a list of stones.

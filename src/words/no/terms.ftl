@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = en enkelt bransjeside (sitert ett
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = bjelketeori, σ = 6M/(b·t²); håndteringsfaktor 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = vanlig praksis; tallene beregnet
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometrien for en planke rundt et hjørne: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); mål fra jobbfilen; plass til hendene: skjønn
-term-rigid-plate-on-supports-stiffness-by-length = stiv plate på støtter, stivhet etter lengde
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = stiv plate på støtter, stivhet etter lengde; grense fra jobbfilen
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = stiv plate på støtter; en person på 1 kN, skjønn
+term-top-on-supports-rigid-and-bent-stiffness-by-length = benkeplate på støtter, stiv og bøyd, stivhet etter lengde
 term-statics = statikk
 term-statics-of-a-rigid-plate = statikk for en stiv plate
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statikk for en stiv plate; en person på 1 kN, skjønn

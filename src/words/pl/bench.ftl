@@ -144,6 +144,21 @@ bench-bearers-off-each = { $kept } od linii, { $waste } pod odpadem
 bench-struck = według wykreślonej linii { $first } do { $second }: jednego końca już nie ma
 bench-drill = Ø { $bit } przy { $marks }, na mokro, zanim zbliży się tarcza
 bench-free-heavy = Uwalnia się { $name }: do { $mass }. Przed pierwszym przejściem leży poziomo na własnych podporach. Żadnej ręki, stopy ani kolana pod spodem; nikt nie podtrzymuje.
+bench-free-carried = Uwalnia się { $name }: do { $mass }. Przed pierwszym przejściem leży poziomo na własnych podporach. Żadnej ręki, stopy ani kolana pod spodem; nikt nie podtrzymuje. { $away }
+bench-away = Potem { $how ->
+            [flat] przenosi to na płasko tyle osób: { $people }, na dwie łaty na podłodze, o jedną piątą długości od końców.
+           *[edge] stawia to na dłuższym boku i przenosi pionowo tyle osób: { $people }, na dwie łaty przy ścianie; tam przywiązać.
+        }
+bench-away-more = Do odniesienia { $how ->
+            [flat] na płasko
+           *[edge] pionowo
+        } potrzeba tylu osób: { $people }, a w tym zleceniu jest mniej: znaleźć je albo pomoc, albo przeciąć to w poprzek tam, gdzie leży, z podkładem po obu stronach linii.
+bench-away-aid = Potem { $aid ->
+            [trolley] wózek zabiera to, pionowo i przywiązane,
+            [vacuum] podnośnik próżniowy zabiera to, pionowo,
+           *[gantry] wciągnik zabiera to, pionowo w dwóch pasach,
+        } na dwie łaty przy ścianie; tam przywiązać.
+bench-away-sawn = Żaden zespół tego nie odniesie: przeciąć w poprzek tam, gdzie leży, z podkładem po obu stronach linii, albo sprowadzić pomoc.
 bench-free-light = Uwalnia się { $name }: do { $mass }. Przed pierwszym przejściem podpora pod spodem; żadnej ręki poniżej.
 bench-free-station = { $name } uwalnia się mniej więcej przy pozycji { $station }, ostatnia głębokość: do { $mass }. Przed pierwszym przejściem podpora pod spodem; żadnej ręki poniżej.
 bench-measured = krawędź { $edge }, brak lub nadmiar (ma być 0)
@@ -262,7 +277,7 @@ bench-overhang = { $edge }: { $length }; najwyżej { $limit }. Dać tam podporę
 bench-overhang-person = { $edge }: { $length }; nikt się tam nie opiera albo dać tam podporę
 bench-bearing-over = osoba oparta o blat obciąża go o { $person }, dopuszczalne { $limit }: nikt tam nie siada ani się nie opiera, albo dodać podporę
 bench-support-name = { $number } { $what }
-bench-support = { $along } od lewej, { $up } od dołu; niesie { $mass }
+bench-support = { $along } od lewej, { $up } od dołu; niesie najwyżej { $mass }
 bench-fact-trolley = wózek
 bench-fact-vacuum = podnośnik próżniowy
 bench-fact-slings = zawiesia
@@ -525,6 +540,7 @@ annex-rails = Wąskie paski kamienia przy otworach
 annex-rail-is = szerokość { $width }, długość { $length }: { $together } z sąsiednim, { $alone } sam
 annex-setting = Na podporach
 annex-support = podpora
+annex-carries-most = dźwiga najwyżej
 annex-with-person = z opartą osobą
 annex-reaches = wystaje poza
 annex-person-stress = naprężenie z osobą

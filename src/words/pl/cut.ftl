@@ -6,6 +6,12 @@ waste-not-freed = Cięcia, które się nie spotykają, zostawiają odpad przy bl
 said-weight = Masa podana przez sprzedawcę i masa obliczona różnią się
     .detail = Podano { $said }, obliczono { $computed }: { $off } %, więcej niż { $tolerance }. Jedno się nie zgadza: kamień, wymiary albo grubość. Zaplanować podnoszenie według większej wartości i w miarę możliwości zważyć płytę.
 
+fissure-in-waste = „{ $flaw }” biegnie przez { $pieces }: tam może pęknąć
+    .detail = Przed pierwszym przejściem podkłady po obu jej stronach pod { $pieces }, aby każda część leżała osobno, gdy pęknie. Nigdy nie podnosić kawałka na płasko ani za jeden koniec w poprzek niej: najpierw docisnąć proste drewno po obu stronach, albo pozwolić pęknąć i odnieść części.{ $crossed ->
+            [yes] {" "}Gdzie cięcie ją przecina (cięcia: { $cuts }): małe kroki, bez nacisku.
+           *[no] {""}
+        }
+
 waste-needs-support = Odcinany jest odpad zbyt ciężki, aby trzymać go rękami
     .detail = Kawałek odpadu (cięcie, które go uwalnia) i jego masa najwyżej: { $pieces }. Każdy kawałek powyżej { $limit } przed pierwszym przejściem oprzeć na jego własnych podporach, równo z kamieniem, który zostaje, po obu stronach cięcia. Opadający kawałek zaciska rzaz na tarczy.
 

@@ -197,13 +197,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = rozpiętość
 rests-span-part = najszerszy odcinek bez podparcia ma { $span } (opublikowana granica: { $limit })
 rests-tips = przechyla się, gdy ktoś się oprze
-rests-tips-part = osoba o nacisku { $force } na najgorszej krawędzi przechyla blat z podpór
+rests-tips-part = osoba o nacisku { $force } { $place } przechyla blat z podpór
 rests-bends = ktoś się o niego opiera
-rests-bends-part = osoba o nacisku { $force } w najgorszym miejscu obciąża go do { $times } dopuszczalnego
+rests-bends-part = osoba o nacisku { $force } { $place } obciąża go do { $times } dopuszczalnego
+rests-bends-elsewhere = ktoś się o niego opiera
+rests-bends-elsewhere-part = osoba o nacisku { $force } { $place } obciąża go do { $times } dopuszczalnego, najbardziej { $section }
+lean-worst = w najgorszym miejscu
+lean-rail = w miejscu: { $rail } ({ $cutouts })
+lean-overhang = na nawisie ({ $edge })
+lean-between = między podporami { $first } i { $second }
+lean-over = nad podporą { $support }
 rests-over = { $support }
-rests-over-part = { $support } przenosi { $carried }, więcej niż swoją granicę { $limit }
+rests-over-part = { $support } przenosi do { $carried }, więcej niż swoją granicę { $limit }
 rests-over-person = { $support } z osobą
-rests-over-person-part = { $support } przenosi { $carried } z kamienia i do { $with_person } z osobą o nacisku { $force } (granica { $limit })
+rests-over-person-part = { $support } przenosi do { $with_person } z osobą o nacisku { $force } (granica { $limit })
 none-published = nic dla tak cienkiego kamienia
 
 # A stone in a list of stones.

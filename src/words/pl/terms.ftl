@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = jedna strona branżowa (cytowane 
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = teoria belek, σ = 6M/(b·t²); współczynnik na przenoszenie 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = powszechna praktyka; liczby obliczone
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometria deski w narożniku: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); wymiary z pliku zlecenia; miejsce na ręce: ocena
-term-rigid-plate-on-supports-stiffness-by-length = sztywna płyta na podporach, sztywność według długości
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = sztywna płyta na podporach, sztywność według długości; wartość dopuszczalna z pliku zlecenia
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = sztywna płyta na podporach; człowiek o nacisku 1 kN, ocena
+term-top-on-supports-rigid-and-bent-stiffness-by-length = blat na podporach, sztywny i ugięty, sztywność według długości
 term-statics = statyka
 term-statics-of-a-rigid-plate = statyka sztywnej płyty
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statyka sztywnej płyty; człowiek o nacisku 1 kN, ocena

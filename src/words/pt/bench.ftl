@@ -134,6 +134,21 @@ bench-bearers-off-each = a { $kept } da linha, a { $waste } sob a sobra
 bench-struck = pela linha traçada { $first } a { $second }: uma ponta já não existe
 bench-drill = Ø { $bit } em { $marks }, a húmido, antes de o disco se aproximar
 bench-free-heavy = { $name } solta-se: até { $mass }. Está sobre os seus próprios apoios, nivelada, antes da primeira passagem. Nem mão, nem pé, nem joelho por baixo; ninguém a segura.
+bench-free-carried = { $name } solta-se: até { $mass }. Está sobre os seus próprios apoios, nivelada, antes da primeira passagem. Nem mão, nem pé, nem joelho por baixo; ninguém a segura. { $away }
+bench-away = Depois { $people } pessoas { $how ->
+            [flat] levam-na deitada para duas ripas no chão, a um quinto do comprimento das pontas.
+           *[edge] põem-na sobre o lado comprido, levam-na ao alto para duas ripas junto a uma parede e atam-na aí.
+        }
+bench-away-more = São precisas { $people } pessoas para a levar { $how ->
+            [flat] deitada
+           *[edge] ao alto
+        }, e este trabalho tem menos: arranje-as ou um meio auxiliar, ou serre-a de través onde está, com um apoio de cada lado da linha.
+bench-away-aid = Depois { $aid ->
+            [trolley] o carro leva-a, ao alto e atada,
+            [vacuum] o elevador a vácuo leva-a, ao alto,
+           *[gantry] a talha leva-a, ao alto em duas cintas,
+        } para duas ripas junto a uma parede; ate-a aí.
+bench-away-sawn = Nenhuma equipa a leva: serre-a de través onde está, com um apoio de cada lado da linha, ou arranje um meio auxiliar.
 bench-free-light = { $name } solta-se: até { $mass }. Um apoio por baixo antes da primeira passagem; nenhuma mão por baixo.
 bench-free-station = { $name } solta-se por volta da estação { $station }, última profundidade: até { $mass }. Um apoio por baixo antes da primeira passagem; nenhuma mão por baixo.
 bench-measured = bordo { $edge }, falta ou sobra (deve ser 0)
@@ -250,7 +265,7 @@ bench-overhang = { $edge }: { $length }; no máximo { $limit }. Ponha lá um apo
 bench-overhang-person = { $edge }: { $length }; ninguém se apoia aí, ou ponha aí um apoio
 bench-bearing-over = uma pessoa encostada ao tampo põe-lhe { $person }, pode suportar { $limit }: ninguém se senta nem se encosta ali, ou mais um apoio
 bench-support-name = { $number } { $what }
-bench-support = { $along } da esquerda, { $up } de baixo; leva { $mass }
+bench-support = { $along } da esquerda, { $up } de baixo; leva no máximo { $mass }
 bench-fact-trolley = carrinho
 bench-fact-vacuum = elevador de vácuo
 bench-fact-slings = cintas
@@ -508,6 +523,7 @@ annex-rails = Pedra estreita junto a aberturas
 annex-rail-is = { $width } de largura, { $length } de comprimento: { $together } com a vizinha, { $alone } sozinha
 annex-setting = Sobre os apoios
 annex-support = apoio
+annex-carries-most = carrega no máximo
 annex-with-person = com uma pessoa encostada
 annex-reaches = sai para fora
 annex-person-stress = tensão com uma pessoa

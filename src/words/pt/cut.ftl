@@ -6,6 +6,12 @@ waste-not-freed = Cortes que não se encontram deixam sobra no tampo
 said-weight = O peso dado pelo vendedor e o calculado não coincidem
     .detail = Indicado { $said }, calculado { $computed }: { $off } %, mais de { $tolerance }. A pedra, as medidas ou a espessura: um dos três dados está errado. Planeie o levantamento com o valor mais pesado e pese a chapa se puder.
 
+fissure-in-waste = "{ $flaw }" atravessa { $pieces }: pode partir aí
+    .detail = Antes da primeira passagem, apoios dos dois lados por baixo de { $pieces }, para que cada parte assente sozinha se partir. Nunca levantar uma peça deitada ou por uma ponta através dela: primeiro apertar madeiras direitas por cima nas duas faces, ou deixar partir e levar as partes.{ $crossed ->
+            [yes] {" "}Onde o corte a cruza (cortes: { $cuts }): passos pequenos e sem pressão.
+           *[no] {""}
+        }
+
 waste-needs-support = Solta-se uma sobra pesada demais para segurar com a mão
     .detail = Sobra (corte que a solta) e o seu peso no máximo: { $pieces }. Sustente cada peça com mais de { $limit } sobre os seus próprios apoios, ao nível da pedra que fica e dos dois lados do corte, antes da primeira passagem. Uma peça que descai fecha o rasgo sobre o disco.
 

@@ -179,13 +179,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = vão
 rests-span-part = o maior vão sem apoio é de { $span } (limite publicado: { $limit })
 rests-tips = vira-se se alguém se apoiar
-rests-tips-part = uma pessoa de { $force } no pior bordo vira-o dos apoios
+rests-tips-part = uma pessoa de { $force } { $place } vira-o dos apoios
 rests-bends = alguém apoiado nele
-rests-bends-part = uma pessoa de { $force } no pior sítio carrega-o a { $times } do admissível
+rests-bends-part = uma pessoa de { $force } { $place } carrega-o a { $times } do admissível
+rests-bends-elsewhere = alguém apoiado nele
+rests-bends-elsewhere-part = uma pessoa de { $force } { $place } carrega-o a { $times } do admissível, sobretudo { $section }
+lean-worst = no pior sítio
+lean-rail = na { $rail } ({ $cutouts })
+lean-overhang = na saliência ({ $edge })
+lean-between = entre os apoios { $first } e { $second }
+lean-over = sobre o apoio { $support }
 rests-over = { $support }
-rests-over-part = { $support } leva { $carried }, mais do que o seu limite de { $limit }
+rests-over-part = { $support } leva até { $carried }, mais do que o seu limite de { $limit }
 rests-over-person = { $support } com uma pessoa
-rests-over-person-part = { $support } leva { $carried } da pedra e até { $with_person } com uma pessoa de { $force } (limite { $limit })
+rests-over-person-part = { $support } leva até { $with_person } com uma pessoa de { $force } (limite { $limit })
 none-published = nada para uma pedra tão fina
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = uma única página Web do ofício
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = teoria das vigas, σ = 6M/(b·t²); fator de manuseamento 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = prática comum; números calculados
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometria de uma prancha que vira num canto: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); medidas do ficheiro do trabalho; espaço para as mãos: critério
-term-rigid-plate-on-supports-stiffness-by-length = placa rígida sobre apoios, rigidez segundo o comprimento
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = placa rígida sobre apoios, rigidez segundo o comprimento; limite do ficheiro do trabalho
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = placa rígida sobre apoios; uma pessoa de 1 kN, critério
+term-top-on-supports-rigid-and-bent-stiffness-by-length = tampo sobre apoios, rígido e fletido, rigidez segundo o comprimento
 term-statics = estática
 term-statics-of-a-rigid-plate = estática de uma placa rígida
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = estática de uma placa rígida; uma pessoa de 1 kN, critério

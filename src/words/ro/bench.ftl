@@ -139,6 +139,21 @@ bench-bearers-off-each = la { $kept } de linie, la { $waste } sub rest
 bench-struck = după linia trasată { $first } la { $second }: un capăt nu mai este
 bench-drill = Ø { $bit } la { $marks }, cu apă, înainte să se apropie discul
 bench-free-heavy = { $name } se desprinde: până la { $mass }. Stă pe suporturile ei, la nivel, înainte de prima trecere. Nicio mână, niciun picior, niciun genunchi sub ea; nimeni nu o ține.
+bench-free-carried = { $name } se desprinde: până la { $mass }. Stă pe suporturile ei, la nivel, înainte de prima trecere. Nicio mână, niciun picior, niciun genunchi sub ea; nimeni nu o ține. { $away }
+bench-away = Apoi { $people } persoane { $how ->
+            [flat] o duc culcată pe două șipci pe podea, la o cincime din lungime de la capete.
+           *[edge] o ridică pe latura lungă, o duc pe cant pe două șipci lângă un perete și o leagă acolo.
+        }
+bench-away-more = E nevoie de { $people } persoane ca să fie dusă { $how ->
+            [flat] culcată
+           *[edge] pe cant
+        }, iar lucrarea are mai puține: găsiți-le sau un mijloc ajutător, ori tăiați-o de-a curmezișul unde stă, cu un suport de fiecare parte a liniei.
+bench-away-aid = Apoi { $aid ->
+            [trolley] căruciorul o duce, pe cant și legată,
+            [vacuum] ridicătorul cu vid o duce, pe cant,
+           *[gantry] palanul o duce, pe cant în două chingi,
+        } pe două șipci lângă un perete; legați-o acolo.
+bench-away-sawn = Nicio echipă nu o duce: tăiați-o de-a curmezișul unde stă, cu un suport de fiecare parte a liniei, sau aduceți un mijloc ajutător.
 bench-free-light = { $name } se desprinde: până la { $mass }. Un suport sub ea înainte de prima trecere; nicio mână dedesubt.
 bench-free-station = { $name } se desprinde cam la poziția { $station }, ultima adâncime: până la { $mass }. Un suport sub ea înainte de prima trecere; nicio mână dedesubt.
 bench-measured = marginea { $edge }, lipsă sau în plus (trebuie 0)
@@ -256,7 +271,7 @@ bench-overhang = { $edge }: { $length }; cel mult { $limit }. Puneți acolo un s
 bench-overhang-person = { $edge }: { $length }; nimeni nu se reazemă acolo, sau puneți un suport
 bench-bearing-over = o persoană rezemată pe blat pune { $person } pe el, are voie { $limit }: nimeni nu se așază și nu se reazemă acolo, sau adăugați un suport
 bench-support-name = { $number } { $what }
-bench-support = { $along } de la stânga, { $up } de jos; duce { $mass }
+bench-support = { $along } de la stânga, { $up } de jos; duce cel mult { $mass }
 bench-fact-trolley = cărucior
 bench-fact-vacuum = vacuum
 bench-fact-slings = chingi
@@ -514,6 +529,7 @@ annex-rails = Piatră îngustă lângă deschizături
 annex-rail-is = lățime { $width }, lungime { $length }: { $together } cu vecina, { $alone } singură
 annex-setting = Pe suporturile lui
 annex-support = suport
+annex-carries-most = duce cel mult
 annex-with-person = cu o persoană rezemată
 annex-reaches = iese în afara
 annex-person-stress = solicitarea cu o persoană

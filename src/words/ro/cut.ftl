@@ -6,6 +6,12 @@ waste-not-freed = Tăieturi care nu se întâlnesc lasă rest prins de blat
 said-weight = Greutatea dată de vânzător și cea calculată diferă
     .detail = Spus { $said }, calculat { $computed }: { $off } %, mai mult de { $tolerance }. Una dintre ele este greșită: piatra, dimensiunile sau grosimea. Planificați ridicarea cu valoarea mai mare și cântăriți placa dacă puteți.
 
+fissure-in-waste = „{ $flaw }” trece prin { $pieces }: se poate rupe acolo
+    .detail = Înainte de prima trecere, suporturi de ambele părți sub { $pieces }, ca fiecare parte să stea singură dacă se rupe. Nu ridicați niciodată o piesă culcată sau de un capăt peste ea: strângeți întâi lemne drepte peste ea pe ambele fețe, sau lăsați-o să se rupă și duceți părțile.{ $crossed ->
+            [yes] {" "}Unde tăietura o traversează (tăieturi: { $cuts }): pași mici și fără apăsare.
+           *[no] {""}
+        }
+
 waste-needs-support = Se desprinde un rest prea greu pentru a fi ținut cu mâna
     .detail = Bucata de rest (tăietura care o eliberează) și greutatea ei, cel mult: { $pieces }. Orice bucată de peste { $limit } se așază pe suporturile ei, la același nivel cu piatra care rămâne, de ambele părți ale tăieturii, înainte de prima trecere. O bucată care se lasă în jos închide fanta tăieturii pe disc.
 

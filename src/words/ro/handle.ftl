@@ -186,13 +186,20 @@ rests-overhang-person-part = { $edges } { $count ->
 rests-span = deschidere
 rests-span-part = cea mai mare porțiune fără suport este de { $span } (limita publicată: { $limit })
 rests-tips = se răstoarnă dacă se reazemă cineva
-rests-tips-part = o persoană de { $force } pe marginea cea mai rea îl răstoarnă de pe suporturi
+rests-tips-part = o persoană de { $force } { $place } îl răstoarnă de pe suporturi
 rests-bends = cineva rezemat pe el
-rests-bends-part = o persoană de { $force } în locul cel mai rău îl solicită la { $times } din valoarea admisă
+rests-bends-part = o persoană de { $force } { $place } îl solicită la { $times } din valoarea admisă
+rests-bends-elsewhere = cineva rezemat pe el
+rests-bends-elsewhere-part = o persoană de { $force } { $place } îl solicită la { $times } din valoarea admisă, cel mai mult { $section }
+lean-worst = în locul cel mai rău
+lean-rail = pe { $rail } ({ $cutouts })
+lean-overhang = pe consolă ({ $edge })
+lean-between = între suporturile { $first } și { $second }
+lean-over = deasupra suportului { $support }
 rests-over = { $support }
-rests-over-part = { $support } duce { $carried }, mai mult decât limita de { $limit }
+rests-over-part = { $support } duce până la { $carried }, mai mult decât limita de { $limit }
 rests-over-person = { $support } cu o persoană
-rests-over-person-part = { $support } duce { $carried } din piatră și până la { $with_person } cu o persoană de { $force } (limita { $limit })
+rests-over-person-part = { $support } duce până la { $with_person } cu o persoană de { $force } (limita { $limit })
 none-published = nimic pentru o piatră atât de subțire
 
 # A stone in a list of stones.

@@ -179,9 +179,7 @@ term-a-single-trade-page-as-quoted-elsewhere = o singură pagină de meserie (ci
 term-beam-theory-6m-b-t-handling-factor-1-2-pci-journal-2010 = teoria grinzilor, σ = 6M/(b·t²); coeficient de manipulare 1,2, PCI Journal 2010
 term-common-practice-numbers-computed = practică obișnuită; numere calculate
 term-geometry-of-a-plank-round-a-corner-l-a-cos-b-sin-t-sin-cos-sizes-from-the-job-file-room-for-hands-judgement = geometria unei scânduri trecute pe după un colț: L ≤ a/cos θ + b/sin θ − t/(sin θ·cos θ); dimensiuni din fișierul lucrării; loc pentru mâini: apreciere
-term-rigid-plate-on-supports-stiffness-by-length = placă rigidă pe suporturi, rigiditate după lungime
-term-rigid-plate-on-supports-stiffness-by-length-limit-from-the-job-file = placă rigidă pe suporturi, rigiditate după lungime; limita din fișierul lucrării
-term-rigid-plate-on-supports-a-person-of-1-kn-judgement = placă rigidă pe suporturi; o persoană de 1 kN, apreciere
+term-top-on-supports-rigid-and-bent-stiffness-by-length = blat pe suporturi, rigid și încovoiat, rigiditate după lungime
 term-statics = statică
 term-statics-of-a-rigid-plate = statica unei plăci rigide
 term-statics-of-a-rigid-plate-a-person-of-1-kn-judgement = statica unei plăci rigide; o persoană de 1 kN, apreciere

@@ -1,12 +1,14 @@
 //! What a rail is called, in parts that another language can put together.
 
+use serde::Serialize;
+
 use crate::cut::rail::TAP_HOLE_MM;
 use crate::geom::{Outline, SAME_MM, Seg};
 use crate::handle::loads::Marks;
 
 /// A side of the top, seen from edge 1-2.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum TopSide {
+pub(in crate::handle::bending) enum TopSide {
     Front,
     Right,
     Back,
@@ -14,13 +16,14 @@ pub(super) enum TopSide {
 }
 
 /// What a rail is and what it lies beside.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct RailPlace {
     /// "front rail", or "bridge between cutouts".
     pub kind: &'static str,
     /// The cutout, or the two that it lies between.
     pub cutouts: Vec<String>,
     /// The smallest opening that it lies beside.
+    #[serde(skip)]
     pub opening: Opening,
 }
 
@@ -34,7 +37,7 @@ pub enum Opening {
 }
 
 impl RailPlace {
-    pub(super) fn of(
+    pub(in crate::handle::bending) fn of(
         hole: &Outline,
         other: Option<&Outline>,
         side: TopSide,

@@ -72,6 +72,13 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         &[&doc::OUR_JUDGEMENT, &doc::GRINDER_WARNINGS],
     ).saying(&[piece::NEEDS_SUPPORT]),
     check(
+        ["fissure-in-waste", "A fissure runs through waste"],
+        "A flaw along a line runs through a piece that comes free, or a cut crosses it.",
+        "Across it the stone may have no strength: a part breaks off and falls, or closes the kerf.",
+        "Bearers on both sides of it; never lifted across it without a splint.",
+        JUDGED,
+    ).saying(&[piece::FISSURE]),
+    check(
         ["hangs-on-a-strip", "The kept stone hangs on a narrow strip"],
         "Somewhere the kept stone is narrower than it is thick.",
         "It breaks there in the sawing or in the lifting.",
