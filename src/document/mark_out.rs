@@ -116,12 +116,12 @@ fn dimensions(plan: &Plan) -> Vec<Thing> {
 fn lines(plan: &Plan) -> Table {
     let end = || {
         [
-            Column::words(value("bench-mark-keep", []), 29),
-            Column::words(value("bench-mark-line-check", []), 25),
+            Column::words(value("bench-mark-keep", []), 31),
+            Column::words(value("bench-mark-line-check", []), 24),
             Column::words(value("bench-mark-guide", []), 27),
         ]
     };
-    let mut columns = vec![Column::words(value("bench-relief-cut", []), 8)];
+    let mut columns = vec![Column::words(value("bench-relief-cut", []), 7)];
     columns.extend(end().into_iter().chain(end()));
     columns.push(Column::words(Value::Nothing, 5));
     let rows = plan.cuts.iter().filter_map(|cut| {

@@ -142,7 +142,7 @@ fn a_weak_support_carries_in_proportion_to_its_stiffness() {
 #[test]
 fn shares_hold_the_top_for_random_supports() {
     let mut spread = Spread(99);
-    for _ in 0..8 {
+    for _ in 0..60 {
         let mut supports = vec![side(100.0, 1.0), side(1900.0, 0.3 + 0.7 * spread.next())];
         for _ in 0..4 {
             let end = |s: &mut Spread| (50.0 + 1900.0 * s.next(), 30.0 + 540.0 * s.next());
