@@ -97,8 +97,9 @@ impl Seen {
         self.spared_none += usize::from(work >= 3 && count == most);
         let name = format!("{name} on {paper:?}");
         if count > most {
-            self.faults
-                .push(format!("{name}: {count} pages, {most} planned"));
+            let pages: Vec<&str> = sheet.pages.iter().map(|p| p.name.as_str()).collect();
+            let fault = format!("{name}: {count} pages, {most} planned: {pages:?}");
+            self.faults.push(fault);
         }
         for (i, page) in sheet.pages.iter().enumerate() {
             let full = full(page, paper);

@@ -33,10 +33,17 @@ pub(super) fn card(plan: &Plan, cut: &Cut, holes: &[&Cut], late: bool) -> Block 
     let drawn = dimensions(plan, cut, set_out).len() == 2;
     let right = vec![Block::Facts(facts::facts(plan, cut, holes, drawn))];
     let mut blocks = vec![
-        Block::Beside(66, left, right),
+        Block::Beside(56, left, right),
         Block::Run(plain("bench-depths"), depths(cut)),
     ];
-    blocks.extend(scene::freed(plan, cut).map(|piece| Block::Boxed(free(plan, piece))));
+    let boxed = |piece: &Piece| match breaks(plan, cut, piece) {
+        Some(early) => {
+            let free = Value::Message(Box::new(free(plan, piece)));
+            Block::Boxed(say("bench-sentences", [("a", free), ("b", early)]))
+        }
+        None => Block::Boxed(free(plan, piece)),
+    };
+    blocks.extend(scene::freed(plan, cut).map(boxed));
     blocks.push(Block::Blanks(measured(cut)));
     blocks.splice(0..0, moved(plan, cut));
     if late {
@@ -49,6 +56,18 @@ pub(super) fn card(plan: &Plan, cut: &Cut, holes: &[&Cut], late: bool) -> Block 
         stop: !plan.stops.is_empty(),
         blocks,
     })
+}
+
+/// Stone left under a pass, mm, that waste may break off by its own weight (judgement: a sixth of a usual slab).
+const SKIN_MM: f64 = 5.0;
+
+/// The pass from which heavy waste may break off: the last that does not come through.
+fn breaks(plan: &Plan, cut: &Cut, piece: &Piece) -> Option<Value> {
+    let through = plan.slab.thickness.least;
+    let pass = cut.passes.iter().rev().find(|p| p.depth < through)?;
+    let heavy = piece.mass.high.kg() > plan.kit.waste_piece.kg();
+    let depth = [("depth", Value::tape(pass.depth).up())];
+    (heavy && through - pass.depth < SKIN_MM).then(|| value("bench-how-breaks", depth))
 }
 
 /// What the stone lies on from this cut on, where that changes.

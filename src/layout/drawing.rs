@@ -45,6 +45,8 @@ pub struct Drawing {
     pub(super) letters: Vec<Item>,
     /// No letter is smaller, points.
     least_pt: f64,
+    /// True where a scale bar tells the unit of a figure that has no room for its own.
+    pub(super) unit_told: bool,
 }
 
 impl Drawing {
@@ -79,6 +81,7 @@ impl Drawing {
             over: Vec::new(),
             letters: Vec::new(),
             least_pt,
+            unit_told: false,
         };
         drawing.frame = Bounds::around([drawing.at(frame.min), drawing.at(frame.max)]);
         drawing

@@ -82,6 +82,7 @@ impl Setter {
             figure.turned,
             self.kind.least_pt,
         );
+        drawing.unit_told = self.to_scale;
         if figure.clipped {
             drawing = drawing.clipped(figure.frame);
         }

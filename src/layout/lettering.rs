@@ -160,6 +160,7 @@ impl Drawing {
         };
         // Where only the figure has room between the arrows, its unit is told by the scale bar.
         let bare = figure.rsplit_once(char::is_whitespace).map(|(f, _)| f);
+        let bare = bare.filter(|_| self.unit_told);
         let room = |f: &&str| dimension(f, before).has_room();
         let figure = Some(figure)
             .filter(room)

@@ -9,9 +9,6 @@ use crate::document::scene;
 use crate::plan::Plan;
 use crate::words::Value;
 
-/// Stone left under a pass, mm, that waste may break off by its own weight (judgement: a sixth of a usual slab).
-const SKIN_MM: f64 = 5.0;
-
 /// The facts of a cut and of the holes drilled before it; `drawn` when the drawing dimensions both marks
 /// of the guide.
 pub(super) fn facts(plan: &Plan, cut: &Cut, holes: &[&Cut], drawn: bool) -> Vec<Fact> {
@@ -34,7 +31,7 @@ pub(super) fn facts(plan: &Plan, cut: &Cut, holes: &[&Cut], drawn: bool) -> Vec<
     if set_out.set_ups.len() > 1 {
         facts.push(Fact::new("bench-fact-moves", moves(cut, set_out)));
     }
-    facts.push(Fact::new("bench-fact-how", how(plan, cut, set_out)));
+    facts.push(Fact::new("bench-fact-how", how(cut, set_out)));
     if let Some(bearers) = &cut.bearers {
         facts.push(Fact::new(
             "bench-fact-bearers",
@@ -162,7 +159,7 @@ fn moves(cut: &Cut, set_out: &StraightSetOut) -> Value {
     )
 }
 
-fn how(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Value {
+fn how(cut: &Cut, set_out: &StraightSetOut) -> Value {
     let mark_of = |letter| Value::name(mark::mark_name(cut, letter));
     let mut parts = Vec::new();
     if set_out.far_end > 0.0 && set_out.stops.is_empty() {
@@ -191,14 +188,6 @@ fn how(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Value {
             "bench-how-allowance",
             [("left", Value::fine(cut.allowance))],
         ));
-    }
-    // The last pass that does not come through leaves the least.
-    let through = plan.slab.thickness.least;
-    let held = cut.passes.iter().rev().find(|pass| pass.depth < through);
-    let heavy = scene::freed(plan, cut).any(|p| p.mass.high.kg() > plan.kit.waste_piece.kg());
-    if let Some(pass) = held.filter(|pass| heavy && through - pass.depth < SKIN_MM) {
-        let depth = [("depth", Value::tape(pass.depth).up())];
-        parts.push(value("bench-how-breaks", depth));
     }
     value("bench-how", [("parts", joined(parts))])
 }
