@@ -171,17 +171,19 @@ impl<'a> Continuous<'a> {
         };
         let size = n + rigid.len();
         let mut rows = vec![vec![0.0; size + 1]; size];
-        for i in 0..n {
-            rows[i][..n].copy_from_slice(&self.flexibility[i * n..(i + 1) * n]);
-            rows[i][i] += 1.0 / stiffness(i);
-            rows[i][size] = load.deflections[i];
+        for (i, row) in rows.iter_mut().take(n).enumerate() {
+            row[..n].copy_from_slice(&self.flexibility[i * n..(i + 1) * n]);
+            row[i] += 1.0 / stiffness(i);
+            row[size] = load.deflections[i];
             for k in 0..rigid.len() {
-                rows[i][n + k] = -moved(i, k);
-                rows[n + k][i] = moved(i, k);
+                row[n + k] = -moved(i, k);
             }
         }
-        for (k, value) in rigid.iter().enumerate() {
-            rows[n + k][size] = *value;
+        for (k, (row, value)) in rows.iter_mut().skip(n).zip(&rigid).enumerate() {
+            for (i, cell) in row.iter_mut().take(n).enumerate() {
+                *cell = moved(i, k);
+            }
+            row[size] = *value;
         }
         let mut forces = eliminated(rows)?;
         let whole = forces.split_off(n);
