@@ -77,7 +77,7 @@ pub(super) fn findings(job: &Job, stones: &Stones) -> Vec<Finding> {
             .iter()
             .filter(|p| p.flaws.contains(&i))
             .collect();
-        if pieces.is_empty() || (cuts.is_empty() && !pieces.iter().any(|p| heavy(p))) {
+        if pieces.is_empty() || (cuts.is_empty() && !pieces.iter().any(&heavy)) {
             return None;
         }
         let names = pieces.iter().map(|p| Value::name(p.name.clone()));
