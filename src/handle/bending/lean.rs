@@ -1,7 +1,7 @@
 //! A person leaning on the top once it is set down.
 //!
 //! Whether the top tips is told by a rigid one whose supports share its weight and the person's, none of
-//! them pulling; what each carries is the most of all ways of sharing ([`super::elastic`]); how far the stone
+//! them pulling; what each carries is the most of all ways of sharing (`elastic`); how far the stone
 //! bends is told by an elastic beam along it on the same supports. The person leans in turn at both ends,
 //! half-way between neighbouring supports and beside each cutout, at the front and at the back.
 
