@@ -117,7 +117,7 @@ fn lines(plan: &Plan) -> Table {
     let end = || {
         [
             Column::words(value("bench-mark-keep", []), 31),
-            Column::words(value("bench-mark-line-check", []), 24),
+            Column::words(value("bench-mark-line-check", []), 26),
             Column::words(value("bench-mark-guide", []), 27),
         ]
     };
