@@ -6,6 +6,7 @@ mod quantities;
 use std::collections::BTreeMap;
 
 use kerfwright::document::{Annex, block::Document, document};
+use kerfwright::geom::Point;
 use kerfwright::job;
 use kerfwright::plan::Plan;
 use kerfwright::words::{Language, System, Unit, Writer};
@@ -83,4 +84,46 @@ fn the_minutes_of_the_day_add_up_to_those_of_page_1() {
         seen += 1;
     }
     assert!(seen > 10, "{seen}");
+}
+
+/// The middle of a support in the frame of whoever wrote the job.
+fn middle(support: &job::Support) -> Point {
+    match support.place {
+        job::SupportPlace::Line(a, b) => a.midpoint(b),
+        job::SupportPlace::Pad(at, _) => at,
+    }
+}
+
+/// However the top is turned on the slab, its left is the job's: supports are as far apart on the sheet as in the
+/// job, and the same way round.
+#[test]
+fn supports_are_told_as_the_job_has_them() {
+    let mut turned = 0;
+    for (name, text) in [jobs("examples"), jobs("tests/golden")].concat() {
+        let Ok((job, _)) = job::read(&text) else {
+            continue;
+        };
+        let Ok(plan) = Plan::of(&job) else { continue };
+        let told = quantities(&document(&plan, Annex::Without));
+        let told = told.iter().filter(|(_, id)| id == "bench-support");
+        let lengths: Vec<f64> = told
+            .filter(|(q, _)| q.unit == Unit::Size)
+            .map(|(q, _)| q.value)
+            .collect();
+        let places: Vec<&[f64]> = lengths.chunks_exact(2).collect();
+        if places.len() != job.supports.len() || plan.repair.is_some() {
+            continue;
+        }
+        turned += usize::from(!places.is_empty() && plan.placement.turn.abs() > 1.0);
+        for (place, support) in places.iter().zip(&job.supports) {
+            let off = middle(support) - middle(&job.supports[0]);
+            let near = |told: f64, first: f64, off: f64| (told - first - off).abs() < 1e-6;
+            assert!(
+                near(place[0], places[0][0], off.x) && near(place[1], places[0][1], off.y),
+                "{name}: {} is told at {place:?}",
+                support.what
+            );
+        }
+    }
+    assert!(turned > 0, "no turned top has supports");
 }

@@ -16,6 +16,8 @@ use crate::piece::Piece;
 use crate::plan::Plan;
 use crate::words::{Message, Value};
 
+/// Stations of a small curve: its drawing goes right across the page, so that it can be told apart.
+const FEW: usize = 12;
 /// Stations that stand beside the drawing; more stand below it in lanes (judgement: what a page holds).
 const BESIDE: usize = 32;
 /// Stations in a lane below the drawing.
@@ -26,8 +28,8 @@ const WIDE_FROM: usize = 5;
 const ARM_MARK_MM: f64 = 12.0;
 /// Waste so near to a station's slot is parted by it, mm.
 const BESIDE_MM: f64 = 1.0;
-/// How much of the slab is shown round the stations, mm.
-const ROUND_MM: f64 = 140.0;
+/// How much of the slab is shown round the stations: half of what they take, within these, mm.
+const ROUND_MM: [f64; 2] = [30.0, 140.0];
 
 /// The page's blocks.
 pub(super) fn blocks(plan: &Plan, cuts: &[&Cut], relief: &[&Cut]) -> Vec<Block> {
@@ -47,7 +49,12 @@ pub(super) fn blocks(plan: &Plan, cuts: &[&Cut], relief: &[&Cut]) -> Vec<Block> 
         blocks.push(Block::Boxed(plain("bench-relief-first")));
         blocks.push(Block::Table(reliefs(relief)));
     }
-    if stations <= BESIDE {
+    if stations <= FEW {
+        let mut under = vec![Block::Table(table(cuts, 0, usize::MAX, true))];
+        under.extend(words.into_iter().chain(freed));
+        blocks.push(figure);
+        blocks.push(Block::Beside(50, under, how));
+    } else if stations <= BESIDE {
         let wide = cuts.iter().any(|c| c.passes.len() > WIDE_FROM);
         let mut left = vec![figure];
         left.extend(words.into_iter().chain(how).chain(freed));
@@ -116,8 +123,12 @@ fn figure(plan: &Plan, cuts: &[&Cut]) -> Figure {
         .flat_map(|c| c.stations.iter().map(|s| s.touch));
     let points = cuts.iter().flat_map(|c| mark::points(c)).map(|m| m.at);
     let beside = off_stone(cuts).map(|(_, at, _)| at);
-    let near: Vec<Point> = touches.chain(points).chain(beside).collect();
-    let shown = scene::grown(Bounds::around(near), ROUND_MM);
+    let arm = arm(cuts);
+    let near = Bounds::around(touches.chain(points).chain(beside));
+    let [least, most] = ROUND_MM;
+    let round = (near.width().max(near.height()) / 2.0).clamp(least, most);
+    let near = arm.map_or(near, |((_, end), _)| near.joined(Bounds::around([end])));
+    let shown = scene::grown(near, round);
     let mut figure = Figure::new(
         plain("bench-curve-alt"),
         within(shown, scene::grown(scene::slab_bounds(plan), 40.0)),
@@ -143,7 +154,7 @@ fn figure(plan: &Plan, cuts: &[&Cut]) -> Figure {
         let own = cuts.iter().flat_map(|c| c.edge.split([',', '-', ' ']));
         own.into_iter().any(|n| n == name)
     }));
-    if let Some((at, arm)) = arm(cuts) {
+    if let Some((at, arm)) = arm {
         let across = (at.1 - at.0).unit().left() * ARM_MARK_MM;
         let end = Seg::Line(at.1 - across, at.1 + across);
         figure.add(Thing::Line(Stroke::SetOut, vec![Seg::Line(at.0, at.1)]));

@@ -15,6 +15,8 @@ pub struct Figure {
     pub clipped: bool,
     /// True when the drawing is turned half round, so that its reader stands below it.
     pub turned: bool,
+    /// True to draw a scale bar below it.
+    pub scaled: bool,
     /// How much of the page's free height it takes against the other drawings.
     pub weight: u8,
     /// The things, later ones over earlier ones.
@@ -133,6 +135,7 @@ impl Figure {
             frame,
             clipped: false,
             turned: false,
+            scaled: true,
             weight: 1,
             things: Vec::new(),
         }

@@ -1,5 +1,6 @@
 //! An opening on one page: its holes, cuts and rails in one drawing, the order to tick.
 
+mod corner;
 mod curves;
 
 use super::block::{Block, Cell, Column, Fact, Table};
@@ -10,7 +11,7 @@ use super::scene;
 use super::straight::{depths, free, light};
 use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
 use crate::geom::{Bounds, Point, Seg};
-use crate::handle::rail::RailVerdict;
+use crate::handle::rail::{Rail, RailVerdict};
 use crate::piece::Piece;
 use crate::plan::Plan;
 use crate::units::Mass;
@@ -23,6 +24,8 @@ const NAMED: usize = 3;
 /// A piece no heavier is a sliver, kg; more of them than a few are told together (judgement).
 const SLIVER_KG: f64 = 0.2;
 const FEW_SLIVERS: usize = 1;
+/// A rail whose narrowest place ends so near to an opening's outline is that opening's, mm.
+const BESIDE_MM: f64 = 5.0;
 /// How much stone is shown round an opening, mm.
 const ROUND_MM: f64 = 170.0;
 
@@ -35,12 +38,20 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
     let numbers = cuts.iter().map(|c| c.number).collect();
     let thick = ("thick", scene::thick(plan));
     let title = say("bench-opening-title", [("what", what), thick]);
+    let mut points = mark::all_points(cuts.iter().copied());
+    points.retain(|point| !point.offsets.is_empty());
+    let corners = corner::blocks(plan, cuts, &points);
+    let rails = rails_of(plan, number);
+    let drawn = figure(plan, number, cuts, &rails, corners.is_none());
     let mut blocks = vec![
         Block::Title(numbers, title),
-        Block::Figure(Box::new(figure(plan, number, cuts))),
+        Block::Figure(Box::new(drawn)),
         Block::Table(table(cuts)),
     ];
-    blocks.extend(points(cuts).map(Block::Table));
+    match corners {
+        Some(corners) => blocks.extend(corners),
+        None => blocks.extend(told(&points).map(Block::Table)),
+    }
     blocks.extend(curves::tables(cuts));
     let kinds = [
         (CutKind::Straight, "bench-depths-straight"),
@@ -51,9 +62,8 @@ pub(super) fn blocks(plan: &Plan, number: usize, cuts: &[&Cut]) -> Vec<Block> {
             blocks.push(Block::Run(plain(id), depths(cut)));
         }
     }
-    let facts = rails(plan);
-    if !facts.is_empty() {
-        blocks.push(Block::Facts(facts));
+    if !rails.is_empty() {
+        blocks.push(Block::Facts(rails.iter().map(|r| rail(r)).collect()));
     }
     blocks.push(Block::Steps(steps(cuts)));
     let (pieces, slivers) = freed(plan, cuts);
@@ -80,7 +90,22 @@ fn freed<'a>(plan: &'a Plan, cuts: &[&'a Cut]) -> (Vec<&'a Piece>, Vec<&'a Piece
     (all.collect(), Vec::new())
 }
 
-fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
+/// The strips of stone beside an opening that are told.
+fn rails_of(plan: &Plan, number: usize) -> Vec<&Rail> {
+    let Some(opening) = number.checked_sub(1).and_then(|i| plan.top.openings.get(i)) else {
+        return Vec::new();
+    };
+    let beside = |at: &Point| {
+        let segs = opening.outline.segs().iter();
+        let away = segs.map(|s| s.distance(*at)).fold(f64::MAX, f64::min);
+        away < BESIDE_MM
+    };
+    let rails = plan.handling.top.rails.iter();
+    rails.filter(|r| r.narrowest.iter().any(beside)).collect()
+}
+
+/// The opening with its cuts and rails; the names of its points where nothing else shows them.
+fn figure(plan: &Plan, number: usize, cuts: &[&Cut], rails: &[&Rail], named: bool) -> Figure {
     let opening = number.checked_sub(1).and_then(|i| plan.top.openings.get(i));
     let own = opening.map_or_else(
         || Bounds::around(cuts.iter().map(|c| scene::middle(c))),
@@ -97,7 +122,8 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
             let [a, b] = line.ends.map(|e| e.at);
             figure.add(Thing::Line(Stroke::Thin, vec![Seg::Line(a, b)]));
         }
-        for point in mark::points(cut) {
+        let points = mark::points(cut).into_iter();
+        for point in points.filter(|p| named || p.offsets.is_empty()) {
             figure.add(Thing::Pivot(point.at, point.name));
         }
         figure.extend(scene::stations(cut));
@@ -120,7 +146,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut]) -> Figure {
             Value::size(own.height()),
         ),
     ]);
-    for rail in &plan.handling.top.rails {
+    for rail in rails {
         let [a, b] = rail.narrowest;
         figure.add(Thing::Line(Stroke::Hidden, vec![Seg::Line(a, b)]));
         figure.add(Thing::Label(
@@ -170,9 +196,7 @@ const ABREAST_OF_MANY: usize = 3;
 const MANY: usize = 12;
 
 /// Holes and stops, each by its distances from two struck lines; nothing when tapes find them.
-fn points(cuts: &[&Cut]) -> Option<Table> {
-    let mut points = mark::all_points(cuts.iter().copied());
-    points.retain(|point| !point.offsets.is_empty());
+fn told(points: &[Marked]) -> Option<Table> {
     let many = points.len() > MANY;
     let abreast = if many { ABREAST_OF_MANY } else { ABREAST };
     let columns = (0..abreast).flat_map(|_| {
@@ -202,7 +226,7 @@ fn points(cuts: &[&Cut]) -> Option<Table> {
     })
 }
 
-/// A distance from a struck line into the waste: never rounded towards the kept stone.
+/// A distance from a struck line into the waste.
 fn off(offset: &Offset, many: bool) -> Cell {
     let line = ("cut", offset.cut.into());
     let [on, off] = if many {
@@ -213,8 +237,20 @@ fn off(offset: &Offset, many: bool) -> Cell {
     if offset.distance < ON_LINE_MM {
         return cell(on, [line]);
     }
-    let distance = Value::tape(offset.distance).to_half(false);
-    cell(off, [line, ("distance", distance)])
+    cell(off, [line, ("distance", taped(offset))])
+}
+
+/// The same in a column whose head names the line.
+fn off_its_line(offset: &Offset) -> Cell {
+    if offset.distance < ON_LINE_MM {
+        return cell("bench-mark-on-short", [("cut", offset.cut.into())]);
+    }
+    Cell::Value(taped(offset))
+}
+
+/// Never rounded towards the kept stone.
+const fn taped(offset: &Offset) -> Value {
+    Value::tape(offset.distance).to_half(false)
 }
 
 const fn what(cut: &Cut) -> &'static str {
@@ -272,38 +308,29 @@ fn how(cut: &Cut) -> Value {
     }
 }
 
-/// The strips of stone beside the openings that need a splint or are too weak.
-fn rails(plan: &Plan) -> Vec<Fact> {
-    let rails = plan.handling.top.rails.iter();
-    let said = rails.map(|rail| {
-        let id = match rail.verdict {
-            RailVerdict::Holds { .. } => "bench-rail-holds",
-            RailVerdict::Brace { .. } => "bench-rail-brace",
-            RailVerdict::TooWeak { .. } => "bench-rail-weak",
-        };
-        let splint = rail.splint.as_ref().map_or(Value::Nothing, |s| {
-            value(
-                "bench-splint",
-                [
-                    ("count", Value::Count(i64::from(s.count))),
-                    ("wide", Value::size(s.timber_mm[0])),
-                    ("high", Value::size(s.timber_mm[1])),
-                    ("length", Value::size(s.length_mm).up()),
-                ],
-            )
-        });
-        Fact {
-            name: say("bench-rail", [("what", name(&rail.name))]),
-            value: value(
-                id,
-                [
-                    ("width", Value::size(rail.width_mm).down()),
-                    ("splint", splint),
-                ],
-            ),
-        }
+/// A strip of stone beside an opening: whether it holds, needs a splint or is too weak.
+fn rail(rail: &Rail) -> Fact {
+    let id = match rail.verdict {
+        RailVerdict::Holds { .. } => "bench-rail-holds",
+        RailVerdict::Brace { .. } => "bench-rail-brace",
+        RailVerdict::TooWeak { .. } => "bench-rail-weak",
+    };
+    let splint = rail.splint.as_ref().map_or(Value::Nothing, |s| {
+        value(
+            "bench-splint",
+            [
+                ("count", Value::Count(i64::from(s.count))),
+                ("wide", Value::size(s.timber_mm[0])),
+                ("high", Value::size(s.timber_mm[1])),
+                ("length", Value::size(s.length_mm).up()),
+            ],
+        )
     });
-    said.collect()
+    let width = ("width", Value::size(rail.width_mm).down());
+    Fact {
+        name: say("bench-rail", [("what", name(&rail.name))]),
+        value: value(id, [width, ("splint", splint)]),
+    }
 }
 
 fn steps(cuts: &[&Cut]) -> Vec<Message> {

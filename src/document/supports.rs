@@ -1,12 +1,12 @@
 //! What the top stands on: each support with its place and what it carries, the widest stretch without one, and
-//! where the top reaches too far.
+//! where the top reaches too far. All of it lies as whoever wrote the job drew the top, since its left is there.
 
 use super::block::{Block, Fact};
 use super::figure::{Figure, Lettering, Shape, Thing};
 use super::group::busy;
 use super::say::{name, plain, say, value};
-use crate::geom::Bounds;
 use crate::geom::seg::{circle, ring};
+use crate::geom::{Point, Pose};
 use crate::handle::finding::setting::{limit, named};
 use crate::handle::overhang::{Overhang, ReachLimit};
 use crate::handle::support::{Bearing, BearingVerdict, Setting};
@@ -41,20 +41,25 @@ fn too_far(setting: &Setting) -> Option<&Overhang> {
     over.max_by(|a, b| a.overhang_mm.total_cmp(&b.overhang_mm))
 }
 
+/// From the slab's frame into the top's own.
+fn own(plan: &Plan) -> Pose {
+    let placed = &plan.placement;
+    Pose::new(placed.turn.to_radians(), placed.shift).inverse()
+}
+
 fn figure(plan: &Plan, setting: &Setting) -> Figure {
-    let bounds = plan.top.outline.bounds();
-    let frame = super::scene::grown(bounds, 60.0);
+    let own = own(plan);
+    let outline = plan.top.outline.posed(own);
+    let frame = super::scene::grown(outline.bounds(), 60.0);
     let mut figure = Figure::new(plain("bench-supports-alt"), frame);
-    let mut rings = vec![plan.top.outline.segs().to_vec()];
-    rings.extend_from_slice(&plan.top.cutouts);
-    figure.add(Thing::Area(Shape::Kept, rings));
-    figure.extend(setting.bearings.iter().zip(1..).flat_map(drawn));
-    if let Some(span) = &setting.span {
-        let words = Value::size(span.span_mm).up();
-        figure.add(Thing::Label(span.middle, Lettering::Word, words));
-    }
+    let cutouts = plan.top.cutouts.iter();
+    let cutouts = cutouts.map(|ring| ring.iter().map(|s| s.posed(own)).collect());
+    let rings = std::iter::once(outline.segs().to_vec()).chain(cutouts);
+    figure.add(Thing::Area(Shape::Kept, rings.collect()));
+    let bearings = setting.bearings.iter().zip(1..);
+    figure.extend(bearings.flat_map(|(bearing, number)| drawn(bearing, own, number)));
     if let Some(over) = too_far(setting) {
-        let [a, b] = over.measured;
+        let [a, b] = over.measured.map(|p| own.apply(p));
         let words = Value::size(over.overhang_mm).up();
         figure.add(Thing::Arrow(a, b));
         figure.add(Thing::Label(a.midpoint(b), Lettering::Number, words));
@@ -63,8 +68,8 @@ fn figure(plan: &Plan, setting: &Setting) -> Figure {
 }
 
 /// A support with its number.
-fn drawn((bearing, number): (&Bearing, i64)) -> [Thing; 2] {
-    let [a, b] = bearing.place;
+fn drawn(bearing: &Bearing, own: Pose, number: i64) -> [Thing; 2] {
+    let [a, b] = bearing.place.map(|p| own.apply(p));
     let outline = if a.distance(b) < 1.0 {
         circle(a, bearing.length_mm / 2.0)
     } else {
@@ -78,7 +83,8 @@ fn drawn((bearing, number): (&Bearing, i64)) -> [Thing; 2] {
 }
 
 fn facts(plan: &Plan, setting: &Setting) -> Vec<Fact> {
-    let bounds = plan.top.outline.bounds();
+    let own = own(plan);
+    let corner = plan.top.outline.posed(own).bounds().min;
     let mut facts: Vec<Fact> = Vec::new();
     for (bearing, number) in setting.bearings.iter().zip(1..) {
         let of = |words| Fact {
@@ -91,7 +97,7 @@ fn facts(plan: &Plan, setting: &Setting) -> Vec<Fact> {
             ),
             value: words,
         };
-        facts.push(of(place(bearing, bounds)));
+        facts.push(of(place(bearing, own, corner)));
         facts.extend(overloaded(bearing).map(of));
     }
     if let Some(span) = &setting.span {
@@ -124,9 +130,9 @@ fn reaching(over: &Overhang) -> Value {
 }
 
 /// Where the middle of a support is, from the top's left end and lower side as drawn, and what it carries.
-fn place(bearing: &Bearing, bounds: Bounds) -> Value {
-    let [a, b] = bearing.place;
-    let from = a.midpoint(b) - bounds.min;
+fn place(bearing: &Bearing, own: Pose, corner: Point) -> Value {
+    let [a, b] = bearing.place.map(|p| own.apply(p));
+    let from = a.midpoint(b) - corner;
     value(
         "bench-support",
         [

@@ -38,7 +38,7 @@ pub fn weighing(weighing: &Weighing, stones: Stones) -> Vec<Block> {
         )));
         blocks.push(Block::Facts(stone(weighing, piece, index, thickest)));
         if !piece.lift.lifters.is_empty() {
-            blocks.push(Block::Table(people(piece)));
+            blocks.push(Block::Table(lifters(piece)));
         }
     }
     let way = way::blocks(&handling.moving);
@@ -182,7 +182,8 @@ fn balance(piece: &Piece) -> Value {
     )
 }
 
-fn people(piece: &Piece) -> Table {
+/// Where lifters stand and what each carries.
+pub(super) fn lifters(piece: &Piece) -> Table {
     let row = |l: &Lifter| {
         vec![
             Value::count(l.number).into(),

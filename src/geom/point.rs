@@ -211,6 +211,12 @@ impl Pose {
     pub fn undo(self, point: Point) -> Point {
         Point::ORIGIN + (point.to_vector() - self.shift).turned(-self.turn)
     }
+
+    /// The pose that carries everything back.
+    #[must_use]
+    pub fn inverse(self) -> Self {
+        Self::new(-self.turn, self.undo(Point::ORIGIN).to_vector())
+    }
 }
 
 /// An infinite straight line with a direction.

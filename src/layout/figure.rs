@@ -27,7 +27,7 @@ const BARS_MM: [f64; 7] = [10.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0];
 const BARS_INCH: [f64; 6] = [25.4, 50.8, 152.4, 304.8, 609.6, 1219.2];
 /// A scale bar is at least so long on paper, mm.
 const BAR_MM: f64 = 14.0;
-/// Paper for the scale bar below a drawing, mm.
+/// Height of a scale bar below a drawing, mm.
 const UNDER_MM: f64 = 5.0;
 /// What is drawn is never lower than this, mm.
 const LEAST_MM: f64 = 16.0;
@@ -40,7 +40,7 @@ impl Setter {
         let margins = margins(figure);
         let free = (width - margins.across[0] - margins.across[1]).max(20.0);
         let reduction = self.reduction(figure.frame.width() / free);
-        let upright = margins.upright[0] + margins.upright[1] + UNDER_MM;
+        let upright = margins.upright[0] + margins.upright[1] + under(figure);
         let liked = figure.frame.height() / reduction + upright;
         let liked = liked.min(self.page_mm * MOST_SHARE);
         let least = (liked * self.least_share).max(upright + LEAST_MM);
@@ -65,13 +65,13 @@ impl Setter {
     pub(super) fn figure(&self, figure: &Figure, area: Bounds) -> (Vec<Item>, f64) {
         let margins = margins(figure);
         let across = area.width() - margins.across[0] - margins.across[1];
-        let upright = margins.upright[0] + margins.upright[1] + UNDER_MM;
+        let upright = margins.upright[0] + margins.upright[1] + under(figure);
         let high = (area.height() - upright).max(8.0);
         let least = (figure.frame.width() / across.max(20.0)).max(figure.frame.height() / high);
         let reduction = self.reduction(least);
         let used = figure.frame.height() / reduction + upright;
         let paper = Bounds {
-            min: Point::new(area.min.x, area.max.y - used + UNDER_MM),
+            min: Point::new(area.min.x, area.max.y - used + under(figure)),
             max: area.max,
         };
         let mut drawing = Drawing::new(
@@ -82,7 +82,7 @@ impl Setter {
             figure.turned,
             self.kind.least_pt,
         );
-        drawing.unit_told = self.to_scale;
+        drawing.unit_told = self.to_scale && figure.scaled;
         if figure.clipped {
             drawing = drawing.clipped(figure.frame);
         }
@@ -102,7 +102,10 @@ impl Setter {
         }
         let mut items = vec![Item::Begin(Tag::Figure(self.writer.say(&figure.alt)))];
         items.extend(drawing.finish());
-        items.extend(self.scale_bar(reduction, Point::new(area.max.x, area.max.y - used)));
+        if figure.scaled {
+            let below = Point::new(area.max.x, area.max.y - used);
+            items.extend(self.scale_bar(reduction, below));
+        }
         items.push(Item::End);
         (items, used)
     }
@@ -187,6 +190,11 @@ impl Setter {
     }
 }
 
+/// Paper for the scale bar of a figure that has one, mm.
+const fn under(figure: &Figure) -> f64 {
+    if figure.scaled { UNDER_MM } else { 0.0 }
+}
+
 /// Paper left free round a figure's frame for its dimensions and names, mm.
 fn margins(figure: &Figure) -> Margins {
     let rows = |wanted: Side| {
@@ -211,7 +219,7 @@ fn margins(figure: &Figure) -> Margins {
 
 const LAST_RANK: u8 = 5;
 
-/// What is drawn first: shapes, lines and people, then rings and marks, dimensions, names, words.
+/// What is drawn first: shapes, lines and people, then dimensions, rings and the corners' names, then marks, then words.
 const fn rank_of(thing: &Thing) -> u8 {
     match thing {
         Thing::Area(Shape::Guide, _) | Thing::MachineAbove(..) => 1,
@@ -222,8 +230,8 @@ const fn rank_of(thing: &Thing) -> u8 {
         | Thing::Arrow(..)
         | Thing::Stations(_)
         | Thing::Balance(_) => 2,
-        Thing::Dimension(..) | Thing::Ring(..) => 3,
-        Thing::Mark(..) | Thing::Pivot(..) | Thing::Towards(..) | Thing::PersonAbove(..) => 4,
+        Thing::Dimension(..) | Thing::Ring(..) | Thing::Towards(..) => 3,
+        Thing::Mark(..) | Thing::Pivot(..) | Thing::PersonAbove(..) => 4,
         Thing::Within(..) | Thing::Label(..) | Thing::Part(..) => LAST_RANK,
     }
 }

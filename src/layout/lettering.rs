@@ -104,7 +104,7 @@ impl Drawing {
         ))
     }
 
-    /// Places of paper inside an outline: the wanted one, then others spread over it.
+    /// Places of paper inside an outline: the wanted one, then others spread over it, the nearest first.
     fn spots_in(&self, outline: &Outline, at: Point) -> Vec<Point> {
         let bounds = outline.bounds();
         let part = |i: i32| f64::from(i) / f64::from(NAME_PLACES);
@@ -116,8 +116,9 @@ impl Drawing {
             )
         });
         let inside = |p: &Point| outline.side(*p) == Where::Inside && self.shows(*p);
-        let found = std::iter::once(at).chain(others).filter(inside);
-        found.map(|p| self.at(p)).collect()
+        let mut found: Vec<Point> = std::iter::once(at).chain(others).filter(inside).collect();
+        found.sort_by(|a, b| a.distance(at).total_cmp(&b.distance(at)));
+        found.into_iter().map(|p| self.at(p)).collect()
     }
 
     /// Whether a box on paper lies inside a shape of the world.

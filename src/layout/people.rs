@@ -4,6 +4,7 @@
 
 use super::drawing::Drawing;
 use super::item::{Ink, Path, Stroke};
+use super::labels::around;
 use super::pen::{MIDDLE_MM, NARROW_MM, grown};
 use crate::document::figure::Lettering;
 use crate::geom::seg::{capsule, circle, ring};
@@ -149,9 +150,16 @@ pub(super) fn machine(drawing: &mut Drawing, at: Point, heading: Vector) {
         spot(110.0, 118.0),
         spot(-110.0, 118.0),
     ]);
-    drawing.area(Shape::Tool, &[plate]);
     let body = capsule(spot(-40.0, 55.0), spot(-290.0, 75.0), 36.0);
+    drawing.area(Shape::Tool, &[plate]);
     drawing.area(Shape::Tool, &[body]);
+    // Squares along the plate and along the body: one box round a slanting machine would take its corners too.
+    let along_plate = (-1..=1).map(|i| (spot(f64::from(i) * 60.0, 52.0), 50.0));
+    let along_body = (0..=5).map(|i| (spot(-40.0 - f64::from(i) * 50.0, 65.0), 36.0));
+    for (middle, half) in along_plate.chain(along_body) {
+        let half = Vector::new(half, half) * drawing.scale.abs();
+        drawing.occupy(around(drawing.at(middle), half));
+    }
     let disc = ring(&[
         spot(-62.0, -3.0),
         spot(62.0, -3.0),

@@ -78,8 +78,29 @@ impl<'a> Book<'a> {
             pages.push(now.concat());
             rest = later;
         }
+        self.balance(&mut pages, close.shared);
         let each = pages.par_iter().flat_map_iter(|page| self.bench_page(page));
         each.collect()
+    }
+
+    /// Spreads cards evenly over the pages in a row that hold nothing else: two and two rather than three and one.
+    fn balance(&self, pages: &mut Vec<Vec<&Section>>, within: Trials) {
+        let of_cards = |page: &Vec<&Section>| page.iter().all(|s| s.sharing == Sharing::InPairs);
+        let even = pages
+            .chunk_by(|a, b| of_cards(a) && of_cards(b))
+            .flat_map(|run| {
+                let cards = run.concat();
+                let spread: Vec<&[&Section]> = parts(&cards, run.len());
+                if spread
+                    .iter()
+                    .all(|page| page.len() < 2 || self.share(page, within))
+                {
+                    spread.into_iter().map(<[_]>::to_vec).collect()
+                } else {
+                    run.to_vec()
+                }
+            });
+        *pages = even.collect();
     }
 
     /// The sections, each floating one with the one before it or with the last.
@@ -171,6 +192,13 @@ impl<'a> Book<'a> {
         });
         page.into_iter().collect()
     }
+}
+
+/// A row in so many parts of the same length, the first ones longer by one where it does not go up.
+fn parts<T>(row: &[T], count: usize) -> Vec<&[T]> {
+    let (each, more) = (row.len() / count, row.len() % count);
+    let end = |i: usize| i * each + i.min(more);
+    (0..count).map(|i| &row[end(i)..end(i + 1)]).collect()
 }
 
 /// The blocks of sections on one page; a card that has it to itself is as wide as the page.

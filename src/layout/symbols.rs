@@ -9,6 +9,8 @@ use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use crate::document::figure::Lettering;
 use crate::geom::{Arc, Bounds, Point, Seg, Vector};
 
+/// Stations that lie so far apart on paper are all numbered, mm.
+const ROOM_MM: f64 = 5.5;
 /// Radius of the ring round a cut's number, mm.
 const RING_MM: f64 = 3.2;
 /// From a point to the middle of its name on paper, mm.
@@ -48,15 +50,19 @@ impl Drawing {
         }
     }
 
-    /// Stations along a curve: a short stroke at each; the first, the last and every fifth numbered.
+    /// Stations along a curve: a short stroke at each; numbered where there is room for it, else the first,
+    /// the last and every fifth.
     pub fn stations(&mut self, all: &[(Point, Vector)]) {
         let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
+        let apart = all.windows(2).map(|two| two[0].0.distance(two[1].0));
+        let roomy = self.length(apart.fold(f64::MAX, f64::min)) >= ROOM_MM;
         for (i, (at, way)) in all.iter().enumerate() {
             let (c, way) = (self.at(*at), self.way(*way));
             self.over.push(Path::line(c, c + way * 2.6, stroke).into());
             let number = i + 1;
             let near_last = all.len() - number < 3 && number != all.len();
-            if number == 1 || number == all.len() || number % 5 == 0 && !near_last {
+            let fifth = number % 5 == 0 && !near_last;
+            if roomy || number == 1 || number == all.len() || fifth {
                 self.station(c, way, &number.to_string());
             }
         }

@@ -6,6 +6,7 @@
 //! | [`candidate`] | one position judged: everything that stands against it, or the place |
 //! | [`edge`] | what becomes of one edge: sawn, flush, used up, bowed |
 //! | `any_turn` | a place at any turn, or the proof that there is none |
+//! | `free_turn` | a turn in between that saves sawing |
 //! | `allowance` | the stone left on each edge and corner |
 //! | `sawn` | the top with its allowances |
 //! | [`opening`] | the top's cutouts on the slab |
@@ -31,6 +32,7 @@ mod bound;
 pub mod candidate;
 pub mod edge;
 pub mod flaw;
+mod free_turn;
 mod ground;
 mod guide_line;
 pub mod leftover;
@@ -50,6 +52,7 @@ mod vein;
 
 pub use any_turn::WITHIN_MM;
 pub use edge::EdgeUse;
+pub(crate) use free_turn::TURN_SAVES;
 pub use objection::{Miss, Objection, Proof};
 pub use opening::SawnCutout;
 pub use size::{Fitting, Less};
@@ -168,6 +171,7 @@ pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
     }?;
     let mut findings = measure_again(job, &placement);
     findings.open.extend(undescribed(job, &placement));
+    findings.warnings.extend(free_turn::saving(job, &placement));
     Ok((placement, findings))
 }
 
@@ -219,7 +223,8 @@ fn undescribed(job: &Job, placement: &Placement) -> Option<Finding> {
 pub fn fixing_lines(placement: &Placement) -> [String; 2] {
     // 0.0 takes the sign from a zero.
     let mm = |v: f64| format!("\"{} mm\"", (v * 1e8).round() / 1e8 + 0.0);
-    let (at, turn) = (placement.pose.shift, placement.pose.turn.to_degrees());
+    let turn = (placement.pose.turn.to_degrees() * 1e9).round() / 1e9 + 0.0;
+    let at = placement.pose.shift;
     [
         format!("at = [{}, {}]", mm(at.x), mm(at.y)),
         format!("turn = {turn:?}"),

@@ -92,10 +92,15 @@ pub(super) struct Promising<'a> {
 
 impl<'a> Promising<'a> {
     pub(super) fn of(job: &'a Job) -> Self {
+        Self::at(job, turns(job))
+    }
+
+    /// The same of other turns.
+    pub(super) fn at(job: &'a Job, turns: impl IntoIterator<Item = f64>) -> Self {
         let mut ground = Ground::of(job, Stand::Hopeful);
         let faces = Faces::of(&ground);
         let mut promises = Vec::new();
-        for turn in turns(job) {
+        for turn in turns {
             if vein::against(job, turn).is_some() {
                 continue;
             }
@@ -203,6 +208,14 @@ impl<'a> Closer<'a> {
             ground,
             limit_mm2: f64::INFINITY,
             in_vain: 0,
+        }
+    }
+
+    /// The same, where more work than a limit is of no interest, mm².
+    pub(super) fn below(job: &'a Job, limit_mm2: f64) -> Self {
+        Self {
+            limit_mm2,
+            ..Self::of(job)
         }
     }
 

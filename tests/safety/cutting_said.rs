@@ -11,9 +11,10 @@ use kerfwright::job::{self, Job};
 use kerfwright::plan::Plan;
 
 /// The records of these stages.
-const RECORDS: [&str; 20] = [
+const RECORDS: [&str; 21] = [
     "opening-larger",
     "measure-again",
+    "turn-saves",
     "disc-too-small",
     "no-room-for-guide",
     "arm-out-of-reach",
@@ -114,6 +115,10 @@ fn own() -> Vec<String> {
             .into(),
         "[stone]\nkind = \"granite\"\nthickness = 60\n[slab]\nrectangle = [900, 350]\n[top]\n\
          rectangle = [800, 300]\n"
+            .into(),
+        // A slab that runs askew, all its edges rough.
+        "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\ncorners = [[0, 0], [1903, 0], [2285, 1105], [382, 1105]]\n\
+         rough = [\"AB\", \"BC\", \"CD\", \"DA\"]\n[top]\nrectangle = [1060, 198]\n"
             .into(),
         // A guide wider than the stone.
         format!(

@@ -3,8 +3,8 @@
 use crate::document::block::{Block, Cell, Column, Fact, Table};
 use crate::document::moving::verdict;
 use crate::document::say::{cell, mass_range, name, plain, say, value};
+use crate::document::weigh;
 use crate::handle::Piece;
-use crate::handle::lift::Lifter;
 use crate::handle::rail::Rail;
 use crate::plan::Plan;
 use crate::words::{Unit, Value};
@@ -73,27 +73,16 @@ fn bending(plan: &Plan) -> Table {
     }
 }
 
+/// The lifters, with the figure that each is allowed.
 fn lifters(piece: &Piece) -> Table {
-    let row = |l: &Lifter| {
-        vec![
-            Value::count(l.number).into(),
-            Value::size(l.from_end_mm).into(),
-            Value::size(l.from_side_mm).into(),
-            Value::mass(l.share.mass()).up().into(),
-            l.limit
-                .map_or(Cell::Empty, |m| Cell::Value(Value::mass(m).down())),
-        ]
-    };
-    Table {
-        columns: vec![
-            Column::figures(value("annex-person", []), 20),
-            Column::figures(value("annex-from-end", []), 40),
-            Column::figures(value("annex-from-side", []), 40),
-            Column::figures(value("annex-carries", []), 40),
-            Column::figures(value("annex-figure", []), 40),
-        ],
-        rows: piece.lift.lifters.iter().map(row).collect(),
+    let mut table = weigh::lifters(piece);
+    let limit = |m| Cell::Value(Value::mass(m).down());
+    for (row, lifter) in table.rows.iter_mut().zip(&piece.lift.lifters) {
+        row.push(lifter.limit.map_or(Cell::Empty, limit));
     }
+    let figure = Column::figures(value("annex-figure", []), 40);
+    table.columns.push(figure);
+    table
 }
 
 fn aids(plan: &Plan) -> Table {

@@ -15,6 +15,9 @@ edges-undescribed = { $count ->
        *[other] { $cuts } Schnitte
     } mehr.
 
+turn-saves = ein wenig gedreht wird für dieselbe Platte { $saved } weniger gesägt
+    .detail = Um { $turn } gegen die Rohplatte gedreht, ohne dass eine Kante an einer Kante liegt, wird { $saved } weniger Schnittfläche gesägt als an dem Platz, der hier genommen ist. Das Anreißen ist schwieriger. Dafür unter [place] eintragen: { $to } und { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Für die fertige Platte gibt es auf der Rohplatte in keiner Drehung einen Platz, auch nicht für eine ringsum { $within } kleinere.

@@ -18,6 +18,9 @@ edges-undescribed = Look at slab { $count ->
        *[other] { $cuts } cuts
     } more at least.
 
+turn-saves = Turned a little, the same top takes { $saved } less sawing
+    .detail = At { $turn } to the slab's frame, with no edge along an edge, { $saved } less face is sawn than at the place taken here. It is harder to set out. To have it, write under [place]: { $to } and { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = There is no place for the top on the slab at any turn, nor for one smaller by { $within } all round.

@@ -18,6 +18,9 @@ edges-undescribed = Mire { $count ->
        *[other] { $cuts } cortes
     } más como mínimo.
 
+turn-saves = Un poco girada, la misma encimera lleva un { $saved } menos de serrado
+    .detail = Girada { $turn } respecto a la tabla, sin ningún borde a lo largo de otro, se sierra un { $saved } menos de superficie que en el lugar elegido aquí. Es más difícil de trazar. Para tenerlo, escriba bajo [place]: { $to } y { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = En la tabla no hay sitio para la encimera en ningún giro, ni para una más pequeña en { $within } todo alrededor.

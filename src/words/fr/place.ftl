@@ -18,6 +18,9 @@ edges-undescribed = Regarder { $count ->
        *[other] { $cuts } coupes
     } de plus au moins.
 
+turn-saves = Un peu tourné, le même plan demande { $saved } de sciage en moins
+    .detail = Tourné de { $turn } par rapport à la tranche, sans bord le long d'un bord, { $saved } de surface sciée en moins qu'à la place prise ici. Le traçage est plus difficile. Pour l'avoir, écrire sous [place] : { $to } et { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Il n'y a pas de place pour le plan sur la tranche, quelle que soit sa rotation, ni pour un plan plus petit de { $within } tout autour.

@@ -18,6 +18,9 @@ edges-undescribed = Guardare { $count ->
        *[other] { $cuts } tagli
     } in più almeno.
 
+turn-saves = Un po' girato, lo stesso piano richiede { $saved } di taglio in meno
+    .detail = Girato di { $turn } rispetto alla lastra, senza un bordo lungo un bordo, si taglia { $saved } di superficie in meno che nel posto preso qui. È più difficile da tracciare. Per averlo, scrivere sotto [place]: { $to } e { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Sulla lastra non c'è posto per il piano in nessuna rotazione, né per uno più piccolo di { $within } tutto intorno.

@@ -15,6 +15,9 @@ edges-undescribed = { $count ->
        *[other] { $cuts } sneden
     } meer.
 
+turn-saves = iets gedraaid kost hetzelfde blad { $saved } minder zaagwerk
+    .detail = Onder { $turn } ten opzichte van de plaat, zonder dat een rand langs een rand ligt, wordt { $saved } minder vlak gezaagd dan op de plaats die hier genomen is. Het aftekenen is moeilijker. Schrijf daarvoor onder [place]: { $to } en { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Er is op de plaat in geen enkele draaiing plaats voor het blad, ook niet voor een dat rondom { $within } kleiner is.

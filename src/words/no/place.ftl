@@ -15,6 +15,9 @@ edges-undescribed = { $count ->
        *[other] { $cuts } kutt
     } til.
 
+turn-saves = Litt dreid trenger den samme benkeplaten { $saved } mindre saging
+    .detail = Dreid { $turn } mot platen, uten at noen kant ligger langs en kant, sages { $saved } mindre flate enn på plassen som er valgt her. Det er vanskeligere å merke opp. For å få det, skriv under [place]: { $to } og { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Det er ikke plass til benkeplaten på platen i noen dreining, heller ikke til en som er { $within } mindre hele veien rundt.

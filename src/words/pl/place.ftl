@@ -20,6 +20,9 @@ edges-undescribed = Obejrzeć { $count ->
        *[other] { $cuts } cięcia
     }.
 
+turn-saves = Nieco obrócony, ten sam blat wymaga o { $saved } mniej cięcia
+    .detail = Obrócony o { $turn } względem płyty, bez krawędzi leżącej wzdłuż krawędzi, blat wymaga o { $saved } mniej powierzchni cięcia niż w miejscu przyjętym tutaj. Trasowanie jest trudniejsze. Aby tak zrobić, wpisać w [place]: { $to } oraz { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Na płycie nie ma miejsca na blat przy żadnym obrocie ani na blat mniejszy dookoła o { $within }.

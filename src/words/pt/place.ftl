@@ -18,6 +18,9 @@ edges-undescribed = Veja { $count ->
        *[other] mais { $cuts } cortes
     }.
 
+turn-saves = Um pouco rodado, o mesmo tampo leva menos { $saved } de corte
+    .detail = Rodado { $turn } em relação à chapa, sem nenhum bordo ao longo de outro, corta-se menos { $saved } de superfície do que no lugar escolhido aqui. É mais difícil de traçar. Para o ter, escreva em [place]: { $to } e { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Não há lugar para o tampo na chapa em nenhuma rotação, nem para um mais pequeno em { $within } a toda a volta.

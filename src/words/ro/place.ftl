@@ -19,6 +19,9 @@ edges-undescribed = Verificați { $count ->
        *[other] { $cuts } de tăieturi
     } în plus.
 
+turn-saves = Puțin rotit, același blat cere cu { $saved } mai puțină tăiere
+    .detail = Rotit cu { $turn } față de placă, fără nicio margine pe o margine, se taie cu { $saved } mai puțină suprafață decât în locul ales aici. Trasarea este mai grea. Pentru aceasta scrieți sub [place]: { $to } și { $at }.
+
 # Why there is no place, in one line.
 
 place-none-at-any-turn = Nu există loc pentru blat pe placă la nicio rotire, nici pentru unul mai mic cu { $within } de jur împrejur.

@@ -23,6 +23,14 @@ pub(in crate::hazard::registry) static OF_CUTTING: &[Record] = &[
         JUDGED,
     ).saying(&[place::EDGES_UNDESCRIBED]),
     check(
+        ["turn-saves", "A turn in between takes less sawing"],
+        "No edge of the top lies along an edge of the slab, and the top turned in between takes at least 10 % less \
+         sawn face and leaves no smaller rectangle.",
+        "More cutting than needed: more dust, more noise, more time at the machine.",
+        "Weigh it against the harder setting out; the lines for [place] stand in the message.",
+        JUDGED,
+    ).saying(&[place::TURN_SAVES]),
+    check(
         ["disc-too-small", "The disc does not get through the stone"],
         "Half of what the disc exceeds flange or gear head by, less everything between machine and stone, is \
          less than the depth that is needed.",
