@@ -9,24 +9,26 @@ use kerfwright::document::{Annex, block::Document, document};
 use kerfwright::geom::Point;
 use kerfwright::job;
 use kerfwright::plan::Plan;
-use kerfwright::words::{Language, System, Unit, Writer};
+use kerfwright::words::{Language, Rounding, System, Unit, Writer};
 
 use job_texts::jobs;
 use quantities::quantities;
 
-/// Each quantity that is printed in two ways: the ways.
+/// Each quantity that is printed in two ways: the ways. What is taped beside kept stone goes to half a mark where a
+/// size goes to the nearest whole one, and is compared with its like only; `tests/set_out` holds it to its mark.
 fn printed_twice(document: &Document) -> Vec<String> {
     let system = System::Metric;
     let writer = Writer {
         system,
         language: Language::English,
     };
-    let mut ways: BTreeMap<(String, bool), Vec<(String, String)>> = BTreeMap::new();
+    let mut ways: BTreeMap<(String, bool, bool), Vec<(String, String)>> = BTreeMap::new();
     for (quantity, id) in quantities(document) {
         let mass = quantity.unit == Unit::Mass;
+        let to_half = matches!(quantity.rounding, Rounding::DownToHalf | Rounding::UpToHalf);
         let printed = (writer.figure(&quantity), id);
         let seen = ways
-            .entry((format!("{:.7}", quantity.value), mass))
+            .entry((format!("{:.7}", quantity.value), mass, to_half))
             .or_default();
         if seen
             .iter()
@@ -37,7 +39,7 @@ fn printed_twice(document: &Document) -> Vec<String> {
     }
     let twice = ways.into_iter().filter(|(_, ways)| ways.len() > 1);
     twice
-        .map(|((value, _), ways)| format!("{value}: {ways:?}"))
+        .map(|((value, ..), ways)| format!("{value}: {ways:?}"))
         .collect()
 }
 

@@ -244,6 +244,7 @@ fn a_dimension_points_at_its_ends_and_keeps_its_figure_off_every_line() {
             figure: figure.into(),
             size_pt: 12.0,
             before: false,
+            centred: false,
         }
         .draw();
         assert_eq!(texts(&drawn.letters)[0].bounds(), drawn.figure);

@@ -10,8 +10,10 @@ use crate::job::Job;
 
 /// Farthest apart two bearers may stand along a cut, mm (judgement).
 const APART_MM: f64 = 450.0;
+/// Length of a bearer across the line, mm (judgement: short enough that those of two cuts lie beside each other).
+pub(crate) const BLOCK_MM: f64 = 100.0;
 /// From the end of a cut to its first bearer, mm (judgement).
-const FROM_END_MM: f64 = 60.0;
+pub(crate) const FROM_END_MM: f64 = 60.0;
 /// From the line to the bearers on each side, mm (judgement: near the cut, clear of the disc that
 /// comes through).
 const OFF_LINE_MM: f64 = 60.0;

@@ -3,6 +3,8 @@
 use crate::geom::{Line, Outline, OutlineFault, Point, SAME_MM, Seg, Side, Vector};
 
 use super::practice::BETWEEN_MM;
+use super::straight::GUIDE_MM;
+use super::{Cut, SetOut};
 use crate::job::Job;
 use crate::place::flaw;
 
@@ -139,9 +141,35 @@ pub(super) struct Ground<'a> {
     pub(super) job: &'a Job,
     pub(super) slab: Boundary<'a>,
     pub(super) sawn: Vec<Boundary<'a>>,
+    /// Where the guides of straight cuts lie, with the number of the cut; none when they are not kept off.
+    pub(super) guides: Vec<(usize, Field)>,
+}
+
+/// Where the guide of a straight cut lies, from end to end of its line.
+pub(super) fn guide_of(cut: &Cut) -> Option<(usize, Field)> {
+    let SetOut::Guide(set_out) = &cut.set_out else {
+        return None;
+    };
+    let [from, to] = [&set_out.guide.start, &set_out.guide.end].map(|end| end.at);
+    let away = from - set_out.face.start.at;
+    let to_right = (to - from).right().dot(away) > 0.0;
+    let (from, to) = if to_right { (from, to) } else { (to, from) };
+    let field = Field {
+        from,
+        along: (to - from).unit(),
+        long: from.distance(to),
+        wide: GUIDE_MM,
+    };
+    Some((cut.number, field))
 }
 
 impl Ground<'_> {
+    /// Whether no guide comes to lie on a field in waste that a cut frees: its clamps hold on whole stone.
+    pub(super) fn is_off_guides(&self, field: &Field, freed_by: usize) -> bool {
+        let mut before = self.guides.iter().filter(|(cut, _)| *cut <= freed_by);
+        before.all(|(_, guide)| field.is_apart_from(guide))
+    }
+
     /// From the kept stone, mm.
     pub(super) fn clearance(&self, field: &Field) -> f64 {
         let each = self.sawn.iter().map(|s| field.distance(s));

@@ -2,7 +2,8 @@
 //!
 //! They give the jigs' offsets and the cutting rate. They lie inside one offcut, the largest that falls
 //! early, never in an opening: at least the least strip from the edges of the slab and from every flaw, as
-//! far from the kept stone as there is room, where the guide has stone to lie on and the clamps reach it.
+//! far from the kept stone as there is room, where the guide has stone to lie on and the clamps reach it, and
+//! where no guide of a later cut comes to lie if there is such a place.
 
 use serde::Serialize;
 
@@ -10,7 +11,7 @@ use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
-use super::field::{Boundary, Field, Ground, Room};
+use super::field::{Boundary, Field, Ground, Room, guide_of};
 use super::set_out::{Tie, point_ties};
 use super::{Cut, CutKind, Pass, Stroke, StrokeKind, passes};
 
@@ -113,18 +114,25 @@ pub struct Offcut<'a> {
 #[must_use]
 pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -> Practice {
     let order = early_first(cuts, offcuts);
-    let ground = Ground {
+    let ground = |guides| Ground {
         job,
         slab: Boundary::of(job.slab.shape.outline()),
         sawn: sawn.iter().map(Boundary::of).collect(),
+        guides,
+    };
+    let off_guides = ground(cuts.iter().filter_map(guide_of).collect());
+    let anywhere = ground(Vec::new());
+    let place = |wanted: &Wanted<'_>, taken: Option<&Field>| {
+        let found = wanted.place(&off_guides, &order, taken);
+        found.or_else(|| wanted.place(&anywhere, &order, taken))
     };
     let cut = Wanted::cut(job, disc::choose(job, Task::RunOff).disc);
-    let cut_at = cut.place(&ground, &order, None);
+    let cut_at = place(&cut, None);
     let taken = cut_at.as_ref().map(|p| p.field.clone());
     let has_curves = cuts.iter().any(|c| c.kind == CutKind::Curve);
     let plunges = Wanted::plunges(job, disc::choose(job, Task::Outside).disc);
     let plunges_at = has_curves
-        .then(|| plunges.place(&ground, &order, taken.as_ref()))
+        .then(|| place(&plunges, taken.as_ref()))
         .flatten();
     Practice {
         cut: cut_at.map(|place| cut.marked(job, &place)),
@@ -265,6 +273,7 @@ impl<'a> Wanted<'a> {
                     let free = room.holds(&field)
                         && taken.is_none_or(|t| field.is_apart_from(t))
                         && ground.is_sound(&field)
+                        && ground.is_off_guides(&field, offcut.after_cut)
                         && (self.run == 0.0 || ground.has_guide(&field));
                     if !free {
                         continue;

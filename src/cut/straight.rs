@@ -48,6 +48,9 @@ pub struct SetUp {
     pub to: f64,
 }
 
+/// How wide a guide is, mm (judgement: a common rail).
+pub(crate) const GUIDE_MM: f64 = 80.0;
+
 /// Where the settings of a short guide and the bearers are taped from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]

@@ -6,6 +6,7 @@ use super::dust::caught;
 use super::group::{Group, busy, groups};
 use super::say::{name, names, plain, say, value};
 use super::supports;
+use crate::cut::bearer::{BLOCK_MM, spread};
 use crate::cut::{Cut, CutKind, PracticeMark, SetOut};
 use crate::handle::aid::Aids;
 use crate::hazard::slurry::Caught;
@@ -96,12 +97,13 @@ pub(super) fn order(plan: &Plan) -> Table {
     if !busy(plan) {
         rows.push(sum(plan, spent.ceil()));
     }
-    rows.push(row(plain("bench-day-move"), None));
+    // The floor first: nobody walks on slurry with stone.
     let clean = plan
         .hazards
         .caught
         .either("bench-day-clean", "bench-day-clean-dry");
     rows.push(row(plain(clean), None));
+    rows.push(row(plain("bench-day-move"), None));
     Table {
         columns: vec![
             Column::words(Value::Nothing, 6),
@@ -227,10 +229,7 @@ fn bring(plan: &Plan) -> Vec<Fact> {
     ];
     facts.extend(bits(plan).map(|bits| Fact::new("bench-bring-bits", bits)));
     facts.extend([
-        Fact::new(
-            "bench-bring-bearers",
-            value("bench-bring-bearers-are", [("count", bearers(plan).into())]),
-        ),
+        Fact::new("bench-bring-bearers", bearers(plan)),
         Fact::new("bench-bring-deck", deck(plan)),
         Fact::new(
             "bench-bring-tape",
@@ -300,14 +299,28 @@ fn discs(plan: &Plan) -> Value {
 }
 
 /// Bearers of the whole job, since they all lie there before the slab does: under both sides of every line that
-/// has its own, and two under whatever else comes free in an opening, one outside.
-fn bearers(plan: &Plan) -> usize {
+/// has its own, two under whatever else comes free in an opening, one outside; and under the edges that no cut makes,
+/// so that nobody who leans there tips the stone.
+fn bearers(plan: &Plan) -> Value {
     let each = plan.cuts.iter().map(|cut| match &cut.bearers {
         Some(bearers) => bearers.at.len() * 2,
         None if cut.cutout.is_some() => cut.frees.len() * 2,
         None => cut.frees.len(),
     });
-    each.sum()
+    let edges = plan.top.edges.iter().filter(|e| e.flush_with.is_some());
+    let beside: usize = edges.map(|e| spread(e.length).len()).sum();
+    let edges = if beside > 0 {
+        let args = [("count", beside.into())];
+        value("bench-bring-bearers-edges", args)
+    } else {
+        Value::Nothing
+    };
+    let args = [
+        ("count", (each.sum::<usize>() + beside).into()),
+        ("long", Value::size(BLOCK_MM)),
+        ("edges", edges),
+    ];
+    value("bench-bring-bearers-are", args)
 }
 
 fn practice(plan: &Plan) -> Vec<Fact> {

@@ -144,10 +144,6 @@ fn facts(plan: &Plan) -> Vec<Fact> {
                         "job",
                         Value::of(plan.totals.sawing_minutes, Unit::Minute).up(),
                     ),
-                    (
-                        "limit",
-                        vibration.minutes_to_limit.map_or(Value::Nothing, minutes),
-                    ),
                 ],
             )
         },

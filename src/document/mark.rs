@@ -43,6 +43,11 @@ pub(crate) const fn taped(mark: &EdgeMark) -> Value {
     Value::tape(mark.tie.distance).to_half(mark.kept_beyond)
 }
 
+/// A line mark's distance from the other end of its edge: to half a mark where its own is.
+pub(crate) const fn checked(mark: &EdgeMark) -> Value {
+    Value::tape(mark.check.distance).to_half(!mark.kept_beyond)
+}
+
 /// From the guide's edge to the line to keep: never rounded towards the kept stone.
 pub(crate) fn offset(set_out: &StraightSetOut) -> Value {
     Value::tape(set_out.guide_to_face).to_half(set_out.guide_side == GuideSide::Kept)

@@ -117,13 +117,13 @@ fn lines(plan: &Plan) -> Table {
     let end = || {
         [
             Column::words(value("bench-mark-keep", []), 31),
-            Column::words(value("bench-mark-line-check", []), 26),
+            Column::words(value("bench-mark-line-check", []), 28),
             Column::words(value("bench-mark-guide", []), 27),
         ]
     };
     let mut columns = vec![Column::words(value("bench-relief-cut", []), 7)];
     columns.extend(end().into_iter().chain(end()));
-    columns.push(Column::words(Value::Nothing, 5));
+    columns.push(Column::words(Value::Nothing, 4));
     let rows = plan.cuts.iter().filter_map(|cut| {
         let lines = mark::lines(cut);
         match &lines[..] {
@@ -156,7 +156,13 @@ fn line_row(cut: &Cut, keep: &Struck<'_>, guide: &Struck<'_>) -> Vec<Cell> {
         let same = line.tie.corner == rail.tie.corner;
         [
             marked(line, &keep.names[i], false),
-            tape(&line.check),
+            cell(
+                "bench-tape",
+                [
+                    ("corner", name(&line.check.corner)),
+                    ("distance", mark::checked(line)),
+                ],
+            ),
             marked(rail, &guide.names[i], same),
         ]
     };

@@ -275,7 +275,13 @@ pub(super) fn verdict(piece: &Piece, handling: &Handling) -> Value {
     let never = || {
         let people = ("people", handling.people.into());
         let limit = Value::mass(piece.lift.team_limit).down();
-        value("bench-lift-never", [people, ("limit", limit)])
+        let pair = [("mass", Value::mass(piece.lift.pair_limit).down())];
+        let two = if handling.people > 2 {
+            value("bench-lift-two", pair)
+        } else {
+            Value::Nothing
+        };
+        value("bench-lift-never", [people, ("limit", limit), ("two", two)])
     };
     match piece.lift.verdict {
         Verdict::NotAHandLift { .. } => never(),

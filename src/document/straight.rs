@@ -8,9 +8,11 @@ use super::figure::{Figure, Shape, Stroke, Thing};
 use super::mark;
 use super::say::{name, plain, say, value};
 use super::scene;
+use crate::cut::bearer::{BLOCK_MM, FROM_END_MM, spread};
+use crate::cut::straight::GUIDE_MM;
 use crate::cut::{Cut, CutKind, SetOut, StraightSetOut};
 use crate::geom::seg::ring;
-use crate::geom::{Line, Point};
+use crate::geom::{Line, Point, Seg, Vector};
 use crate::handle::bench::Lies;
 use crate::handle::bend::Orientation;
 use crate::handle::waste::Leaves;
@@ -19,9 +21,6 @@ use crate::piece::Piece;
 use crate::plan::Plan;
 use crate::units::Mass;
 use crate::words::{Message, Value};
-
-/// How wide a guide is drawn, mm (judgement: a common rail).
-const GUIDE_MM: f64 = 80.0;
 
 /// A straight cut with the holes drilled before it; `late` when other pages come between it and the card
 /// above.
@@ -36,12 +35,12 @@ pub(super) fn card(plan: &Plan, cut: &Cut, holes: &[&Cut], late: bool) -> Block 
         Block::Beside(56, left, right),
         Block::Run(plain("bench-depths"), depths(cut)),
     ];
-    let boxed = |piece: &Piece| match breaks(plan, cut, piece) {
-        Some(early) => {
-            let free = Value::Message(Box::new(free(plan, piece)));
-            Block::Boxed(say("bench-sentences", [("a", free), ("b", early)]))
-        }
-        None => Block::Boxed(free(plan, piece)),
+    let boxed = |piece: &Piece| {
+        let more = breaks(plan, cut, piece).into_iter();
+        let more = more.chain(flawed(plan, piece));
+        Block::Boxed(more.fold(free(plan, piece), |said, one| {
+            say("bench-sentences", [("a", said.into()), ("b", one)])
+        }))
     };
     blocks.extend(scene::freed(plan, cut).map(boxed));
     blocks.push(Block::Blanks(measured(cut)));
@@ -68,6 +67,12 @@ fn breaks(plan: &Plan, cut: &Cut, piece: &Piece) -> Option<Value> {
     let heavy = piece.mass.high.kg() > plan.kit.waste_piece.kg();
     let depth = [("depth", Value::tape(pass.depth).up())];
     (heavy && through - pass.depth < SKIN_MM).then(|| value("bench-how-breaks", depth))
+}
+
+/// The flaws that run through a piece.
+fn flawed<'a>(plan: &'a Plan, piece: &'a Piece) -> impl Iterator<Item = Value> + 'a {
+    let flaws = piece.flaws.iter().filter_map(|i| plan.slab.flaws.get(*i));
+    flaws.map(|flaw| value("bench-free-flaw", [("flaw", name(&flaw.what))]))
 }
 
 /// What the stone lies on from this cut on, where that changes.
@@ -108,9 +113,9 @@ pub(super) fn free(plan: &Plan, piece: &Piece) -> Message {
         ("name", name(&piece.name)),
         ("mass", Value::mass(piece.mass.high).up()),
     ];
-    if let Some(leaves) = waste.and_then(|w| w.leaves) {
+    if let Some((leaves, turned_by)) = waste.and_then(|w| Some((w.leaves?, w.turned_by))) {
         let [piece, mass] = args;
-        let away = ("away", away_from_bench(leaves));
+        let away = ("away", away_from_bench(leaves, turned_by));
         return say("bench-free-carried", [piece, mass, away]);
     }
     if piece.mass.high.kg() > plan.kit.waste_piece.kg() {
@@ -126,7 +131,7 @@ pub(super) fn light(named: &str, mass: Mass) -> Message {
     say("bench-free-light", args)
 }
 
-fn away_from_bench(leaves: Leaves) -> Value {
+fn away_from_bench(leaves: Leaves, turned_by: usize) -> Value {
     let by = |id: &'static str, people: usize, orientation: Orientation| {
         let flat = match orientation {
             Orientation::Flat => "flat",
@@ -150,7 +155,8 @@ fn away_from_bench(leaves: Leaves) -> Value {
                 Aid::VacuumLifter => "vacuum",
                 Aid::Gantry => "gantry",
             };
-            value("bench-away-aid", [("aid", Value::Case(aid))])
+            let args = [("aid", Value::Case(aid)), ("people", turned_by.into())];
+            value("bench-away-aid", args)
         }
         Leaves::SawnAcross => value("bench-away-sawn", []),
     }
@@ -240,7 +246,7 @@ fn guide(set_out: &StraightSetOut) -> Vec<Thing> {
     shown.collect()
 }
 
-/// The bearers under the stone across the line, on both sides of it.
+/// The bearers under the stone across the line, on both sides of it, and those under the edges that no cut makes.
 fn bearers(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Vec<Thing> {
     let Some(bearers) = &cut.bearers else {
         return Vec::new();
@@ -248,7 +254,6 @@ fn bearers(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Vec<Thing> {
     let [from, to] = set_out.sawn;
     let along = (to - from).unit();
     let across = along.right();
-    let reach = 320.0_f64.min(scene::slab_bounds(plan).height() / 3.0);
     let bounds = scene::grown(scene::slab_bounds(plan), 30.0);
     let within = |p: Point| {
         Point::new(
@@ -256,16 +261,28 @@ fn bearers(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Vec<Thing> {
             p.y.clamp(bounds.min.y, bounds.max.y),
         )
     };
+    let block = |at: Point, out: Vector| {
+        let half = out * (BLOCK_MM / 2.0);
+        let [near, far] = [within(at - half), within(at + half)];
+        Thing::Line(Stroke::Hidden, vec![Seg::Line(near, far)])
+    };
     let each = bearers.at.iter().flat_map(|at| {
         let on = from + along * *at;
-        let out = |side: f64, off: f64| {
-            let near = within(on + across * (side * off));
-            let far = within(on + across * (side * (off + reach)));
-            Thing::Line(Stroke::Hidden, vec![crate::geom::Seg::Line(near, far)])
-        };
-        [out(1.0, bearers.waste_off), out(-1.0, bearers.kept_off)]
+        let off = |side: f64, off: f64| block(on + across * (side * off), across);
+        [off(1.0, bearers.waste_off), off(-1.0, bearers.kept_off)]
     });
-    each.collect()
+    let parts = plan.top.sawn_outline.segs().iter().zip(&plan.top.parts);
+    let edges = plan.top.edges.iter().filter(|e| e.flush_with.is_some());
+    let beside = edges.flat_map(|edge| {
+        let of_edge = parts.clone().filter(|(_, part)| part.name == edge.name);
+        of_edge.flat_map(|(seg, _)| {
+            let along = (seg.end() - seg.start()).unit();
+            let places = spread(seg.length()).into_iter();
+            let at = places.map(move |mm| seg.start() + along * mm + along.left() * FROM_END_MM);
+            at.map(move |at| block(at, along.left()))
+        })
+    });
+    each.chain(beside).collect()
 }
 
 /// The distances to the guide's marks, where their edge runs level or upright and they and the corner are

@@ -7,7 +7,7 @@ use super::group::busy;
 use super::say::{name, plain, say, value};
 use crate::geom::seg::{circle, ring};
 use crate::geom::{Point, Pose};
-use crate::handle::finding::setting::{limit, named};
+use crate::handle::finding::setting::{RESTS, limit, named};
 use crate::handle::overhang::{Overhang, ReachLimit};
 use crate::handle::support::{Bearing, BearingVerdict, Setting};
 use crate::plan::Plan;
@@ -20,7 +20,14 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     };
     let figure = vec![Block::Figure(Box::new(figure(plan, setting)))];
     let mut left = facts(plan, setting);
-    let mut blocks = vec![Block::Heading(plain("bench-move-supports"))];
+    let mut asked = plan.stops.iter().chain(&plan.open);
+    let heading = if asked.any(|f| f.phrase == &RESTS) {
+        let [a, b] = ["bench-supports-short", "bench-move-supports"].map(|id| value(id, []));
+        say("bench-sentences", [("a", a), ("b", b)])
+    } else {
+        plain("bench-move-supports")
+    };
+    let mut blocks = vec![Block::Heading(heading)];
     if busy(plan) {
         blocks.push(Block::Beside(45, figure, vec![Block::Facts(left)]));
     } else {

@@ -24,6 +24,9 @@ const TAIL_MM: f64 = 5.0;
 /// From the second end to a figure that stands outside, mm: past the arrowhead.
 const OUTSIDE_MM: f64 = ARROW_MM + 1.0;
 
+/// A figure up to so many times as wide as its line may stand over the middle of it (judgement).
+const LITTLE_WIDER: f64 = 1.6;
+
 const LINE: Stroke = Stroke::solid(NARROW_MM, Ink::Black);
 
 /// Which way a dimension runs.
@@ -52,6 +55,8 @@ pub struct Dimension {
     pub size_pt: f64,
     /// Where a figure too wide for the line stands: beyond its left or lower end, else beyond the other.
     pub before: bool,
+    /// True where it stands in the middle in spite of being a little wider than the line.
+    pub centred: bool,
 }
 
 /// A drawn dimension, and the boxes that labels must keep clear of.
@@ -74,6 +79,14 @@ impl Dimension {
         let (a, b) = self.ends();
         let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
         has_room(&text, a.distance(b))
+    }
+
+    /// Whether the figure is so little wider than the line that it can only be read as that line's.
+    #[must_use]
+    pub fn nearly_has_room(&self) -> bool {
+        let (a, b) = self.ends();
+        let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
+        text.width_mm() <= a.distance(b) * LITTLE_WIDER
     }
 
     /// The dimension as items; the figure is drawn over white.
@@ -159,7 +172,7 @@ impl Dimension {
             Run::Level => text,
             Run::Upright => text.upwards(),
         };
-        if has_room(&text, span) {
+        if self.centred || has_room(&text, span) {
             Text {
                 at: a.midpoint(b) + above,
                 anchor: Anchor::Middle,

@@ -217,9 +217,10 @@ fn margins(figure: &Figure) -> Margins {
     }
 }
 
-const LAST_RANK: u8 = 5;
+const LAST_RANK: u8 = 6;
 
-/// What is drawn first: shapes, lines and people, then dimensions, rings and the corners' names, then marks, then words.
+/// What is drawn first: shapes and lines, then people, then dimensions, rings and the corners' names, then marks,
+/// then words.
 const fn rank_of(thing: &Thing) -> u8 {
     match thing {
         Thing::Area(Shape::Guide, _) | Thing::MachineAbove(..) => 1,
@@ -230,8 +231,9 @@ const fn rank_of(thing: &Thing) -> u8 {
         | Thing::Arrow(..)
         | Thing::Stations(_)
         | Thing::Balance(_) => 2,
-        Thing::Dimension(..) | Thing::Ring(..) | Thing::Towards(..) => 3,
-        Thing::Mark(..) | Thing::Pivot(..) | Thing::PersonAbove(..) => 4,
+        Thing::PersonAbove(..) => 3,
+        Thing::Dimension(..) | Thing::Ring(..) | Thing::Towards(..) => 4,
+        Thing::Mark(..) | Thing::Pivot(..) => 5,
         Thing::Within(..) | Thing::Label(..) | Thing::Part(..) => LAST_RANK,
     }
 }

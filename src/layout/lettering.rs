@@ -150,7 +150,7 @@ impl Drawing {
             Run::Level => middle.x > self.frame.centre().x,
             Run::Upright => middle.y > self.frame.centre().y,
         };
-        let dimension = |figure: &str, before| Dimension {
+        let dimension = |figure: &str, before, centred| Dimension {
             from,
             to,
             run,
@@ -158,16 +158,18 @@ impl Drawing {
             figure: figure.to_owned(),
             size_pt: 12.0,
             before,
+            centred,
         };
         // Where only the figure has room between the arrows, its unit is told by the scale bar.
         let bare = figure.rsplit_once(char::is_whitespace).map(|(f, _)| f);
         let bare = bare.filter(|_| self.unit_told);
-        let room = |f: &&str| dimension(f, before).has_room();
-        let figure = Some(figure)
-            .filter(room)
-            .or(bare.filter(room))
-            .unwrap_or(figure);
-        let dimension = |figure: &str, before| dimension(figure, before).draw();
+        let room = |f: &&str| dimension(f, before, false).has_room();
+        let nearly = |f: &&str| dimension(f, before, true).nearly_has_room();
+        let whole = Some(figure).filter(room).or(bare.filter(room));
+        let wider = bare.filter(|f| whole.is_none() && nearly(f));
+        let figure = whole.or(wider).unwrap_or(figure);
+        let centred = wider.is_some();
+        let dimension = |figure: &str, before| dimension(figure, before, centred).draw();
         let clear = |d: &DrawnDimension| {
             let area = d.figure;
             self.labels.is_free(area, area.centre(), Cover::Lines)

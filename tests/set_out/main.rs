@@ -26,7 +26,7 @@ use kerfwright::plan::Plan;
 use kerfwright::words::{Message, Quantity, System, Value};
 
 use job_texts::jobs;
-use reading::{cards, figures, labelled, messages, names};
+use reading::{cards, checked_marks, figures, labelled, messages, names};
 use replay::random_job::RandomJob;
 
 /// Between a mark on the line to keep and the stone beside it: an allowance and a kerf at most, mm.
@@ -378,4 +378,37 @@ fn the_stones_thickness_stands_on_page_one_and_with_every_cut() {
             assert!(!wanted || thick, "{name}: {:?}", section.name);
         }
     }
+}
+
+/// A mark and its check from the other end of the edge, as they are printed, add up to the edge as it is measured to
+/// half a millimetre, the least that is printed.
+#[test]
+fn a_mark_and_its_check_add_up_to_their_edge() {
+    let (mut faults, mut seen) = (Vec::new(), 0);
+    for (name, plan) in PLANS.iter() {
+        let document = document(plan, Annex::Without);
+        let told: Vec<(String, [Quantity; 2])> = { &document.sections }
+            .iter()
+            .flat_map(|s| checked_marks(&s.blocks))
+            .collect();
+        for (cut, [start, end]) in struck(plan).filter(|(c, ends)| mark_is_face(c, ends[0])) {
+            for (mark, letter) in [(start, "a"), (end, "b")] {
+                let ends = [&mark.tie, &mark.check].map(|tie| corner(plan, &tie.corner));
+                let edge = ends[0].distance(ends[1]);
+                if (mark.tie.distance + mark.check.distance - edge).abs() > 1e-6 {
+                    continue;
+                }
+                let named = format!("{}{letter}", cut.number);
+                for (_, both) in told.iter().filter(|(of, _)| *of == named) {
+                    let both = both.each_ref().map(|q| printed(q, System::Metric));
+                    seen += 1;
+                    if (both[0] + both[1] - edge).abs() > 0.5 {
+                        faults.push(format!("{name}: {named} {both:?} on {edge}"));
+                    }
+                }
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+    assert!(seen > 100, "only {seen} marks");
 }

@@ -5,7 +5,7 @@ use kerfwright::document::block::{Block, Cell};
 use kerfwright::document::figure::{Figure, Thing};
 use kerfwright::document::{Annex, document};
 use kerfwright::plan::Plan;
-use kerfwright::words::{Message, Value};
+use kerfwright::words::{Message, Quantity, Value};
 
 /// Every message of some blocks, those within others too.
 pub(crate) fn messages(blocks: &[Block]) -> Vec<Message> {
@@ -44,6 +44,35 @@ pub(crate) fn messages(blocks: &[Block]) -> Vec<Message> {
         }
     }
     found
+}
+
+/// The marks of lines in some tables with their distances and their checks.
+pub(crate) fn checked_marks(blocks: &[Block]) -> Vec<(String, [Quantity; 2])> {
+    let tables = blocks.iter().filter_map(|block| match block {
+        Block::Table(table) => Some(table),
+        _ => None,
+    });
+    let message = |cell: &Cell| match cell {
+        Cell::Value(Value::Message(message)) => Some((**message).clone()),
+        _ => None,
+    };
+    let rows = tables.flat_map(|t| &t.rows);
+    let pairs = rows.flat_map(|row| row.windows(2));
+    let marks = pairs.filter_map(|pair| {
+        let (mark, check) = (message(&pair[0])?, message(&pair[1])?);
+        let told = mark.id.starts_with("bench-marked") && check.id == "bench-tape";
+        match (
+            mark.arg("mark")?,
+            mark.arg("distance")?,
+            check.arg("distance")?,
+        ) {
+            (Value::Name(name), Value::Quantity(at), Value::Quantity(check)) if told => {
+                Some((name.clone(), [at.clone(), check.clone()]))
+            }
+            _ => None,
+        }
+    });
+    marks.collect()
 }
 
 /// Every value that one holds, itself first.

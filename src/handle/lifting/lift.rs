@@ -161,6 +161,8 @@ pub struct Lift {
     pub lifters: Vec<Lifter>,
     /// What this team may count on; no more than [`LARGEST_TEAM`] count.
     pub team_limit: Mass,
+    /// What two of it may count on.
+    pub pair_limit: Mass,
     /// Tilting it up on edge.
     pub tilting: Tilting,
     /// Team factor; nothing when there is none for so many people.
@@ -255,6 +257,7 @@ pub fn plan(
         off_trestles: off_trestles(most, crew.hands_mm),
         tilting: tilting(load, beam.strip().axes(), team_limit),
         team_limit,
+        pair_limit: strengths.team(2),
         lifters,
     };
     lift.verdict = verdict(&lift, people, hold.is_some());

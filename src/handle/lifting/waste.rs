@@ -36,6 +36,8 @@ pub struct Waste {
     /// How it leaves the bench; nothing for what one person carries off.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub leaves: Option<Leaves>,
+    /// So many people turn it up on its long side, by half its weight; no more than the largest team.
+    pub turned_by: usize,
 }
 
 /// How a piece that is too heavy for one person leaves the bench.
@@ -71,15 +73,7 @@ impl Leaves {
         if alone {
             return None;
         }
-        let own: &[Mass] = if crew.each_is_guideline {
-            &[]
-        } else {
-            &crew.each
-        };
-        let least = match people_needed(mass, own, each) {
-            PeopleNeeded::AtLeast(people) => people.max(2),
-            PeopleNeeded::MoreThanATeam => LARGEST_TEAM + 1,
-        };
+        let least = carriers(mass, crew, each);
         let held = (least..=LARGEST_TEAM).find_map(|n| Some((n, lie(free, job, n)?)));
         Some(match (held, crew.aid) {
             (Some((people, orientation)), _) if people <= crew.people => Self::InHands {
@@ -93,6 +87,19 @@ impl Leaves {
             },
             (None, Aid::None) => Self::SawnAcross,
         })
+    }
+}
+
+/// The fewest people, two at least, who may count on a mass; one more than the largest team where no team may.
+fn carriers(mass: Mass, crew: &job::Lift, each: Mass) -> usize {
+    let own: &[Mass] = if crew.each_is_guideline {
+        &[]
+    } else {
+        &crew.each
+    };
+    match people_needed(mass, own, each) {
+        PeopleNeeded::AtLeast(people) => people.max(2),
+        PeopleNeeded::MoreThanATeam => LARGEST_TEAM + 1,
     }
 }
 
@@ -141,7 +148,10 @@ impl Waste {
         } else {
             2.0 * MOST_TIMES
         };
+        let half = Mass::from_kg(free.mass.high.kg() / 2.0);
+        let each = rule.at_height(job.lift.hands_mm);
         Self {
+            turned_by: carriers(half, &job.lift, each).min(LARGEST_TEAM),
             name: free.name.clone(),
             after_cut: free.after_cut,
             mass: free.mass,

@@ -145,12 +145,13 @@ bench-away-more = Zum Wegtragen, { $how ->
            *[edge] hochkant
         }, braucht es { $people } Personen, dieser Auftrag hat weniger: Leute oder ein Hilfsmittel holen, oder es liegend quer durchsägen, Unterlagen auf beiden Seiten der Linie.
 bench-away-aid = Dann bringt es { $aid ->
-            [trolley] der Wagen, hochkant und angebunden,
+            [trolley] der Wagen, von { $people } Personen aufgestellt und angebunden,
             [vacuum] der Vakuumheber, hochkant,
            *[gantry] das Hebezeug, hochkant in zwei Schlingen,
         } zu zwei Latten an einer Wand; dort anbinden.
 bench-away-sawn = Kein Team trägt es weg: liegend quer durchsägen, Unterlagen auf beiden Seiten der Linie, oder ein Hilfsmittel holen.
 bench-free-light = { $name } wird frei: bis { $mass }. Vor dem ersten Durchgang eine Unterlage darunter; keine Hand darunter.
+bench-free-flaw = An „{ $flaw }“ kann es brechen: Unterlagen auf beiden Seiten davon, gerades Kantholz darüber klemmen, bevor es gehoben wird.
 bench-free-station = { $name } wird etwa bei Station { $station } frei, letzte Tiefe: bis { $mass }. Vor dem ersten Durchgang eine Unterlage darunter; keine Hand darunter.
 bench-measured = Kante { $edge }, zu kurz oder über (Soll 0)
 bench-cut-by = Bediener, Zeit
@@ -180,7 +181,7 @@ bench-fact-chord = Sehne
 bench-fact-stands = er steht auf
 bench-fact-swing = zu finden
 bench-fact-line = Linie, die bleibt
-bench-arm = Arm { $length }
+bench-arm = Arm bis zur Marke { $length }
 bench-pivot-top = fertige Platte: kleben oder saugen, nie bohren
 bench-pivot-cutout = Stein, der später herausfällt, noch an seinem Platz
 bench-pivot-waste = Reststück: es bleibt an seinem Platz, bis die Rundung fertig ist
@@ -251,7 +252,7 @@ bench-turn-top = hochkant neben den Platz, dann flach auf gepolsterte Latten que
     [none] nicht von Hand, sondern mit Hebezug, Vakuumheber oder Kippgestell
     [aid] vom Heber gedreht, zwei Personen führen
    *[team] alle an der fernen Langseite, niemand darunter
- }. Latten einzeln heraus, kein Finger darunter.
+ }. Latten einzeln heraus, die Langseite mit Keilen angehoben, kein Finger darunter.
 bench-fact-flat = Rohplatte, flach
 bench-fact-set = Platte, absetzen
 bench-move-hands = Griffstellen
@@ -262,6 +263,7 @@ bench-hands-alt = Der Stein von oben mit einer Person an jedem Platz und dem, wa
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = Die Rohplatte auf zwei Böcken, { $first } und { $second } von ihrem Ende.
 bench-supports-alt = Die fertige Platte von oben auf ihren Stützen mit dem, was jede trägt.
+bench-supports-short = So nicht genug: zuerst mehr Auflage, siehe Seite 1.
 bench-free-span = höchstens { $limit }; hier bis { $length }
 bench-overhang = { $edge }: { $length }; höchstens { $limit }. Dort abstützen
 bench-overhang-person = { $edge }: { $length }; niemand stützt sich dort auf, oder dort abstützen
@@ -279,7 +281,8 @@ bench-trolley = Aufschrift { $rated } oder mehr; Schub { $push } auf ebenem Bode
 bench-rated = Aufschrift { $rated } oder mehr
 bench-slings = { $each } je Band, { $tension } je Strang bei { $angle }
 bench-fall = niemand näher als { $clear }, auf beiden Seiten; anbinden
-bench-lift-never = nie: { $people } zusammen zählen für insgesamt { $limit }
+bench-lift-never = nie: { $people } zusammen zählen für insgesamt { $limit }{ $two }
+bench-lift-two = {""}, zwei für { $mass }
 bench-lift-above = über dem Richtwert: eine Person trägt { $carried }, Richtwert { $limit }; zuerst klären (Seite 1)
 bench-lift-over = so nicht: eine Person trüge { $carried }, Richtwert { $limit }
 bench-lift-tips = so nicht: er kippt
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = Staub
 bench-fact-silica = was darin ist
 bench-fact-vacuum-class = Sauger
 bench-mask-at-hand = { $mask }; glatt rasiert, Dichtsitz geprüft; auf vor dem ersten Schnitt, ab, wenn der Boden sauber ist
-bench-hands-allowed = { $action } am Tag je Person, nie über { $limit }; diese Arbeit braucht { $job }
-bench-hands-other = { $hands }, andere Arbeit { $other }
+bench-hands-allowed = { $action } am Tag je Person, alles mitgezählt, was rüttelt; diese Arbeit braucht { $job }
+bench-hands-other = { $hands }, andere Arbeit zählt { $other }
 bench-hands-never = diese Maschine vibriert für jede Minute zu stark: eine andere Maschine
 bench-ears = { $level } am Ohr: Gehörschutz auf vor dem ersten Start; ohne ihn ist der Tag nach { $minutes } voll
 bench-slurry = etwa { $mass }, Eimer: { $buckets }; nass geschabt und gesaugt, nie in einen Abfluss
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, mit Reserve{ $grind ->
 bench-bring-bits = Kernbohrer
 bench-bring-bits-are = { $bits }, für die Drehzahl der Maschine gemacht, die sie dreht; eine Schablone, die sie führt
 bench-bring-bearers = Unterlagen
-bench-bring-bearers-are = { $count } von gleicher Höhe, Weichholz, und Keile; auf dem Bohlenbelag
+bench-bring-bearers-are = { $count } Klötze von gleicher Höhe, Weichholz, { $long } lang, und Keile; auf dem Bohlenbelag{ $edges }
+bench-bring-bearers-edges = {""}, davon { $count } unter den Kanten ohne Schnitt
 bench-bring-deck = Bohlenbelag
 bench-bring-deck-are = Bohlen, mindestens { $thick } dick, längs unter der Rohplatte über beide Böcke, { $length } lang, nebeneinander { $wide } breit; darauf die Unterlagen, darauf die Platte
 bench-bring-carry = zum Tragen

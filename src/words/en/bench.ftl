@@ -145,12 +145,13 @@ bench-away-more = It takes { $people } people to carry it off, { $how ->
            *[edge] on edge
         }, and this job has fewer: get them or an aid, or saw it across where it lies, a bearer on both sides of the line.
 bench-away-aid = Then { $aid ->
-            [trolley] the trolley takes it, on edge and tied,
+            [trolley] { $people } people turn it up on its long side and the trolley takes it, tied,
             [vacuum] the vacuum lifter takes it, on edge,
            *[gantry] the hoist takes it, on edge in two slings,
         } to two battens at a wall; tie it there.
 bench-away-sawn = No team carries it off: saw it across where it lies, a bearer on both sides of the line, or bring an aid.
 bench-free-light = { $name } comes free: up to { $mass }. A bearer under it before the first pass; no hand below.
+bench-free-flaw = "{ $flaw }" may break it: bearers on both sides of that, straight timber clamped over it before it is lifted.
 bench-free-station = { $name } comes free: up to { $mass }, about station { $station } of the last depth. A bearer under it before the first pass; no hand below.
 bench-measured = edge { $edge }, short or over (0 wanted)
 bench-cut-by = cut by, time
@@ -180,7 +181,7 @@ bench-fact-chord = chord
 bench-fact-stands = it stands on
 bench-fact-swing = found by
 bench-fact-line = line to keep
-bench-arm = arm { $length }
+bench-arm = arm to the jig's mark { $length }
 bench-pivot-top = the top: tape or suction, never drilled
 bench-pivot-cutout = stone that falls out later, still in place
 bench-pivot-waste = the waste: keep that piece in its place until the curve is done
@@ -242,7 +243,7 @@ bench-move-top = Top to its place, { $alike ->
 bench-move-alt = The stone on edge with its aid and a person at either end, to scale; it weighs up to { $mass }.
 bench-move-on-edge = Never flat by its ends: it snaps. On edge all the way, turned flat only over both trestles or its own place. Never lift one end.
 bench-move-tied = On edge all the way, tied whenever it stands.
-bench-turn-slab = on edge beside both trestles, what carries it blocked; lower long side on to both at once, then flat: { $hands ->
+bench-turn-slab = on edge beside both trestles, what carries it blocked; the bottom edge on to both at once, then flat: { $hands ->
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
@@ -251,7 +252,7 @@ bench-turn-top = off the trestles as the slab came, the other way round; on edge
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
- }. Battens out one by one, no finger under it.
+ }. Battens out one by one, the long side raised with wedges, no finger under it.
 bench-fact-flat = slab, laid flat
 bench-fact-set = top, set down
 bench-move-hands = Where hands go
@@ -262,12 +263,13 @@ bench-hands-alt = The stone from above with a person at each place, and what eac
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = The slab on two trestles, { $first } and { $second } from its end.
 bench-supports-alt = The top from above on its supports with what each carries.
+bench-supports-short = Not enough as it stands: more under it first, see page 1.
 bench-free-span = { $length } at the widest; at most { $limit }
 bench-overhang = { $edge }: { $length }; at most { $limit }. Put a support there
 bench-overhang-person = { $edge }: { $length }; nobody leans there, or put a support there
 bench-bearing-over = a person leaning on the top puts { $person } on it, it may carry { $limit }: nobody sits or leans there, or add a support
 bench-support-name = { $number } { $what }
-bench-support = { $along } from the left, { $up } up from the lower edge; carries at most { $mass }
+bench-support = { $along } from the left, { $up } up; bears at most { $mass } of the stone
 bench-fact-trolley = trolley
 bench-fact-vacuum = vacuum lifter
 bench-fact-slings = slings
@@ -279,7 +281,8 @@ bench-trolley = marked for { $rated } or more; push { $push } on the level
 bench-rated = marked for { $rated } or more
 bench-slings = { $each } on each, { $tension } in each leg at { $angle }
 bench-fall = nobody within { $clear } on either side; tie it
-bench-lift-never = never lifted: { $people } together count on { $limit } in all
+bench-lift-never = never: { $people } together count on { $limit }{ $two }
+bench-lift-two = {""}, two on { $mass }
 bench-lift-above = above the figure: one carries { $carried }, the figure is { $limit }; settle it first (page 1)
 bench-lift-over = not like this: one would carry { $carried }, the figure is { $limit }
 bench-lift-tips = not like this: it tips over
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = dust
 bench-fact-silica = what it holds
 bench-fact-vacuum-class = vacuum
 bench-mask-at-hand = { $mask }; clean-shaven, seal checked; on before the first cut, off when the floor is clean
-bench-hands-allowed = { $action } a day for each person at this machine and no other, never over { $limit }; this job takes { $job }
-bench-hands-other = { $hands }, other work { $other }
+bench-hands-allowed = { $action } a day for each person, all that shakes counted in; this job takes { $job }
+bench-hands-other = { $hands }, other work counts as { $other }
 bench-hands-never = this machine shakes too much for any minute: another machine
 bench-ears = { $level } at the ear: protection on before the first start; without it { $minutes } fill the day
 bench-slurry = about { $mass }, buckets: { $buckets }; scraped and vacuumed wet, never down a drain
@@ -376,9 +379,10 @@ bench-bring-discs-are = { $discs }, and a spare{ $grind ->
 bench-bring-bits = core bits
 bench-bring-bits-are = { $bits }, made for the speed of the machine that turns them; a template to guide each
 bench-bring-bearers = bearers
-bench-bring-bearers-are = { $count } of one height, softwood, and wedges; all laid before the slab
+bench-bring-bearers-are = { $count } softwood blocks of one height, { $long } long, and wedges; laid before the slab{ $edges }
+bench-bring-bearers-edges = {""}; { $count } are for edges without a cut
 bench-bring-deck = deck
-bench-bring-deck-are = boards { $thick } thick or more along the slab over both trestles, { $length } long, side by side { $wide } wide; on them the bearers, on these the slab
+bench-bring-deck-are = boards { $thick } thick or more along the slab over both trestles, { $length } long, { $wide } wide in all; the bearers on them
 bench-bring-carry = to carry
 bench-bring-carry-is = { $aid ->
     [trolley] trolley marked for { $rated }, two trestles

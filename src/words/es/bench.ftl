@@ -145,12 +145,13 @@ bench-away-more = Hacen falta { $people } personas para llevárselo { $how ->
            *[edge] de canto
         }, y este trabajo tiene menos: búsquelas o una ayuda, o siérrelo de través donde está, con un apoyo a cada lado de la línea.
 bench-away-aid = Después { $aid ->
-            [trolley] el carro lo lleva, de canto y atado,
+            [trolley] { $people } personas lo ponen de canto y el carro lo lleva, atado,
             [vacuum] el elevador de vacío lo lleva, de canto,
            *[gantry] el polipasto lo lleva, de canto en dos eslingas,
         } a dos listones junto a una pared; átelo allí.
 bench-away-sawn = Ningún equipo se lo lleva: siérrelo de través donde está, con un apoyo a cada lado de la línea, o traiga una ayuda.
 bench-free-light = { $name } se suelta: hasta { $mass }. Un apoyo debajo antes de la primera pasada; ninguna mano debajo.
+bench-free-flaw = «{ $flaw }» lo atraviesa: puede romperse ahí. Apoyos a ambos lados; madera recta sujeta encima antes de levantarlo.
 bench-free-station = { $name } se suelta hacia la estación { $station }, última profundidad: hasta { $mass }. Un apoyo debajo antes de la primera pasada; ninguna mano debajo.
 bench-measured = borde { $edge }, falta o sobra (debe ser 0)
 bench-cut-by = cortado por, hora
@@ -180,7 +181,7 @@ bench-fact-chord = cuerda
 bench-fact-stands = está sobre
 bench-fact-swing = se halla
 bench-fact-line = línea que se queda
-bench-arm = brazo { $length }
+bench-arm = brazo hasta la marca { $length }
 bench-pivot-top = la encimera: cinta o ventosa, nunca taladrada
 bench-pivot-cutout = piedra que cae más tarde, aún en su sitio
 bench-pivot-waste = el sobrante: deje ese trozo en su sitio hasta acabar la curva
@@ -251,7 +252,7 @@ bench-turn-top = de canto junto a su sitio, luego sobre listones acolchados cruz
     [none] no a mano, sino con polipasto, elevador de vacío o bastidor basculante
     [aid] la gira el elevador, dos personas la guían
    *[team] todos en el lado largo opuesto, nadie debajo
- }. Listones fuera uno a uno, ningún dedo debajo.
+ }. Listones fuera uno a uno, el lado largo alzado con cuñas, ningún dedo debajo.
 bench-fact-flat = tabla, acostada
 bench-fact-set = encimera, dejarla
 bench-move-hands = Dónde van las manos
@@ -262,6 +263,7 @@ bench-hands-alt = La piedra vista desde arriba con una persona en cada puesto, y
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = La tabla sobre dos caballetes, a { $first } y { $second } de su extremo.
 bench-supports-alt = La encimera vista desde arriba sobre sus apoyos, con lo que carga cada uno.
+bench-supports-short = Así no basta: antes más apoyo, véase la página 1.
 bench-free-span = { $length } en lo más ancho; como máximo { $limit }
 bench-overhang = { $edge }: { $length }; como máximo { $limit }. Ponga allí un apoyo
 bench-overhang-person = { $edge }: { $length }; que nadie se apoye allí, o ponga un apoyo
@@ -279,7 +281,8 @@ bench-trolley = marcado para { $rated } o más; empuje { $push } en llano
 bench-rated = marcado para { $rated } o más
 bench-slings = { $each } en cada una, { $tension } en cada ramal a { $angle }
 bench-fall = nadie a menos de { $clear } a cada lado; átela
-bench-lift-never = nunca: { $people } juntos cuentan con { $limit } en total
+bench-lift-never = nunca: { $people } juntos cuentan con { $limit } en total{ $two }
+bench-lift-two = {""}, dos con { $mass }
 bench-lift-above = por encima del valor: una persona lleva { $carried }, el valor es { $limit }; decídalo antes (página 1)
 bench-lift-over = así no: una persona llevaría { $carried }, el valor es { $limit }
 bench-lift-tips = así no: vuelca
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = polvo
 bench-fact-silica = qué contiene
 bench-fact-vacuum-class = aspirador
 bench-mask-at-hand = { $mask }; afeitado, estanqueidad comprobada; puesta antes del primer corte, fuera cuando el suelo esté limpio
-bench-hands-allowed = { $action } al día por persona, nunca más de { $limit }; este trabajo pide { $job }
-bench-hands-other = { $hands }, otro trabajo { $other }
+bench-hands-allowed = { $action } al día por persona, contando todo lo que vibra; este trabajo pide { $job }
+bench-hands-other = { $hands }, otro trabajo cuenta { $other }
 bench-hands-never = esta máquina vibra demasiado, ni un minuto: otra máquina
 bench-ears = { $level } en el oído: protección puesta antes del primer arranque; sin ella, { $minutes } llenan el día
 bench-slurry = unos { $mass }, cubos: { $buckets }; con rasqueta y aspirador mientras está mojado, nunca a un desagüe
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, y de repuesto{ $grind ->
 bench-bring-bits = brocas de corona
 bench-bring-bits-are = { $bits }, hechas para la velocidad de la máquina que las gira; una plantilla que las guíe
 bench-bring-bearers = apoyos
-bench-bring-bearers-are = { $count } de una misma altura, madera blanda, y cuñas; sobre el entablado
+bench-bring-bearers-are = { $count } tacos de una misma altura, madera blanda, de { $long }, y cuñas; sobre el entablado{ $edges }
+bench-bring-bearers-edges = {""}, { $count } de ellos bajo los bordes sin corte
 bench-bring-deck = entablado
 bench-bring-deck-are = tablones de { $thick } de grueso o más a lo largo de la tabla sobre ambos caballetes, { $length } de largo, juntos { $wide } de ancho; encima los apoyos y sobre ellos la tabla
 bench-bring-carry = para llevar

@@ -145,12 +145,13 @@ bench-away-more = Il faut { $people } personnes pour la porter { $how ->
            *[edge] sur chant
         }, ce travail en a moins : en trouver ou prendre une aide, ou la scier en travers là où elle est posée, un appui de chaque côté de la ligne.
 bench-away-aid = Ensuite { $aid ->
-            [trolley] le chariot la porte, sur chant et attachée,
+            [trolley] { $people } personnes la dressent sur chant et le chariot la porte, attachée,
             [vacuum] le palonnier à ventouses la porte, sur chant,
            *[gantry] le palan la porte, sur chant dans deux élingues,
         } sur deux lattes contre un mur ; l'y attacher.
 bench-away-sawn = Aucune équipe ne la porte : la scier en travers là où elle est posée, un appui de chaque côté de la ligne, ou prendre une aide.
 bench-free-light = { $name } se détache : jusqu'à { $mass }. Une cale dessous avant la première passe ; aucune main dessous.
+bench-free-flaw = « { $flaw } » la traverse : elle peut casser là. Appuis des deux côtés ; un bois droit serré par-dessus avant de la lever.
 bench-free-station = { $name } se détache vers la station { $station }, dernière profondeur : jusqu'à { $mass }. Une cale dessous avant la première passe ; aucune main dessous.
 bench-measured = bord { $edge }, manque ou reste (0 voulu)
 bench-cut-by = coupé par, heure
@@ -180,7 +181,7 @@ bench-fact-chord = corde
 bench-fact-stands = il repose sur
 bench-fact-swing = se trouve
 bench-fact-line = ligne à garder
-bench-arm = bras { $length }
+bench-arm = bras jusqu'au repère { $length }
 bench-pivot-top = le plan : ruban ou ventouse, jamais percé
 bench-pivot-cutout = de la pierre qui tombe plus tard, encore en place
 bench-pivot-waste = la chute : garder ce morceau à sa place jusqu'à la fin de la courbe
@@ -251,7 +252,7 @@ bench-turn-top = sur chant à côté de sa place, puis sur des lattes rembourré
     [none] pas à la main, mais au palan, à l'appareil à ventouses ou au châssis basculant
     [aid] tourné par l'appareil, deux personnes guident
    *[team] tous au grand côté opposé, personne dessous
- }. Lattes ôtées une à une, aucun doigt dessous.
+ }. Lattes ôtées une à une, le grand côté levé avec des coins, aucun doigt dessous.
 bench-fact-flat = tranche, à plat
 bench-fact-set = plan, posé
 bench-move-hands = Où vont les mains
@@ -262,6 +263,7 @@ bench-hands-alt = La pierre vue d'en haut avec une personne à chaque place, et 
 bench-hands = { $number } : { $mass }
 bench-trestles-alt = La tranche sur deux tréteaux, à { $first } et { $second } de son bout.
 bench-supports-alt = Le plan vu d'en haut sur ses appuis, avec ce que porte chacun.
+bench-supports-short = Tel quel, pas assez : d'abord plus d'appuis, voir page 1.
 bench-free-span = { $length } au plus large ; au plus { $limit }
 bench-overhang = { $edge } : { $length } ; au plus { $limit }. Y mettre un appui
 bench-overhang-person = { $edge } : { $length } ; personne ne s'y appuie, ou y mettre un appui
@@ -279,7 +281,8 @@ bench-trolley = marqué pour { $rated } ou plus ; poussée { $push } à l'horizo
 bench-rated = marqué pour { $rated } ou plus
 bench-slings = { $each } sur chacune, { $tension } dans chaque brin à { $angle }
 bench-fall = personne à moins de { $clear } de chaque côté ; l'attacher
-bench-lift-never = jamais : à { $people }, compter sur { $limit } en tout
+bench-lift-never = jamais : à { $people }, compter sur { $limit } en tout{ $two }
+bench-lift-two = {""}, à deux sur { $mass }
 bench-lift-above = au-dessus de la valeur : une personne porte { $carried }, la valeur est { $limit } ; décider d'abord (page 1)
 bench-lift-over = pas ainsi : une personne porterait { $carried }, la valeur est { $limit }
 bench-lift-tips = pas ainsi : elle bascule
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = poussière
 bench-fact-silica = elle contient
 bench-fact-vacuum-class = aspirateur
 bench-mask-at-hand = { $mask } ; rasé de près, étanchéité vérifiée ; mis avant la première coupe, ôté quand le sol est propre
-bench-hands-allowed = { $action } par jour et par personne, jamais plus de { $limit } ; ce travail demande { $job }
-bench-hands-other = { $hands }, autre travail { $other }
+bench-hands-allowed = { $action } par jour et par personne, tout ce qui vibre compris ; ce travail demande { $job }
+bench-hands-other = { $hands }, un autre travail compte { $other }
 bench-hands-never = cette machine vibre trop, même pour une minute : une autre machine
 bench-ears = { $level } à l'oreille : protection dès avant le premier démarrage ; sans elle, { $minutes } remplissent la journée
 bench-slurry = environ { $mass }, seaux : { $buckets } ; raclée et aspirée mouillée, jamais à l'égout
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, avec une réserve{ $grind ->
 bench-bring-bits = couronnes
 bench-bring-bits-are = { $bits }, prévues pour la vitesse de la machine qui les tourne ; un gabarit pour les guider
 bench-bring-bearers = cales
-bench-bring-bearers-are = { $count } de même hauteur, en bois tendre, et des coins ; sur le plancher
+bench-bring-bearers-are = { $count } cales de même hauteur, en bois tendre, de { $long }, et des coins ; sur le plancher{ $edges }
+bench-bring-bearers-edges = {""}, dont { $count } sous les bords sans coupe
 bench-bring-deck = plancher
 bench-bring-deck-are = planches épaisses d'au moins { $thick } le long de la tranche sur les deux tréteaux, longues de { $length }, côte à côte sur { $wide } ; dessus les cales, et dessus la tranche
 bench-bring-carry = pour porter

@@ -145,12 +145,13 @@ bench-away-more = Servono { $people } persone per portarlo via { $how ->
            *[edge] di taglio
         }, e questo lavoro ne ha meno: trovarle o un ausilio, oppure segarlo di traverso dove sta, con un appoggio su ogni lato della linea.
 bench-away-aid = Poi { $aid ->
-            [trolley] il carrello lo porta, di taglio e legato,
+            [trolley] { $people } persone lo alzano di taglio e il carrello lo porta, legato,
             [vacuum] il sollevatore a vuoto lo porta, di taglio,
            *[gantry] il paranco lo porta, di taglio in due fasce,
         } su due listelli contro un muro; legarlo lì.
 bench-away-sawn = Nessuna squadra lo porta via: segarlo di traverso dove sta, con un appoggio su ogni lato della linea, o prendere un ausilio.
 bench-free-light = { $name } si stacca: fino a { $mass }. Un supporto sotto prima della prima passata; nessuna mano sotto.
+bench-free-flaw = «{ $flaw }» lo attraversa: può rompersi lì. Appoggi su entrambi i lati; legno diritto morsettato sopra prima di sollevarlo.
 bench-free-station = { $name } si stacca circa alla stazione { $station }, ultima profondità: fino a { $mass }. Un supporto sotto prima della prima passata; nessuna mano sotto.
 bench-measured = bordo { $edge }, manca o avanza (voluto 0)
 bench-cut-by = tagliato da, ora
@@ -180,7 +181,7 @@ bench-fact-chord = corda
 bench-fact-stands = sta su
 bench-fact-swing = si trova
 bench-fact-line = linea da tenere
-bench-arm = braccio { $length }
+bench-arm = braccio fino al segno { $length }
 bench-pivot-top = il piano: nastro o ventosa, mai forato
 bench-pivot-cutout = pietra che cade più tardi, ancora al suo posto
 bench-pivot-waste = lo sfrido: tenere quel pezzo al suo posto finché la curva è finita
@@ -251,7 +252,7 @@ bench-turn-top = di costa accanto al suo posto, poi su listelli imbottiti di tra
     [none] non a mano, ma con paranco, sollevatore a ventose o telaio ribaltabile
     [aid] lo gira il sollevatore, due persone guidano
    *[team] tutti al lato lungo opposto, nessuno sotto
- }. Listelli via uno alla volta, nessun dito sotto.
+ }. Listelli via uno alla volta, il lato lungo alzato con cunei, nessun dito sotto.
 bench-fact-flat = lastra, coricata
 bench-fact-set = piano, posato
 bench-move-hands = Dove vanno le mani
@@ -262,6 +263,7 @@ bench-hands-alt = La pietra vista dall'alto con una persona a ogni posto, e quan
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = La lastra su due cavalletti, a { $first } e { $second } dalla sua estremità.
 bench-supports-alt = Il piano visto dall'alto sui suoi appoggi, con quanto porta ciascuno.
+bench-supports-short = Così non basta: prima più appoggi, vedi pagina 1.
 bench-free-span = { $length } nel punto più largo; al massimo { $limit }
 bench-overhang = { $edge }: { $length }; al massimo { $limit }. Mettere lì un appoggio
 bench-overhang-person = { $edge }: { $length }; nessuno si appoggi lì, o mettere un appoggio
@@ -279,7 +281,8 @@ bench-trolley = marcato per { $rated } o più; spinta { $push } in orizzontale
 bench-rated = marcato per { $rated } o più
 bench-slings = { $each } su ciascuna, { $tension } in ogni braccio a { $angle }
 bench-fall = nessuno entro { $clear } da ciascun lato; legarla
-bench-lift-never = mai: in { $people } insieme si conta su { $limit } in tutto
+bench-lift-never = mai: in { $people } insieme si conta su { $limit } in tutto{ $two }
+bench-lift-two = {""}, in due su { $mass }
 bench-lift-above = sopra il valore: una persona porta { $carried }, il valore è { $limit }; decidere prima (pagina 1)
 bench-lift-over = così no: una persona porterebbe { $carried }, il valore è { $limit }
 bench-lift-tips = così no: si ribalta
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = polvere
 bench-fact-silica = che cosa contiene
 bench-fact-vacuum-class = aspirapolvere
 bench-mask-at-hand = { $mask }; viso ben rasato, tenuta controllata; indossata prima del primo taglio, tolta a pavimento pulito
-bench-hands-allowed = { $action } al giorno per persona, mai oltre { $limit }; questo lavoro richiede { $job }
-bench-hands-other = { $hands }, altro lavoro { $other }
+bench-hands-allowed = { $action } al giorno per persona, contando tutto ciò che vibra; questo lavoro richiede { $job }
+bench-hands-other = { $hands }, altro lavoro conta { $other }
 bench-hands-never = questa macchina vibra troppo, nemmeno un minuto: un'altra macchina
 bench-ears = { $level } all'orecchio: protezione indossata prima del primo avvio; senza, { $minutes } riempiono la giornata
 bench-slurry = circa { $mass }, secchi: { $buckets }; raschiare e aspirare da bagnato, mai in uno scarico
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, con una riserva{ $grind ->
 bench-bring-bits = corone
 bench-bring-bits-are = { $bits }, fatte per la velocità della macchina che le fa girare; una dima che le guidi
 bench-bring-bearers = supporti
-bench-bring-bearers-are = { $count } della stessa altezza, legno tenero, e cunei; sul tavolato
+bench-bring-bearers-are = { $count } blocchi della stessa altezza, legno tenero, di { $long }, e cunei; sul tavolato{ $edges }
+bench-bring-bearers-edges = {""}, di cui { $count } sotto i bordi senza taglio
 bench-bring-deck = tavolato
 bench-bring-deck-are = assi spesse almeno { $thick } per il lungo della lastra sui due cavalletti, lunghe { $length }, affiancate per { $wide }; sopra i supporti e su questi la lastra
 bench-bring-carry = per portare

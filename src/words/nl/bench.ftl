@@ -145,12 +145,13 @@ bench-away-more = Er zijn { $people } personen nodig om het weg te dragen, { $ho
            *[edge] op zijn kant
         }, en deze klus heeft er minder: haal ze of een hulpmiddel, of zaag het dwars door waar het ligt, met een oplegger aan beide kanten van de lijn.
 bench-away-aid = Daarna brengt { $aid ->
-            [trolley] de wagen het, op zijn kant en vastgebonden,
+            [trolley] de wagen het, door { $people } personen op zijn kant gezet en vastgebonden,
             [vacuum] de vacuümheffer het, op zijn kant,
            *[gantry] de takel het, op zijn kant in twee stroppen,
         } naar twee latten tegen een muur; bind het daar vast.
 bench-away-sawn = Geen ploeg draagt het weg: zaag het dwars door waar het ligt, met een oplegger aan beide kanten van de lijn, of haal een hulpmiddel.
 bench-free-light = { $name } komt los: tot { $mass }. Een blok eronder vóór de eerste zaaggang; geen hand eronder.
+bench-free-flaw = ‘{ $flaw }’ loopt erdoor: daar kan het breken. Opleggers aan beide kanten ervan; recht hout eroverheen geklemd voor het getild wordt.
 bench-free-station = { $name } komt ongeveer bij station { $station } los, laatste diepte: tot { $mass }. Een blok eronder vóór de eerste zaaggang; geen hand eronder.
 bench-measured = rand { $edge }, te kort of over (0 gewenst)
 bench-cut-by = gezaagd door, tijd
@@ -180,7 +181,7 @@ bench-fact-chord = koorde
 bench-fact-stands = het staat op
 bench-fact-swing = te vinden
 bench-fact-line = lijn die blijft
-bench-arm = arm { $length }
+bench-arm = arm tot het merk { $length }
 bench-pivot-top = het blad: tape of zuignap, nooit boren
 bench-pivot-cutout = steen die er later uitvalt, nog op zijn plaats
 bench-pivot-waste = het reststuk: houd het op zijn plaats tot de ronding klaar is
@@ -251,7 +252,7 @@ bench-turn-top = op zijn kant naast zijn plaats, dan op beklede latten dwars ero
     [none] niet met de hand, maar met takel, vacuümheffer of kantelframe
     [aid] gedraaid door de heffer, twee personen geleiden
    *[team] iedereen aan de verre lange kant, niemand eronder
- }. Latten één voor één eruit, geen vinger eronder.
+ }. Latten één voor één eruit, de lange kant met wiggen gelicht, geen vinger eronder.
 bench-fact-flat = plaat, plat
 bench-fact-set = blad, neerzetten
 bench-move-hands = Waar de handen gaan
@@ -262,6 +263,7 @@ bench-hands-alt = De steen van boven met een persoon op elke plaats, en wat elk 
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = De plaat op twee schragen, { $first } en { $second } van haar einde.
 bench-supports-alt = Het blad van boven op zijn steunen met wat elk draagt.
+bench-supports-short = Zo niet genoeg: eerst meer steun, zie blad 1.
 bench-free-span = { $length } op het breedst; hoogstens { $limit }
 bench-overhang = { $edge }: { $length }; hoogstens { $limit }. Zet daar een steun
 bench-overhang-person = { $edge }: { $length }; niemand leunt daar, of zet er een steun
@@ -279,7 +281,8 @@ bench-trolley = opschrift { $rated } of meer; duw { $push } op vlakke grond
 bench-rated = opschrift { $rated } of meer
 bench-slings = { $each } aan elk, { $tension } in elk part bij { $angle }
 bench-fall = niemand binnen { $clear } aan beide kanten; bind hem vast
-bench-lift-never = nooit: { $people } samen rekenen op { $limit } in totaal
+bench-lift-never = nooit: { $people } samen rekenen op { $limit } in totaal{ $two }
+bench-lift-two = {""}, twee op { $mass }
 bench-lift-above = boven de richtwaarde: één draagt { $carried }, de richtwaarde is { $limit }; eerst regelen (blad 1)
 bench-lift-over = zo niet: één zou { $carried } dragen, de richtwaarde is { $limit }
 bench-lift-tips = zo niet: hij kantelt
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = stof
 bench-fact-silica = wat erin zit
 bench-fact-vacuum-class = stofzuiger
 bench-mask-at-hand = { $mask }; gladgeschoren, aansluiting gecontroleerd; op vóór de eerste snede, af als de vloer schoon is
-bench-hands-allowed = { $action } per dag voor elk, nooit boven { $limit }; dit werk vraagt { $job }
-bench-hands-other = { $hands }, ander werk { $other }
+bench-hands-allowed = { $action } per dag voor elk, alles wat trilt meegeteld; dit werk vraagt { $job }
+bench-hands-other = { $hands }, ander werk telt { $other }
 bench-hands-never = deze machine trilt te veel voor elke minuut: neem een andere machine
 bench-ears = { $level } bij het oor: gehoorbescherming op vóór de eerste start; zonder is de dag na { $minutes } vol
 bench-slurry = ongeveer { $mass }, emmers: { $buckets }; nat geschraapt en opgezogen, nooit in het riool
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, met reserve{ $grind ->
 bench-bring-bits = kernboren
 bench-bring-bits-are = { $bits }, gemaakt voor het toerental van de machine die ze draait; een mal die ze leidt
 bench-bring-bearers = blokken
-bench-bring-bearers-are = { $count } van één hoogte, zachthout, en wiggen; op de planken
+bench-bring-bearers-are = { $count } blokken van één hoogte, zachthout, { $long } lang, en wiggen; op de planken{ $edges }
+bench-bring-bearers-edges = {""}, waarvan { $count } onder de randen zonder snede
 bench-bring-deck = planken
 bench-bring-deck-are = planken van minstens { $thick } dik in de lengte van de plaat over beide schragen, { $length } lang, naast elkaar { $wide } breed; daarop de blokken, daarop de plaat
 bench-bring-carry = om te dragen

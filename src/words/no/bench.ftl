@@ -145,12 +145,13 @@ bench-away-more = Det trengs { $people } personer for å bære den bort { $how -
            *[edge] på høykant
         }, og denne jobben har færre: skaff dem eller et hjelpemiddel, eller sag den på tvers der den ligger, med underlag på begge sider av linjen.
 bench-away-aid = Så tar { $aid ->
-            [trolley] vognen den, på høykant og bundet,
+            [trolley] vognen den, reist på høykant av { $people } personer og bundet,
             [vacuum] vakuumløfteren den, på høykant,
            *[gantry] taljen den, på høykant i to stropper,
         } til to lekter ved en vegg; bind den der.
 bench-away-sawn = Ikke noe lag bærer den bort: sag den på tvers der den ligger, med underlag på begge sider av linjen, eller skaff et hjelpemiddel.
 bench-free-light = { $name } løsner: inntil { $mass }. En kloss under før første gjennomgang; ingen hånd under.
+bench-free-flaw = «{ $flaw }» går gjennom den: den kan brekke der. Underlag på begge sider; rett trevirke klemt over før den løftes.
 bench-free-station = { $name } løsner omtrent ved stasjon { $station }, siste dybde: inntil { $mass }. En kloss under før første gjennomgang; ingen hånd under.
 bench-measured = kant { $edge }, for kort eller over (skal være 0)
 bench-cut-by = kuttet av, tid
@@ -180,7 +181,7 @@ bench-fact-chord = korde
 bench-fact-stands = det står på
 bench-fact-swing = finnes ved
 bench-fact-line = linje som blir
-bench-arm = arm { $length }
+bench-arm = arm til merket { $length }
 bench-pivot-top = benkeplaten: teip eller sugekopp, aldri bor
 bench-pivot-cutout = stein som faller ut senere, ennå på plass
 bench-pivot-waste = avkappet: la biten ligge på plass til kurven er ferdig
@@ -251,7 +252,7 @@ bench-turn-top = på høykant ved plassen, så ned på polstrede lekter på tver
     [none] ikke for hånd, men med talje, vakuumløfter eller vippestativ
     [aid] løfteren snur den, to personer styrer
    *[team] alle ved den motsatte langsiden, ingen under
- }. Lektene ut én for én, ingen finger under.
+ }. Lektene ut én for én, langsiden løftet med kiler, ingen finger under.
 bench-fact-flat = plate, flatt
 bench-fact-set = topp, satt ned
 bench-move-hands = Hvor hendene skal
@@ -262,6 +263,7 @@ bench-hands-alt = Steinen ovenfra med en person på hver plass, og hva hver bær
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = Platen på to bukker, { $first } og { $second } fra enden.
 bench-supports-alt = Benkeplaten ovenfra på støttene med det hver bærer.
+bench-supports-short = Ikke nok slik det står: mer støtte først, se side 1.
 bench-free-span = { $length } på det bredeste; høyst { $limit }
 bench-overhang = { $edge }: { $length }; høyst { $limit }. Sett en støtte der
 bench-overhang-person = { $edge }: { $length }; ingen lener seg der, eller sett en støtte der
@@ -279,7 +281,8 @@ bench-trolley = merket for { $rated } eller mer; skyv { $push } på vannrett und
 bench-rated = merket for { $rated } eller mer
 bench-slings = { $each } i hver, { $tension } i hver part ved { $angle }
 bench-fall = ingen innenfor { $clear } på noen av sidene; surr den
-bench-lift-never = aldri: { $people } sammen regner med { $limit } i alt
+bench-lift-never = aldri: { $people } sammen regner med { $limit } i alt{ $two }
+bench-lift-two = {""}, to med { $mass }
 bench-lift-above = over veiledende verdi: én bærer { $carried }, verdien er { $limit }; avklar det først (side 1)
 bench-lift-over = ikke slik: én ville bære { $carried }, veiledende verdi er { $limit }
 bench-lift-tips = ikke slik: den tipper
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = støv
 bench-fact-silica = hva det inneholder
 bench-fact-vacuum-class = støvsuger
 bench-mask-at-hand = { $mask }; glattbarbert, tettheten sjekket; på før første kutt, av når gulvet er rent
-bench-hands-allowed = { $action } om dagen for hver, aldri over { $limit }; denne jobben tar { $job }
-bench-hands-other = { $hands }, annet arbeid { $other }
+bench-hands-allowed = { $action } om dagen for hver, alt som vibrerer regnet med; denne jobben tar { $job }
+bench-hands-other = { $hands }, annet arbeid teller { $other }
 bench-hands-never = denne maskinen rister for mye selv for ett minutt: bruk en annen
 bench-ears = { $level } ved øret: hørselsvern på før første start; uten det er dagen full etter { $minutes }
 bench-slurry = omtrent { $mass }, bøtter: { $buckets }; skrapes og suges opp vått, aldri i sluk
@@ -376,7 +379,8 @@ bench-bring-discs-are = { $discs }, med reserve{ $grind ->
 bench-bring-bits = kjernebor
 bench-bring-bits-are = { $bits }, laget for turtallet til maskinen som dreier dem; en mal som styrer dem
 bench-bring-bearers = klosser
-bench-bring-bearers-are = { $count } med samme høyde, bartre, og kiler; på plankene
+bench-bring-bearers-are = { $count } klosser med samme høyde, bartre, { $long } lange, og kiler; på plankene{ $edges }
+bench-bring-bearers-edges = {""}, av dem { $count } under kantene uten kutt
 bench-bring-deck = planker
 bench-bring-deck-are = planker, minst { $thick } tykke, langs platen over begge bukkene, { $length } lange, side om side { $wide } brede; oppå dem klossene, oppå disse platen
 bench-bring-carry = til bæring

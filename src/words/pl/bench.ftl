@@ -155,12 +155,13 @@ bench-away-more = Do odniesienia { $how ->
            *[edge] pionowo
         } potrzeba tylu osób: { $people }, a w tym zleceniu jest mniej: znaleźć je albo pomoc, albo przeciąć to w poprzek tam, gdzie leży, z podkładem po obu stronach linii.
 bench-away-aid = Potem { $aid ->
-            [trolley] wózek zabiera to, pionowo i przywiązane,
+            [trolley] wózek zabiera to, postawione na krawędzi (osób: { $people }) i przywiązane,
             [vacuum] podnośnik próżniowy zabiera to, pionowo,
            *[gantry] wciągnik zabiera to, pionowo w dwóch pasach,
         } na dwie łaty przy ścianie; tam przywiązać.
 bench-away-sawn = Żaden zespół tego nie odniesie: przeciąć w poprzek tam, gdzie leży, z podkładem po obu stronach linii, albo sprowadzić pomoc.
 bench-free-light = Uwalnia się { $name }: do { $mass }. Przed pierwszym przejściem podpora pod spodem; żadnej ręki poniżej.
+bench-free-flaw = „{ $flaw }” przechodzi przez to: może tam pęknąć. Podkłady po obu stronach; proste drewno zaciśnięte na wierzchu, zanim się podniesie.
 bench-free-station = { $name } uwalnia się mniej więcej przy pozycji { $station }, ostatnia głębokość: do { $mass }. Przed pierwszym przejściem podpora pod spodem; żadnej ręki poniżej.
 bench-measured = krawędź { $edge }, brak lub nadmiar (ma być 0)
 bench-cut-by = kto ciął, godzina
@@ -192,7 +193,7 @@ bench-fact-chord = cięciwa
 bench-fact-stands = stoi na
 bench-fact-swing = jak znaleźć
 bench-fact-line = linia do zachowania
-bench-arm = ramię { $length }
+bench-arm = ramię do znaku { $length }
 bench-pivot-top = blat: taśma lub przyssawka, nigdy nie wiercić
 bench-pivot-cutout = kamień, który wypadnie później, jeszcze na swoim miejscu
 bench-pivot-waste = odpad: ten kawałek zostaje na swoim miejscu, aż łuk będzie gotowy
@@ -263,7 +264,7 @@ bench-turn-top = na krawędzi obok miejsca, potem na wyłożone listwy w poprzek
     [none] nie rękami, lecz wciągnikiem, podnośnikiem próżniowym lub stojakiem przechylnym
     [aid] obraca podnośnik, dwie osoby prowadzą
    *[team] wszyscy przy przeciwnym długim boku, nikt pod spodem
- }. Listwy po jednej, żadnego palca pod spodem.
+ }. Listwy po jednej, długi bok podniesiony klinami, żadnego palca pod spodem.
 bench-fact-flat = płyta, płasko
 bench-fact-set = blat, osadzanie
 bench-move-hands = Gdzie trzymać
@@ -274,6 +275,7 @@ bench-hands-alt = Kamień z góry, osoba w każdym miejscu i ile każda dźwiga.
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = Płyta na dwóch kozłach, { $first } i { $second } od jej końca.
 bench-supports-alt = Blat z góry na podporach i ile każda z nich niesie.
+bench-supports-short = Tak nie wystarczy: najpierw więcej podpór, patrz strona 1.
 bench-free-span = { $length } w najszerszym miejscu; najwyżej { $limit }
 bench-overhang = { $edge }: { $length }; najwyżej { $limit }. Dać tam podporę
 bench-overhang-person = { $edge }: { $length }; nikt się tam nie opiera albo dać tam podporę
@@ -291,7 +293,8 @@ bench-trolley = oznaczony na { $rated } lub więcej; pchanie { $push } na poziom
 bench-rated = oznaczony na { $rated } lub więcej
 bench-slings = { $each } na każdym, { $tension } w każdym cięgnie przy { $angle }
 bench-fall = nikogo bliżej niż { $clear } po obu stronach; przywiązać
-bench-lift-never = nigdy: { $people } razem może liczyć na { $limit } łącznie
+bench-lift-never = nigdy: { $people } razem może liczyć na { $limit } łącznie{ $two }
+bench-lift-two = {""}, dwie osoby na { $mass }
 bench-lift-above = powyżej wartości orientacyjnej: jedna osoba dźwiga { $carried }, wartość to { $limit }; najpierw ustalić (strona 1)
 bench-lift-over = nie tak: jedna osoba dźwigałaby { $carried }, wartość orientacyjna to { $limit }
 bench-lift-tips = nie tak: przechyla się
@@ -318,8 +321,8 @@ bench-fact-slurry-dry = pył
 bench-fact-silica = co zawiera
 bench-fact-vacuum-class = odkurzacz
 bench-mask-at-hand = { $mask }; twarz gładko ogolona, szczelność sprawdzona; zakłada się przed pierwszym cięciem, zdejmuje przy czystej podłodze
-bench-hands-allowed = { $action } dziennie na osobę, nigdy ponad { $limit }; to zlecenie zajmuje { $job }
-bench-hands-other = { $hands }, inna praca { $other }
+bench-hands-allowed = { $action } dziennie na osobę, licząc wszystko, co wibruje; to zlecenie zajmuje { $job }
+bench-hands-other = { $hands }, inna praca liczy się jako { $other }
 bench-hands-never = ta maszyna drga za mocno nawet na jedną minutę: inna maszyna
 bench-ears = { $level } przy uchu: ochrona założona przed pierwszym uruchomieniem; bez niej { $minutes } wyczerpuje cały dzień
 bench-slurry = około { $mass }, wiadra: { $buckets }; zgarniać i odsysać na mokro, nigdy do kanalizacji
@@ -390,7 +393,8 @@ bench-bring-discs-are = { $discs } z zapasem{ $grind ->
 bench-bring-bits = wiertła koronowe
 bench-bring-bits-are = { $bits }, przeznaczone do obrotów maszyny, która je obraca; szablon do prowadzenia
 bench-bring-bearers = łaty
-bench-bring-bearers-are = { $count } jednej wysokości, drewno iglaste, i kliny; na pomoście
+bench-bring-bearers-are = { $count } klocków jednej wysokości, drewno iglaste, po { $long }, i kliny; na pomoście{ $edges }
+bench-bring-bearers-edges = {""}, z tego { $count } pod krawędziami bez cięcia
 bench-bring-deck = pomost
 bench-bring-deck-are = deski grubości co najmniej { $thick } wzdłuż płyty na obu kozłach, długości { $length }, obok siebie na szerokość { $wide }; na nich łaty, a na łatach płyta
 bench-bring-carry = do noszenia

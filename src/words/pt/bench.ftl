@@ -145,12 +145,13 @@ bench-away-more = São precisas { $people } pessoas para a levar { $how ->
            *[edge] ao alto
         }, e este trabalho tem menos: arranje-as ou um meio auxiliar, ou serre-a de través onde está, com um apoio de cada lado da linha.
 bench-away-aid = Depois { $aid ->
-            [trolley] o carro leva-a, ao alto e atada,
+            [trolley] { $people } pessoas põem-na ao alto e o carro leva-a, atada,
             [vacuum] o elevador a vácuo leva-a, ao alto,
            *[gantry] a talha leva-a, ao alto em duas cintas,
         } para duas ripas junto a uma parede; ate-a aí.
 bench-away-sawn = Nenhuma equipa a leva: serre-a de través onde está, com um apoio de cada lado da linha, ou arranje um meio auxiliar.
 bench-free-light = { $name } solta-se: até { $mass }. Um apoio por baixo antes da primeira passagem; nenhuma mão por baixo.
+bench-free-flaw = «{ $flaw }» atravessa-a: pode partir aí. Apoios dos dois lados; madeira direita apertada por cima antes de a levantar.
 bench-free-station = { $name } solta-se por volta da estação { $station }, última profundidade: até { $mass }. Um apoio por baixo antes da primeira passagem; nenhuma mão por baixo.
 bench-measured = bordo { $edge }, falta ou sobra (deve ser 0)
 bench-cut-by = cortado por, hora
@@ -180,7 +181,7 @@ bench-fact-chord = corda
 bench-fact-stands = assenta em
 bench-fact-swing = acha-se
 bench-fact-line = linha que fica
-bench-arm = braço { $length }
+bench-arm = braço até à marca { $length }
 bench-pivot-top = o tampo: fita ou ventosa, nunca furado
 bench-pivot-cutout = pedra que cai mais tarde, ainda no lugar
 bench-pivot-waste = a sobra: manter essa peça no lugar até a curva estar feita
@@ -251,7 +252,7 @@ bench-turn-top = de cutelo ao lado do seu lugar, depois sobre ripas forradas atr
     [none] não à mão, mas com talha, elevador de vácuo ou armação basculante
     [aid] virado pelo elevador, duas pessoas guiam
    *[team] todos no lado comprido oposto, ninguém por baixo
- }. Ripas fora uma a uma, nenhum dedo por baixo.
+ }. Ripas fora uma a uma, o lado comprido levantado com cunhas, nenhum dedo por baixo.
 bench-fact-flat = chapa, deitada
 bench-fact-set = tampo, pousado
 bench-move-hands = Onde vão as mãos
@@ -262,6 +263,7 @@ bench-hands-alt = A pedra vista de cima com uma pessoa em cada lugar e o que cad
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = A chapa sobre dois cavaletes, a { $first } e { $second } da ponta.
 bench-supports-alt = O tampo visto de cima sobre os apoios com o que cada um suporta.
+bench-supports-short = Assim não chega: primeiro mais apoio, ver página 1.
 bench-free-span = { $length } no mais largo; no máximo { $limit }
 bench-overhang = { $edge }: { $length }; no máximo { $limit }. Ponha lá um apoio
 bench-overhang-person = { $edge }: { $length }; ninguém se apoia aí, ou ponha aí um apoio
@@ -279,7 +281,8 @@ bench-trolley = marcado para { $rated } ou mais; empurrar { $push } em chão niv
 bench-rated = marcado para { $rated } ou mais
 bench-slings = { $each } em cada uma, { $tension } em cada perna a { $angle }
 bench-fall = ninguém a menos de { $clear } de cada lado; amarrar
-bench-lift-never = nunca: { $people } juntos contam com { $limit } ao todo
+bench-lift-never = nunca: { $people } juntos contam com { $limit } ao todo{ $two }
+bench-lift-two = {""}, dois com { $mass }
 bench-lift-above = acima do valor: uma pessoa carrega { $carried }, o valor é { $limit }; decidir primeiro (página 1)
 bench-lift-over = assim não: uma pessoa carregaria { $carried }, o valor é { $limit }
 bench-lift-tips = assim não: tomba
@@ -306,8 +309,8 @@ bench-fact-slurry-dry = pó
 bench-fact-silica = o que contém
 bench-fact-vacuum-class = aspirador
 bench-mask-at-hand = { $mask }; cara rapada, ajuste verificado; posta antes do primeiro corte, tirada com o chão limpo
-bench-hands-allowed = { $action } por dia para cada pessoa, nunca mais de { $limit }; este trabalho leva { $job }
-bench-hands-other = { $hands }, outro trabalho { $other }
+bench-hands-allowed = { $action } por dia para cada pessoa, contando tudo o que vibra; este trabalho leva { $job }
+bench-hands-other = { $hands }, outro trabalho conta { $other }
 bench-hands-never = esta máquina vibra demais para um só minuto: outra máquina
 bench-ears = { $level } no ouvido: proteção posta antes do primeiro arranque; sem ela { $minutes } enchem o dia
 bench-slurry = cerca de { $mass }, baldes: { $buckets }; raspada e aspirada húmida, nunca para o esgoto
@@ -373,7 +376,8 @@ bench-bring-discs-are = { $discs }, com reserva{ $grind ->
 bench-bring-bits = coroas
 bench-bring-bits-are = { $bits }, feitas para a velocidade da máquina que as roda; um molde que as guie
 bench-bring-bearers = apoios
-bench-bring-bearers-are = { $count } da mesma altura, madeira macia, e cunhas; sobre o estrado
+bench-bring-bearers-are = { $count } calços da mesma altura, madeira macia, de { $long }, e cunhas; sobre o estrado{ $edges }
+bench-bring-bearers-edges = {""}, dos quais { $count } sob os bordos sem corte
 bench-bring-deck = estrado
 bench-bring-deck-are = tábuas com pelo menos { $thick } de espessura ao comprido da chapa sobre os dois cavaletes, com { $length }, lado a lado { $wide } de largura; por cima os apoios e sobre eles a chapa
 bench-bring-carry = para levar

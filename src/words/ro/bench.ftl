@@ -150,12 +150,13 @@ bench-away-more = E nevoie de { $people } persoane ca să fie dusă { $how ->
            *[edge] pe cant
         }, iar lucrarea are mai puține: găsiți-le sau un mijloc ajutător, ori tăiați-o de-a curmezișul unde stă, cu un suport de fiecare parte a liniei.
 bench-away-aid = Apoi { $aid ->
-            [trolley] căruciorul o duce, pe cant și legată,
+            [trolley] { $people } persoane o ridică pe cant și căruciorul o duce, legată,
             [vacuum] ridicătorul cu vid o duce, pe cant,
            *[gantry] palanul o duce, pe cant în două chingi,
         } pe două șipci lângă un perete; legați-o acolo.
 bench-away-sawn = Nicio echipă nu o duce: tăiați-o de-a curmezișul unde stă, cu un suport de fiecare parte a liniei, sau aduceți un mijloc ajutător.
 bench-free-light = { $name } se desprinde: până la { $mass }. Un suport sub ea înainte de prima trecere; nicio mână dedesubt.
+bench-free-flaw = „{ $flaw }” trece prin ea: se poate rupe acolo. Suporturi de ambele părți; lemn drept strâns deasupra înainte de ridicare.
 bench-free-station = { $name } se desprinde cam la poziția { $station }, ultima adâncime: până la { $mass }. Un suport sub ea înainte de prima trecere; nicio mână dedesubt.
 bench-measured = marginea { $edge }, lipsă sau în plus (trebuie 0)
 bench-cut-by = tăiat de, ora
@@ -186,7 +187,7 @@ bench-fact-chord = coardă
 bench-fact-stands = stă pe
 bench-fact-swing = se află
 bench-fact-line = linia de păstrat
-bench-arm = braț { $length }
+bench-arm = braț până la semn { $length }
 bench-pivot-top = blat: bandă sau ventuză, niciodată găurit
 bench-pivot-cutout = piatra care cade mai târziu, încă la locul ei
 bench-pivot-waste = rest: țineți bucata la locul ei până e gata curba
@@ -257,7 +258,7 @@ bench-turn-top = pe cant lângă locul lui, apoi pe șipci căptușite de-a curm
     [none] nu cu mâna, ci cu palan, dispozitiv cu vacuum sau cadru basculant
     [aid] îl întoarce dispozitivul, două persoane ghidează
    *[team] toți la latura lungă opusă, nimeni dedesubt
- }. Șipcile pe rând, niciun deget dedesubt.
+ }. Șipcile pe rând, latura lungă ridicată cu pene, niciun deget dedesubt.
 bench-fact-flat = placa, culcată
 bench-fact-set = blat, așezat
 bench-move-hands = Unde vin mâinile
@@ -268,6 +269,7 @@ bench-hands-alt = Piatra văzută de sus cu câte o persoană la fiecare loc și
 bench-hands = { $number }: { $mass }
 bench-trestles-alt = Placa pe două capre, la { $first } și { $second } de capătul ei.
 bench-supports-alt = Blatul văzut de sus pe suporturile lui, cu ce duce fiecare.
+bench-supports-short = Așa nu ajunge: întâi mai mult sprijin, vezi pagina 1.
 bench-free-span = { $length } în locul cel mai lat; cel mult { $limit }
 bench-overhang = { $edge }: { $length }; cel mult { $limit }. Puneți acolo un suport
 bench-overhang-person = { $edge }: { $length }; nimeni nu se reazemă acolo, sau puneți un suport
@@ -285,7 +287,8 @@ bench-trolley = marcat pentru { $rated } sau mai mult; împingere { $push } pe o
 bench-rated = marcat pentru { $rated } sau mai mult
 bench-slings = { $each } pe fiecare, { $tension } în fiecare ramură la { $angle }
 bench-fall = nimeni la mai puțin de { $clear }, de ambele părți; legați-o
-bench-lift-never = niciodată: { $people } împreună se bazează pe { $limit } în total
+bench-lift-never = niciodată: { $people } împreună se bazează pe { $limit } în total{ $two }
+bench-lift-two = {""}, doi pe { $mass }
 bench-lift-above = peste valoare: una duce { $carried }, valoarea este { $limit }; întâi stabiliți (pagina 1)
 bench-lift-over = nu așa: una ar duce { $carried }, valoarea este { $limit }
 bench-lift-tips = nu așa: se răstoarnă
@@ -312,8 +315,8 @@ bench-fact-slurry-dry = praf
 bench-fact-silica = ce conține
 bench-fact-vacuum-class = aspirator
 bench-mask-at-hand = { $mask }; proaspăt ras, etanșeitatea verificată; pusă înainte de prima tăietură, scoasă când podeaua e curată
-bench-hands-allowed = { $action } pe zi de persoană, niciodată peste { $limit }; această lucrare ia { $job }
-bench-hands-other = { $hands }, altă muncă { $other }
+bench-hands-allowed = { $action } pe zi de persoană, cu tot ce vibrează; această lucrare ia { $job }
+bench-hands-other = { $hands }, altă muncă contează { $other }
 bench-hands-never = această mașină vibrează prea tare pentru orice minut: altă mașină
 bench-ears = { $level } la ureche: protecția pusă înainte de prima pornire; fără ea { $minutes } umplu ziua
 bench-slurry = circa { $mass }, găleți: { $buckets }; se răzuiește și se aspiră ud, niciodată la canalizare
@@ -379,7 +382,8 @@ bench-bring-discs-are = { $discs }, cu rezervă{ $grind ->
 bench-bring-bits = carote
 bench-bring-bits-are = { $bits }, făcute pentru turația mașinii care le rotește; un șablon care le ghidează
 bench-bring-bearers = suporturi
-bench-bring-bearers-are = { $count } de aceeași înălțime, lemn moale, și pene; pe podină
+bench-bring-bearers-are = { $count } de aceeași înălțime, lemn moale, de { $long }, și pene; pe podină{ $edges }
+bench-bring-bearers-edges = {""}, din care { $count } sub marginile fără tăietură
 bench-bring-deck = podină
 bench-bring-deck-are = scânduri groase de cel puțin { $thick } de-a lungul plăcii peste ambele capre, lungi de { $length }, alăturate pe { $wide }; pe ele suporturile, pe acestea placa
 bench-bring-carry = pentru transport
