@@ -67,7 +67,7 @@ pub(crate) fn checked_marks(blocks: &[Block]) -> Vec<(String, [Quantity; 2])> {
             check.arg("distance")?,
         ) {
             (Value::Name(name), Value::Quantity(at), Value::Quantity(check)) if told => {
-                Some((name.clone(), [at.clone(), check.clone()]))
+                Some((name.clone(), [*at, *check]))
             }
             _ => None,
         }
