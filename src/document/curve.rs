@@ -160,7 +160,7 @@ fn figure(plan: &Plan, cuts: &[&Cut]) -> Figure {
         figure.add(Thing::Line(Stroke::SetOut, vec![Seg::Line(at.0, at.1)]));
         figure.add(Thing::Line(Stroke::Solid, vec![end]));
         figure.add(Thing::Label(
-            at.0.midpoint(at.1),
+            at.1,
             Lettering::Number,
             value("bench-arm", [("length", Value::tape(arm))]),
         ));

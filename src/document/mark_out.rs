@@ -116,14 +116,14 @@ fn dimensions(plan: &Plan) -> Vec<Thing> {
 fn lines(plan: &Plan) -> Table {
     let end = || {
         [
-            Column::words(value("bench-mark-keep", []), 31),
-            Column::words(value("bench-mark-line-check", []), 28),
-            Column::words(value("bench-mark-guide", []), 27),
+            Column::words(value("bench-mark-keep", []), 62),
+            Column::words(value("bench-mark-line-check", []), 53),
+            Column::words(value("bench-mark-guide", []), 54),
         ]
     };
-    let mut columns = vec![Column::words(value("bench-relief-cut", []), 7)];
+    let mut columns = vec![Column::words(value("bench-relief-cut", []), 14)];
     columns.extend(end().into_iter().chain(end()));
-    columns.push(Column::words(Value::Nothing, 4));
+    columns.push(Column::words(Value::Nothing, 8));
     let rows = plan.cuts.iter().filter_map(|cut| {
         let lines = mark::lines(cut);
         match &lines[..] {
