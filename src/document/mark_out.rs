@@ -116,14 +116,14 @@ fn dimensions(plan: &Plan) -> Vec<Thing> {
 fn lines(plan: &Plan) -> Table {
     let end = || {
         [
-            Column::words(value("bench-mark-keep", []), 62),
-            Column::words(value("bench-mark-line-check", []), 53),
+            Column::words(value("bench-mark-keep", []), 61),
+            Column::words(value("bench-mark-line-check", []), 55),
             Column::words(value("bench-mark-guide", []), 54),
         ]
     };
-    let mut columns = vec![Column::words(value("bench-relief-cut", []), 14)];
+    let mut columns = vec![Column::words(value("bench-relief-cut", []), 13)];
     columns.extend(end().into_iter().chain(end()));
-    columns.push(Column::words(Value::Nothing, 8));
+    columns.push(Column::words(Value::Nothing, 7));
     let rows = plan.cuts.iter().filter_map(|cut| {
         let lines = mark::lines(cut);
         match &lines[..] {
