@@ -126,13 +126,18 @@ impl Field {
         (0.0..=self.long).contains(&foot) && (0.0..=self.wide).contains(&off)
     }
 
+    /// Whether some stone is left between two fields: a side of one parts them, and then the nearest point of one of
+    /// them is a corner.
     pub(super) fn is_apart_from(&self, other: &Self) -> bool {
-        other.outline().is_ok_and(|other| {
-            let inside = other.side(self.from) != Side::Outside;
-            let around = self.holds(other.segs()[0].start());
-            let apart = self.distance(&Boundary::of(&other)) >= BETWEEN_MM;
-            apart && !inside && !around && !self.crosses(&other)
-        })
+        let beyond = |a: &Self, b: &Self| {
+            let corners = b.corners();
+            a.sides().iter().any(|side| {
+                let line = Line::through(side.start(), side.end());
+                corners.iter().all(|c| line.left_of(*c) < 0.0)
+            })
+        };
+        let off = |a: &Self, b: &Self| b.corners().into_iter().all(|c| a.off(c) >= BETWEEN_MM);
+        (beyond(self, other) || beyond(other, self)) && off(self, other) && off(other, self)
     }
 }
 
@@ -185,12 +190,13 @@ impl Ground<'_> {
     /// Whether a field lies at least the least strip from the slab's edges and from every flaw.
     pub(super) fn is_sound(&self, field: &Field) -> bool {
         let least = self.job.place.least_strip_mm;
-        let Ok(outline) = field.outline() else {
-            return false;
+        let flaws = &self.job.slab.flaws;
+        let clear = |outline: Outline| {
+            let off = |f| flaw::distance(&outline, f);
+            flaws.iter().all(|f| off(f) >= f.clear_mm + least)
         };
-        let mut flaws = self.job.slab.flaws.iter();
         field.distance(&self.slab) >= least
-            && flaws.all(|f| flaw::distance(&outline, f) >= f.clear_mm + least)
+            && (flaws.is_empty() || field.outline().is_ok_and(clear))
     }
 
     /// Whether a guide beside a cut lies on the slab on one side of it, and clamps reach both its ends.

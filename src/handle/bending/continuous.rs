@@ -40,19 +40,11 @@ pub struct Continuous<'a> {
     balance_across_mm: f64,
     /// Running integrals from the first post on, one entry a station between the posts.
     sums: Vec<Sums>,
-    /// How far 1 N at one post moves another, the stone clamped at the first one, mm: row by row.
-    flexibility: Vec<f64>,
+    /// The inverse of the equations with every post holding, row by row: what each post pushes up with, then how far the
+    /// whole stone sinks, tilts along and, where the posts spread across it, tilts across.
+    inverse: Vec<Vec<f64>>,
     /// How far the stone's own weight lets each post's place sink, the stone clamped at the first, mm.
     own: Vec<f64>,
-}
-
-/// A force that presses on the stone, and how far the posts' places sink under it and the stone's weight,
-/// the stone clamped at the first, mm.
-struct Pressed {
-    load_n: f64,
-    at_mm: f64,
-    across_mm: f64,
-    deflections: Vec<f64>,
 }
 
 /// `∫ds/EI`, `∫s·ds/EI`, `∫s²·ds/EI`, and `∫m·ds/EI`, `∫m·s·ds/EI` with `m` the moment of the stone
@@ -79,17 +71,43 @@ impl<'a> Continuous<'a> {
             posts,
             balance_across_mm,
             sums: Vec::new(),
-            flexibility: Vec::new(),
+            inverse: Vec::new(),
             own: Vec::new(),
         };
         sought.sums = sought.summed(first, last);
         let places: Vec<f64> = sought.posts.iter().map(|p| p.at_mm - first).collect();
-        let pairs = places
-            .iter()
-            .flat_map(|a| places.iter().map(move |b| (*a, *b)));
-        sought.flexibility = pairs.map(|(a, b)| sought.flexibility(a, b)).collect();
         sought.own = places.iter().map(|a| sought.own(*a)).collect();
+        sought.inverse = sought.inverted(&places)?;
         Some(sought)
+    }
+
+    /// The equations inverted: equal deflections of stone and spring at every post, then balance. `places` are those of
+    /// the posts, counted from the first.
+    fn inverted(&self, places: &[f64]) -> Option<Vec<Vec<f64>>> {
+        let n = self.posts.len();
+        let across = self.posts.iter().map(|p| p.across_mm);
+        let [low, high] = across.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
+            [s[0].min(v), s[1].max(v)]
+        });
+        let rigid = if high - low > ONE_LINE_MM { 3 } else { 2 };
+        let size = n + rigid;
+        let moved = |i: usize, k: usize| [1.0, places[i], self.posts[i].across_mm][k];
+        let mut rows = vec![vec![0.0; 2 * size]; size];
+        for i in 0..n {
+            for j in 0..=i {
+                let both = self.flexibility(places[i], places[j]);
+                (rows[i][j], rows[j][i]) = (both, both);
+            }
+            rows[i][i] += 1.0 / self.posts[i].stiffness;
+            for k in 0..rigid {
+                rows[i][n + k] = -moved(i, k);
+                rows[n + k][i] = moved(i, k);
+            }
+        }
+        for (i, row) in rows.iter_mut().enumerate() {
+            row[size + i] = 1.0;
+        }
+        eliminated(rows)
     }
 
     /// What the posts push up with under the stone's weight and a force of `load_n` pressing down
@@ -102,15 +120,13 @@ impl<'a> Continuous<'a> {
             own + load_n * self.flexibility(post.at_mm - from, at_mm - from)
         };
         let deflections: Vec<f64> = self.posts.iter().zip(&self.own).map(deflection).collect();
-        let load = Pressed {
-            load_n,
-            at_mm,
-            across_mm,
-            deflections,
-        };
+        let balanced = self.balanced(load_n, at_mm - from, across_mm);
+        let known: Vec<f64> = deflections.into_iter().chain(balanced).collect();
+        let answer = |row: &Vec<f64>| row.iter().zip(&known).map(|(a, b)| a * b).sum();
+        let all: Vec<f64> = self.inverse.iter().map(answer).collect();
         let mut holds = vec![true; count];
         for step in 0..ALL_AT_ONCE + 3 * count {
-            let (forces, sinks) = self.solved(&holds, &load)?;
+            let (forces, sinks) = self.solved(&holds, &all)?;
             let slack = 1e-9 * (load_n + self.beam.weight_n());
             let wrong = |i: &usize| {
                 if holds[*i] {
@@ -154,59 +170,40 @@ impl<'a> Continuous<'a> {
     }
 
     /// Forces of the posts as if they could pull too, those that do not hold next to nothing, and how far the
-    /// stone sinks at every post, mm.
-    fn solved(&self, holds: &[bool], load: &Pressed) -> Option<(Vec<f64>, Vec<f64>)> {
+    /// stone sinks at every post, mm. `all` is the answer with every post holding; each that lets go makes its
+    /// equation softer (Woodbury's identity), so that only those are solved for: r³ for r of them.
+    fn solved(&self, holds: &[bool], all: &[f64]) -> Option<(Vec<f64>, Vec<f64>)> {
         let n = self.posts.len();
-        let from = self.posts.first()?.at_mm;
-        let stiffness = |i: usize| self.posts[i].stiffness * if holds[i] { 1.0 } else { LIFTED };
-        // Unknown: the forces, then how far the whole stone sinks, tilts along and tilts across.
-        let across = self.posts.iter().map(|p| p.across_mm);
-        let [low, high] = across.fold([f64::INFINITY, f64::NEG_INFINITY], |s, v| {
-            [s[0].min(v), s[1].max(v)]
-        });
-        let rigid = self.balanced(load, from, high - low > ONE_LINE_MM);
-        let moved = |i: usize, k: usize| {
-            let post = self.posts[i];
-            [1.0, post.at_mm - from, post.across_mm][k]
+        let lifted: Vec<usize> = (0..n).filter(|i| !holds[*i]).collect();
+        let softer = |(at, i): (usize, &usize)| {
+            let mut row: Vec<f64> = lifted.iter().map(|j| self.inverse[*i][*j]).collect();
+            row[at] += self.posts[*i].stiffness * LIFTED;
+            row.push(all[*i]);
+            row
         };
-        let size = n + rigid.len();
-        let mut rows = vec![vec![0.0; size + 1]; size];
-        for (i, row) in rows.iter_mut().take(n).enumerate() {
-            row[..n].copy_from_slice(&self.flexibility[i * n..(i + 1) * n]);
-            row[i] += 1.0 / stiffness(i);
-            row[size] = load.deflections[i];
-            for k in 0..rigid.len() {
-                row[n + k] = -moved(i, k);
-            }
-        }
-        for (k, (row, value)) in rows.iter_mut().skip(n).zip(&rigid).enumerate() {
-            for (i, cell) in row.iter_mut().take(n).enumerate() {
-                *cell = moved(i, k);
-            }
-            row[size] = *value;
-        }
-        let mut forces = eliminated(rows)?;
-        let whole = forces.split_off(n);
-        let sink = |i: usize| {
-            let row = self.flexibility[i * n..(i + 1) * n].iter();
-            let lifted: f64 = row.zip(&forces).map(|(f, force)| f * force).sum();
-            let sunk = whole.iter().enumerate().map(|(k, w)| w * moved(i, k));
-            sunk.sum::<f64>() + load.deflections[i] - lifted
+        let rows = lifted.iter().enumerate().map(softer).collect();
+        let sunk: Vec<f64> = eliminated(rows)?.into_iter().map(|x| x[0]).collect();
+        let force = |i: usize| {
+            let gone = lifted.iter().zip(&sunk);
+            all[i] - gone.map(|(j, mm)| self.inverse[i][*j] * mm).sum::<f64>()
         };
-        let sinks = (0..n).map(sink).collect();
+        let forces: Vec<f64> = (0..n).map(force).collect();
+        let springs = forces.iter().zip(&self.posts);
+        let mut sinks: Vec<f64> = springs.map(|(f, post)| f / post.stiffness).collect();
+        for (i, mm) in lifted.iter().zip(&sunk) {
+            sinks[*i] += mm;
+        }
         Some((forces, sinks))
     }
 
-    /// What the posts balance of the stone's weight and the load: force, moment along and, when they spread
-    /// across the beam, moment across.
-    fn balanced(&self, load: &Pressed, from: f64, spread: bool) -> Vec<f64> {
+    /// What the posts balance of the stone's weight and a load: force, moment along about the first post, and moment
+    /// across, which is left out of the sums where the posts stand in one line.
+    fn balanced(&self, load_n: f64, along_mm: f64, across_mm: f64) -> [f64; 3] {
         let weight = self.beam.weight_n();
-        let middle = self.beam.strip().middle();
-        let along = weight * (middle - from) + load.load_n * (load.at_mm - from);
-        let across = weight * self.balance_across_mm + load.load_n * load.across_mm;
-        let mut all = vec![weight + load.load_n, along];
-        all.extend(spread.then_some(across));
-        all
+        let from = self.posts.first().map_or(0.0, |p| p.at_mm);
+        let along = weight * (self.beam.strip().middle() - from) + load_n * along_mm;
+        let across = weight * self.balance_across_mm + load_n * across_mm;
+        [weight + load_n, along, across]
     }
 
     /// How far 1 N at one place moves another, the stone clamped at the first post, mm.
@@ -289,28 +286,30 @@ impl<'a> Continuous<'a> {
 /// How far inside a stretch its ends are looked at, as a part of its length.
 const INSET: f64 = 1e-6;
 
-/// Solves a square system given with its right-hand side as last column, by elimination with
-/// pivoting; nothing when it has no single answer.
-fn eliminated(mut rows: Vec<Vec<f64>>) -> Option<Vec<f64>> {
+/// Solves a square system given with its right-hand sides as last columns, by elimination with pivoting: the answers
+/// in the same columns; nothing when there is no single answer. n²·(n + m) for n unknowns and m right-hand sides.
+fn eliminated(mut rows: Vec<Vec<f64>>) -> Option<Vec<Vec<f64>>> {
     let n = rows.len();
     for k in 0..n {
         let pivot = (k..n).max_by(|a, b| rows[*a][k].abs().total_cmp(&rows[*b][k].abs()))?;
         rows.swap(k, pivot);
-        let top = rows[k].clone();
-        if top[k] == 0.0 {
+        let mut top = std::mem::take(&mut rows[k]);
+        let (_, rest) = top.split_at_mut(k);
+        let [first, ..] = *rest else { return None };
+        if first == 0.0 {
             return None;
         }
-        for row in rows.iter_mut().skip(k + 1) {
-            let factor = row[k] / top[k];
-            for (value, above) in row.iter_mut().zip(&top).skip(k) {
+        rest.iter_mut().for_each(|value| *value /= first);
+        for row in rows.iter_mut().filter(|row| !row.is_empty()) {
+            let factor = row[k];
+            for (value, above) in row[k..].iter_mut().zip(&*rest) {
                 *value -= factor * above;
             }
         }
+        rows[k] = top;
     }
-    let mut answer = vec![0.0; n];
-    for k in (0..n).rev() {
-        let known: f64 = (k + 1..n).map(|j| rows[k][j] * answer[j]).sum();
-        answer[k] = (rows[k][n] - known) / rows[k][k];
-    }
-    answer.iter().all(|a| a.is_finite()).then_some(answer)
+    let answers = rows.into_iter().map(|mut row| row.split_off(n));
+    let answers: Vec<Vec<f64>> = answers.collect();
+    let finite = answers.iter().flatten().all(|a| a.is_finite());
+    finite.then_some(answers)
 }

@@ -51,6 +51,9 @@ pub struct Leaning {
     pub tips_spot: Option<Spot>,
 }
 
+/// Stresses that differ by so small a part of them are the same: the first place is told.
+const NOISE: f64 = 1e-9;
+
 /// The worst of all places; `beam` is the top along its length.
 #[must_use]
 pub(super) fn worst(set: &Set, beam: &Beam, ways: &Ways, stone: &Stone) -> Option<Leaning> {
@@ -68,7 +71,7 @@ pub(super) fn worst(set: &Set, beam: &Beam, ways: &Ways, stone: &Stone) -> Optio
         for (most, here) in carried.iter_mut().zip(&held.carried) {
             *most = if here > most { *here } else { *most };
         }
-        let above = |f: &(Point, Worst)| held.worst.stress_mpa > f.1.stress_mpa;
+        let above = |f: &(Point, Worst)| held.worst.stress_mpa > f.1.stress_mpa * (1.0 + NOISE);
         if found.as_ref().is_none_or(above) {
             found = Some((at, held.worst));
         }
