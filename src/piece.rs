@@ -230,11 +230,14 @@ impl Yard<'_> {
         let met = fissure::crossed(flaws, &whole, slots, number);
         self.crossings
             .extend(met.into_iter().filter(|_| freed == Freed::Saw));
-        let parts = boolean::difference(&whole, slots);
+        let (inside, underside) = (self.inside, &mut self.under);
+        let (parts, ()) = rayon::join(
+            || boolean::difference(&whole, slots),
+            || underside.make(under, inside),
+        );
         // The kerf is what the parts have lost, so that the balance closes whatever the slots' own areas
         // have lost by rounding.
         self.kerf_mm2 += total(&whole) - total(&parts);
-        self.under.make(under, self.inside);
         let mut free = Vec::new();
         for part in parts {
             if part.side(self.inside) == Side::Inside {

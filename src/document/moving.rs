@@ -13,7 +13,7 @@ use crate::handle::lift::{Effort, Verdict};
 use crate::handle::moving::Moving;
 use crate::handle::{Handling, Piece};
 use crate::job::Aid;
-use crate::plan::{NamedPoint, Plan};
+use crate::plan::{FlawNote, NamedPoint, Plan};
 use crate::units::Mass;
 use crate::words::{Arg, Message, Unit, Value};
 
@@ -26,14 +26,18 @@ const CARRIED_MM: f64 = 300.0;
 /// Balance points nearer the middle than this share of the width make both long sides alike (judgement).
 const ALIKE: f64 = 0.02;
 
+/// A flaw that comes so near to a long side may part there under the stone's weight, mm (judgement).
+const FLAWED_MM: f64 = 50.0;
+
 /// The page's blocks.
 pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     let mut blocks = vec![Block::Title(Vec::new(), title(plan))];
     let [slab, top] = [&plan.handling.slab, &plan.handling.top];
     let half = |piece: &Piece, index: usize, title: &'static str| {
         let corners = [&plan.slab.corners, &plan.top.corners][index];
+        let flaws = &plan.slab.flaws[..];
         vec![
-            Block::Heading(say(title, down(piece, corners))),
+            Block::Heading(say(title, down(piece, corners, flaws))),
             Block::Figure(Box::new(carried(plan, piece, index))),
             Block::Facts(facts(plan, piece, index)),
         ]
@@ -75,16 +79,23 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     blocks
 }
 
-/// Which long side is down on edge: the one nearer the balance point, by the corners nearest its ends; where that is
-/// the same, either.
-fn down(piece: &Piece, corners: &[NamedPoint]) -> [Arg; 2] {
+/// Which long side is down on edge: the one that no flaw reaches, else the one nearer the balance point, by the corners
+/// nearest its ends; where that is the same, either.
+fn down(piece: &Piece, corners: &[NamedPoint], flaws: &[FlawNote]) -> [Arg; 2] {
     let [first, second] = piece.base_line;
     let up = (second - first).unit().left() * piece.width_mm;
     let share = (piece.balance - first).dot(up.unit()) / piece.width_mm;
-    let [a, b] = if share > 0.5 {
-        [first + up, second + up]
-    } else {
-        [first, second]
+    let sides = [[first, second], [first + up, second + up]];
+    let flawed = sides.map(|[a, b]| {
+        let side = Seg::Line(a, b);
+        let near = |seg: &Seg| [seg.start(), seg.end()].map(|p| side.distance(p));
+        let all = flaws.iter().flat_map(|f| &f.path).flat_map(near);
+        all.fold(f64::INFINITY, f64::min) < FLAWED_MM
+    });
+    let [a, b] = match flawed {
+        [true, false] => sides[1],
+        [false, true] => sides[0],
+        _ => sides[usize::from(share > 0.5)],
     };
     let nearest = |end: Point| {
         let far = |c: &&NamedPoint| c.at.distance(end);
@@ -92,7 +103,7 @@ fn down(piece: &Piece, corners: &[NamedPoint]) -> [Arg; 2] {
         nearest.map_or("", |c| c.name.as_str())
     };
     let (from, to) = (nearest(a), nearest(b));
-    let alike = (share - 0.5).abs() < ALIKE || from == to;
+    let alike = flawed[0] == flawed[1] && (share - 0.5).abs() < ALIKE || from == to;
     let dash = if from.chars().all(char::is_alphabetic) {
         ""
     } else {
@@ -108,8 +119,11 @@ fn down(piece: &Piece, corners: &[NamedPoint]) -> [Arg; 2] {
 fn turned_by(plan: &Plan, piece: &Piece) -> Value {
     Value::Case(match plan.handling.moving.aid {
         Aid::VacuumLifter | Aid::Gantry => "aid",
-        Aid::None | Aid::Trolley if piece.lift.tilting.effort == Effort::Beyond => "none",
-        Aid::None | Aid::Trolley => "team",
+        Aid::None | Aid::Trolley => match piece.lift.tilting.effort {
+            Effort::Beyond => "none",
+            Effort::Above => "open",
+            Effort::Within => "team",
+        },
     })
 }
 

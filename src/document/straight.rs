@@ -15,7 +15,7 @@ use crate::geom::seg::ring;
 use crate::geom::{Line, Point, Seg, Vector};
 use crate::handle::bench::Lies;
 use crate::handle::bend::Orientation;
-use crate::handle::waste::Leaves;
+use crate::handle::waste::{Leaves, Waste};
 use crate::job::Aid;
 use crate::piece::Piece;
 use crate::plan::Plan;
@@ -113,9 +113,9 @@ pub(super) fn free(plan: &Plan, piece: &Piece) -> Message {
         ("name", name(&piece.name)),
         ("mass", Value::mass(piece.mass.high).up()),
     ];
-    if let Some((leaves, turned_by)) = waste.and_then(|w| Some((w.leaves?, w.turned_by))) {
+    if let Some((waste, leaves)) = waste.and_then(|w| Some((w, w.leaves?))) {
         let [piece, mass] = args;
-        let away = ("away", away_from_bench(leaves, turned_by));
+        let away = ("away", away_from_bench(waste, leaves));
         return say("bench-free-carried", [piece, mass, away]);
     }
     if piece.mass.high.kg() > plan.kit.waste_piece.kg() {
@@ -131,7 +131,7 @@ pub(super) fn light(named: &str, mass: Mass) -> Message {
     say("bench-free-light", args)
 }
 
-fn away_from_bench(leaves: Leaves, turned_by: usize) -> Value {
+fn away_from_bench(waste: &Waste, leaves: Leaves) -> Value {
     let by = |id: &'static str, people: usize, orientation: Orientation| {
         let flat = match orientation {
             Orientation::Flat => "flat",
@@ -155,7 +155,11 @@ fn away_from_bench(leaves: Leaves, turned_by: usize) -> Value {
                 Aid::VacuumLifter => "vacuum",
                 Aid::Gantry => "gantry",
             };
-            let args = [("aid", Value::Case(aid)), ("people", turned_by.into())];
+            let args = [
+                ("aid", Value::Case(aid)),
+                ("people", waste.turned_by.into()),
+                ("half", Value::mass(waste.turned).up()),
+            ];
             value("bench-away-aid", args)
         }
         Leaves::SawnAcross => value("bench-away-sawn", []),

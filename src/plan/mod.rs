@@ -132,15 +132,16 @@ impl Plan {
         let handled = || handle::assess(job, &loads, placement.pose);
         let practised =
             || cut::practice::plan(job, &cuts, &boundaries(&placement), &offcuts(&stones));
-        let others = || (practised(), stones.best_rectangles());
-        let ((handling, of_handling), (practice, rectangles)) = rayon::join(handled, others);
+        let top = top_note(job, &placement, loads.top.mass);
+        let slab = job.slab.shape.outline().bounds();
+        let stood = || Stands::of(slab, top.balance, &cuts, &stones.pieces);
+        let others = || (practised(), stones.best_rectangles(), stood());
+        let ((handling, of_handling), (practice, rectangles, stands)) =
+            rayon::join(handled, others);
         for (piece, rectangle) in stones.pieces.iter_mut().zip(rectangles) {
             piece.best_rectangle = rectangle;
         }
         let (hazards, of_hazards) = hazard::assess(job, &work);
-        let top = top_note(job, &placement, loads.top.mass);
-        let slab = job.slab.shape.outline().bounds();
-        let stands = Stands::of(slab, top.balance, &cuts, &stones.pieces);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &placement, (&cuts, &missing), &stones));
         findings.append(of_handling);

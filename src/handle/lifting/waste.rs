@@ -38,6 +38,8 @@ pub struct Waste {
     pub leaves: Option<Leaves>,
     /// So many people turn it up on its long side, by half its weight; no more than the largest team.
     pub turned_by: usize,
+    /// What they lift then: half its weight.
+    pub turned: Mass,
 }
 
 /// How a piece that is too heavy for one person leaves the bench.
@@ -151,6 +153,7 @@ impl Waste {
         let half = Mass::from_kg(free.mass.high.kg() / 2.0);
         let each = rule.at_height(job.lift.hands_mm);
         Self {
+            turned: half,
             turned_by: carriers(half, &job.lift, each).min(LARGEST_TEAM),
             name: free.name.clone(),
             after_cut: free.after_cut,

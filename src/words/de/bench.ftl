@@ -145,7 +145,7 @@ bench-away-more = Zum Wegtragen, { $how ->
            *[edge] hochkant
         }, braucht es { $people } Personen, dieser Auftrag hat weniger: Leute oder ein Hilfsmittel holen, oder es liegend quer durchsägen, Unterlagen auf beiden Seiten der Linie.
 bench-away-aid = Dann bringt es { $aid ->
-            [trolley] der Wagen, von { $people } Personen aufgestellt und angebunden,
+            [trolley] der Wagen, von { $people } Personen ({ $half }) aufgestellt und angebunden,
             [vacuum] der Vakuumheber, hochkant,
            *[gantry] das Hebezeug, hochkant in zwei Schlingen,
         } zu zwei Latten an einer Wand; dort anbinden.
@@ -245,11 +245,13 @@ bench-move-on-edge = Nie flach an den Enden: er bricht durch. Den ganzen Weg hoc
 bench-move-tied = Den ganzen Weg hochkant, angebunden, sobald er steht.
 bench-turn-slab = hochkant neben beide Böcke, das Gefährt blockiert; untere Langseite auf beide zugleich, dann flach: { $hands ->
     [none] nicht von Hand, sondern mit Hebezug, Vakuumheber oder Kippgestell
+    [open] wie auf Seite 1 geklärt: alle an der fernen Langseite, niemand darunter
     [aid] vom Heber gedreht, zwei Personen führen
    *[team] alle an der fernen Langseite, niemand darunter
  }. Sicherung zuletzt ab.
 bench-turn-top = hochkant neben den Platz, dann flach auf gepolsterte Latten quer darüber: { $hands ->
     [none] nicht von Hand, sondern mit Hebezug, Vakuumheber oder Kippgestell
+    [open] wie auf Seite 1 geklärt: alle an der fernen Langseite, niemand darunter
     [aid] vom Heber gedreht, zwei Personen führen
    *[team] alle an der fernen Langseite, niemand darunter
  }. Latten einzeln heraus, die Langseite mit Keilen angehoben, kein Finger darunter.

@@ -121,7 +121,7 @@ lifter-over-guideline = mehr als der Richtwert: { $stones }
            *[other] { $people } Personen, die gemeinsam heben, dürfen mit { $team } rechnen
         }: ein Wert, bei dem genauer hinzusehen ist, keine Grenze. Vor dem Heben klären, wer hebt, welchen Weg und wo abgesetzt wird; mehr Personen, ein leichteres Stück oder ein Hebegerät ist besser. Das schwerste Stück hochkant zu kippen braucht am Anfang an der fernen Seite { $tilt }.
 
-tilt-over-guideline = klären, wie sie hochkant gekippt wird: { $stones }
+tilt-over-guideline = klären, wie sie hochkant gekippt wird; an der fernen Seite braucht das: { $stones }
     .detail = { $people ->
             [one] Eine Person darf mit { $team } rechnen
            *[other] { $people } Personen zusammen dürfen mit insgesamt { $team } rechnen

@@ -145,7 +145,7 @@ bench-away-more = It takes { $people } people to carry it off, { $how ->
            *[edge] on edge
         }, and this job has fewer: get them or an aid, or saw it across where it lies, a bearer on both sides of the line.
 bench-away-aid = Then { $aid ->
-            [trolley] { $people } people turn it up on its long side and the trolley takes it, tied,
+            [trolley] { $people } people ({ $half }) turn it up on its long side and the trolley takes it, tied,
             [vacuum] the vacuum lifter takes it, on edge,
            *[gantry] the hoist takes it, on edge in two slings,
         } to two battens at a wall; tie it there.
@@ -245,11 +245,13 @@ bench-move-on-edge = Never flat by its ends: it snaps. On edge all the way, turn
 bench-move-tied = On edge all the way, tied whenever it stands.
 bench-turn-slab = on edge beside both trestles, what carries it blocked; the bottom edge on to both at once, then flat: { $hands ->
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
+    [open] as page 1 settles it: everybody at the far long side, nobody below
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
  }. Tie off last.
 bench-turn-top = off the trestles as the slab came, the other way round; on edge beside its place, down on to padded battens across it: { $hands ->
     [none] no hands, but a hoist, a vacuum lifter or a tilting frame
+    [open] as page 1 settles it: everybody at the far long side, nobody below
     [aid] turned by the lifter, two people guide it
    *[team] everybody at the far long side, nobody below
  }. Battens out one by one, the long side raised with wedges, no finger under it.
@@ -269,7 +271,7 @@ bench-overhang = { $edge }: { $length }; at most { $limit }. Put a support there
 bench-overhang-person = { $edge }: { $length }; nobody leans there, or put a support there
 bench-bearing-over = a person leaning on the top puts { $person } on it, it may carry { $limit }: nobody sits or leans there, or add a support
 bench-support-name = { $number } { $what }
-bench-support = { $along } from the left, { $up } up; bears at most { $mass } of the stone
+bench-support = { $along } from the left, { $up } up; up to { $mass } of stone on it
 bench-fact-trolley = trolley
 bench-fact-vacuum = vacuum lifter
 bench-fact-slings = slings

@@ -121,7 +121,7 @@ lifter-over-guideline = more than the guideline figure: { $stones }
            *[other] { $people } people lifting together may count on { $team }
         }: a figure to look closer at, no limit. Before it is lifted settle who lifts, the way, and where it is rested; more people, a lighter piece or an aid is better. Tilting the heaviest up on edge takes { $tilt } at the far side at the start.
 
-tilt-over-guideline = settle how it is tilted up on edge: { $stones }
+tilt-over-guideline = settle how it is tilted up on edge, which takes at the far side: { $stones }
     .detail = { $people ->
             [one] One person may count on { $team }
            *[other] { $people } people together may count on { $team } in all

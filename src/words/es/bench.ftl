@@ -145,7 +145,7 @@ bench-away-more = Hacen falta { $people } personas para llevárselo { $how ->
            *[edge] de canto
         }, y este trabajo tiene menos: búsquelas o una ayuda, o siérrelo de través donde está, con un apoyo a cada lado de la línea.
 bench-away-aid = Después { $aid ->
-            [trolley] { $people } personas lo ponen de canto y el carro lo lleva, atado,
+            [trolley] { $people } personas ({ $half }) lo ponen de canto y el carro lo lleva, atado,
             [vacuum] el elevador de vacío lo lleva, de canto,
            *[gantry] el polipasto lo lleva, de canto en dos eslingas,
         } a dos listones junto a una pared; átelo allí.
@@ -245,11 +245,13 @@ bench-move-on-edge = Nunca tumbada por los extremos: se parte. De canto todo el 
 bench-move-tied = De canto todo el camino, atada siempre que está de pie.
 bench-turn-slab = de canto junto a los dos caballetes, lo que la lleva bloqueado; lado largo de abajo sobre los dos a la vez, luego plana: { $hands ->
     [none] no a mano, sino con polipasto, elevador de vacío o bastidor basculante
+    [open] como se decida en la página 1: todos en el lado largo opuesto, nadie debajo
     [aid] la gira el elevador, dos personas la guían
    *[team] todos en el lado largo opuesto, nadie debajo
  }. La atadura, al final.
 bench-turn-top = de canto junto a su sitio, luego sobre listones acolchados cruzados: { $hands ->
     [none] no a mano, sino con polipasto, elevador de vacío o bastidor basculante
+    [open] como se decida en la página 1: todos en el lado largo opuesto, nadie debajo
     [aid] la gira el elevador, dos personas la guían
    *[team] todos en el lado largo opuesto, nadie debajo
  }. Listones fuera uno a uno, el lado largo alzado con cuñas, ningún dedo debajo.

@@ -121,7 +121,7 @@ lifter-over-guideline = más que el valor orientativo: { $stones }
        *[other] { $people } personas que levantan juntas pueden contar con { $team }
     }: un valor para mirar con más cuidado, no un límite. Antes de levantar, decidan quién levanta, por dónde y dónde se posa; es mejor más personas, una pieza más ligera o un equipo. Poner de canto la más pesada exige al principio { $tilt } en el lado que se alza.
 
-tilt-over-guideline = decida cómo se pone de canto: { $stones }
+tilt-over-guideline = decida cómo se pone de canto; en el lado opuesto pide: { $stones }
     .detail = { $people ->
         [one] Una persona puede contar con { $team }
        *[other] { $people } personas juntas pueden contar con { $team } en total

@@ -145,7 +145,7 @@ bench-away-more = Il faut { $people } personnes pour la porter { $how ->
            *[edge] sur chant
         }, ce travail en a moins : en trouver ou prendre une aide, ou la scier en travers là où elle est posée, un appui de chaque côté de la ligne.
 bench-away-aid = Ensuite { $aid ->
-            [trolley] { $people } personnes la dressent sur chant et le chariot la porte, attachée,
+            [trolley] { $people } personnes ({ $half }) la dressent sur chant et le chariot la porte, attachée,
             [vacuum] le palonnier à ventouses la porte, sur chant,
            *[gantry] le palan la porte, sur chant dans deux élingues,
         } sur deux lattes contre un mur ; l'y attacher.
@@ -245,11 +245,13 @@ bench-move-on-edge = Jamais à plat par ses bouts : elle casse net. Sur chant to
 bench-move-tied = Sur chant tout le long, attachée dès qu'elle est debout.
 bench-turn-slab = sur chant à côté des deux tréteaux, l'engin calé ; grand côté du bas sur les deux à la fois, puis à plat : { $hands ->
     [none] pas à la main, mais au palan, à l'appareil à ventouses ou au châssis basculant
+    [open] comme décidé page 1 : tous au grand côté opposé, personne dessous
     [aid] tournée par l'appareil, deux personnes guident
    *[team] tous au grand côté opposé, personne dessous
  }. L'attache en dernier.
 bench-turn-top = sur chant à côté de sa place, puis sur des lattes rembourrées en travers : { $hands ->
     [none] pas à la main, mais au palan, à l'appareil à ventouses ou au châssis basculant
+    [open] comme décidé page 1 : tous au grand côté opposé, personne dessous
     [aid] tourné par l'appareil, deux personnes guident
    *[team] tous au grand côté opposé, personne dessous
  }. Lattes ôtées une à une, le grand côté levé avec des coins, aucun doigt dessous.

@@ -121,7 +121,7 @@ lifter-over-guideline = plus que la valeur indicative : { $stones }
        *[other] { $people } personnes qui lèvent ensemble peuvent compter sur { $team }
     } : une valeur qui invite à regarder de plus près, pas une limite. Avant de lever, décider qui lève, par où l'on passe et où l'on pose ; plus de personnes, une pièce plus légère ou un engin vaut mieux. Relever la plus lourde sur chant demande { $tilt } du côté opposé, au départ.
 
-tilt-over-guideline = décider comment on la relève sur chant : { $stones }
+tilt-over-guideline = décider comment on la relève sur chant ; au côté opposé il faut : { $stones }
     .detail = { $people ->
         [one] Une personne peut compter sur { $team }
        *[other] { $people } personnes ensemble peuvent compter sur { $team } en tout

@@ -145,7 +145,7 @@ bench-away-more = Servono { $people } persone per portarlo via { $how ->
            *[edge] di taglio
         }, e questo lavoro ne ha meno: trovarle o un ausilio, oppure segarlo di traverso dove sta, con un appoggio su ogni lato della linea.
 bench-away-aid = Poi { $aid ->
-            [trolley] { $people } persone lo alzano di taglio e il carrello lo porta, legato,
+            [trolley] { $people } persone ({ $half }) lo alzano di taglio e il carrello lo porta, legato,
             [vacuum] il sollevatore a vuoto lo porta, di taglio,
            *[gantry] il paranco lo porta, di taglio in due fasce,
         } su due listelli contro un muro; legarlo lì.
@@ -245,11 +245,13 @@ bench-move-on-edge = Mai di piatto per le estremità: si spezza. Di costa per tu
 bench-move-tied = Di costa per tutta la strada, legata ogni volta che è in piedi.
 bench-turn-slab = di costa accanto ai due cavalletti, il mezzo bloccato; lato lungo in basso su entrambi insieme, poi piana: { $hands ->
     [none] non a mano, ma con paranco, sollevatore a ventose o telaio ribaltabile
+    [open] come deciso a pagina 1: tutti al lato lungo opposto, nessuno sotto
     [aid] la gira il sollevatore, due persone guidano
    *[team] tutti al lato lungo opposto, nessuno sotto
  }. La legatura per ultima.
 bench-turn-top = di costa accanto al suo posto, poi su listelli imbottiti di traverso: { $hands ->
     [none] non a mano, ma con paranco, sollevatore a ventose o telaio ribaltabile
+    [open] come deciso a pagina 1: tutti al lato lungo opposto, nessuno sotto
     [aid] lo gira il sollevatore, due persone guidano
    *[team] tutti al lato lungo opposto, nessuno sotto
  }. Listelli via uno alla volta, il lato lungo alzato con cunei, nessun dito sotto.

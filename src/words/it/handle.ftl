@@ -121,7 +121,7 @@ lifter-over-guideline = più del valore indicativo: { $stones }
        *[other] { $people } persone che sollevano insieme possono contare su { $team }
     }: un valore che invita a guardare meglio, non un limite. Prima di sollevare decidere chi solleva, la strada e dove si posa; più persone, un pezzo più leggero o un mezzo è meglio. Per alzare di costa la più pesante servono all'inizio { $tilt } sul lato opposto.
 
-tilt-over-guideline = decidere come si alza di costa: { $stones }
+tilt-over-guideline = decidere come si alza di costa; al lato opposto servono: { $stones }
     .detail = { $people ->
         [one] Una persona può contare su { $team }
        *[other] { $people } persone insieme possono contare su { $team } in tutto

@@ -145,7 +145,7 @@ bench-away-more = Er zijn { $people } personen nodig om het weg te dragen, { $ho
            *[edge] op zijn kant
         }, en deze klus heeft er minder: haal ze of een hulpmiddel, of zaag het dwars door waar het ligt, met een oplegger aan beide kanten van de lijn.
 bench-away-aid = Daarna brengt { $aid ->
-            [trolley] de wagen het, door { $people } personen op zijn kant gezet en vastgebonden,
+            [trolley] de wagen het, door { $people } personen ({ $half }) op zijn kant gezet en vastgebonden,
             [vacuum] de vacuümheffer het, op zijn kant,
            *[gantry] de takel het, op zijn kant in twee stroppen,
         } naar twee latten tegen een muur; bind het daar vast.
@@ -245,11 +245,13 @@ bench-move-on-edge = Nooit plat aan de einden: hij breekt. De hele weg op zijn k
 bench-move-tied = De hele weg op zijn kant, vastgebonden zodra hij staat.
 bench-turn-slab = op zijn kant naast beide schragen, het vervoer geblokkeerd; onderste lange kant op beide tegelijk, dan plat: { $hands ->
     [none] niet met de hand, maar met takel, vacuümheffer of kantelframe
+    [open] zoals blad 1 het regelt: iedereen aan de verre lange kant, niemand eronder
     [aid] gedraaid door de heffer, twee personen geleiden
    *[team] iedereen aan de verre lange kant, niemand eronder
  }. Sjorband als laatste af.
 bench-turn-top = op zijn kant naast zijn plaats, dan op beklede latten dwars erover: { $hands ->
     [none] niet met de hand, maar met takel, vacuümheffer of kantelframe
+    [open] zoals blad 1 het regelt: iedereen aan de verre lange kant, niemand eronder
     [aid] gedraaid door de heffer, twee personen geleiden
    *[team] iedereen aan de verre lange kant, niemand eronder
  }. Latten één voor één eruit, de lange kant met wiggen gelicht, geen vinger eronder.

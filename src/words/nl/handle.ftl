@@ -121,7 +121,7 @@ lifter-over-guideline = meer dan de richtwaarde: { $stones }
            *[other] { $people } personen die samen tillen, mogen op { $team } rekenen
         }: een cijfer om beter te kijken, geen grens. Spreek vóór het tillen af wie tilt, welke weg, en waar wordt neergezet; meer mensen, een lichter stuk of een hefmiddel is beter. De zwaarste op zijn kant kantelen vraagt in het begin { $tilt } aan de verre kant.
 
-tilt-over-guideline = regel hoe hij op zijn kant wordt gekanteld: { $stones }
+tilt-over-guideline = regel hoe hij op zijn kant wordt gekanteld; aan de verre kant vraagt dat: { $stones }
     .detail = { $people ->
             [one] Eén persoon mag op { $team } rekenen
            *[other] { $people } personen samen mogen op { $team } in totaal rekenen

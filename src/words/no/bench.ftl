@@ -145,7 +145,7 @@ bench-away-more = Det trengs { $people } personer for å bære den bort { $how -
            *[edge] på høykant
         }, og denne jobben har færre: skaff dem eller et hjelpemiddel, eller sag den på tvers der den ligger, med underlag på begge sider av linjen.
 bench-away-aid = Så tar { $aid ->
-            [trolley] vognen den, reist på høykant av { $people } personer og bundet,
+            [trolley] vognen den, reist på høykant av { $people } personer ({ $half }) og bundet,
             [vacuum] vakuumløfteren den, på høykant,
            *[gantry] taljen den, på høykant i to stropper,
         } til to lekter ved en vegg; bind den der.
@@ -245,11 +245,13 @@ bench-move-on-edge = Aldri flatt i endene: den knekker. På høykant hele veien,
 bench-move-tied = På høykant hele veien, bundet fast når den står.
 bench-turn-slab = på høykant ved begge bukkene, det som bærer den sperret; nedre langside på begge samtidig, så flatt: { $hands ->
     [none] ikke for hånd, men med talje, vakuumløfter eller vippestativ
+    [open] slik side 1 avklarer det: alle ved den motsatte langsiden, ingen under
     [aid] løfteren snur den, to personer styrer
    *[team] alle ved den motsatte langsiden, ingen under
  }. Surringen av sist.
 bench-turn-top = på høykant ved plassen, så ned på polstrede lekter på tvers: { $hands ->
     [none] ikke for hånd, men med talje, vakuumløfter eller vippestativ
+    [open] slik side 1 avklarer det: alle ved den motsatte langsiden, ingen under
     [aid] løfteren snur den, to personer styrer
    *[team] alle ved den motsatte langsiden, ingen under
  }. Lektene ut én for én, langsiden løftet med kiler, ingen finger under.

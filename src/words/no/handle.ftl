@@ -121,7 +121,7 @@ lifter-over-guideline = mer enn den veiledende verdien: { $stones }
            *[other] { $people } personer som løfter sammen, kan regne med { $team }
         }: et tall som ber deg se nøyere etter, ingen grense. Avtal før løftet hvem som løfter, veien og hvor den settes ned; flere personer, et lettere stykke eller et hjelpemiddel er bedre. Å vippe den tyngste opp på høykant krever { $tilt } ved den motsatte siden i starten.
 
-tilt-over-guideline = avklar hvordan den vippes opp på høykant: { $stones }
+tilt-over-guideline = avklar hvordan den vippes opp på høykant; på motsatt side krever det: { $stones }
     .detail = { $people ->
             [one] Én person kan regne med { $team }
            *[other] { $people } personer sammen kan regne med { $team } i alt

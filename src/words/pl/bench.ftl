@@ -155,7 +155,7 @@ bench-away-more = Do odniesienia { $how ->
            *[edge] pionowo
         } potrzeba tylu osób: { $people }, a w tym zleceniu jest mniej: znaleźć je albo pomoc, albo przeciąć to w poprzek tam, gdzie leży, z podkładem po obu stronach linii.
 bench-away-aid = Potem { $aid ->
-            [trolley] wózek zabiera to, postawione na krawędzi (osób: { $people }) i przywiązane,
+            [trolley] wózek zabiera to, postawione na krawędzi (osób: { $people }; { $half }) i przywiązane,
             [vacuum] podnośnik próżniowy zabiera to, pionowo,
            *[gantry] wciągnik zabiera to, pionowo w dwóch pasach,
         } na dwie łaty przy ścianie; tam przywiązać.
@@ -257,11 +257,13 @@ bench-move-on-edge = Nigdy płasko, trzymany za końce: pęka. Przez całą drog
 bench-move-tied = Przez całą drogę na krawędzi, przywiązany zawsze, gdy stoi.
 bench-turn-slab = na krawędzi obok obu kozłów, pojazd zablokowany; dolny długi bok na oba naraz, potem płasko: { $hands ->
     [none] nie rękami, lecz wciągnikiem, podnośnikiem próżniowym lub stojakiem przechylnym
+    [open] jak ustalono na stronie 1: wszyscy przy przeciwnym długim boku, nikt pod spodem
     [aid] obraca podnośnik, dwie osoby prowadzą
    *[team] wszyscy przy przeciwnym długim boku, nikt pod spodem
  }. Mocowanie na końcu.
 bench-turn-top = na krawędzi obok miejsca, potem na wyłożone listwy w poprzek: { $hands ->
     [none] nie rękami, lecz wciągnikiem, podnośnikiem próżniowym lub stojakiem przechylnym
+    [open] jak ustalono na stronie 1: wszyscy przy przeciwnym długim boku, nikt pod spodem
     [aid] obraca podnośnik, dwie osoby prowadzą
    *[team] wszyscy przy przeciwnym długim boku, nikt pod spodem
  }. Listwy po jednej, długi bok podniesiony klinami, żadnego palca pod spodem.

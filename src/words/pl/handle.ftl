@@ -127,7 +127,7 @@ lifter-over-guideline = więcej niż wartość orientacyjna: { $stones }
            *[other] { $people } osoby podnoszące razem mogą liczyć na { $team }
         }: to wartość, przy której trzeba się przyjrzeć dokładniej, nie granica. Przed podniesieniem ustalić, kto podnosi, którędy i gdzie się odstawia kamień; lepiej więcej osób, lżejszy element albo urządzenie. Postawienie najcięższego na krawędzi wymaga na początku { $tilt } po przeciwnej stronie.
 
-tilt-over-guideline = ustalić, jak stawia się go na krawędzi: { $stones }
+tilt-over-guideline = ustalić, jak stawia się go na krawędzi; po przeciwnej stronie wymaga to: { $stones }
     .detail = { $people ->
             [one] Jedna osoba może liczyć na { $team }
             [few] { $people } osoby razem mogą liczyć łącznie na { $team }

@@ -145,7 +145,7 @@ bench-away-more = São precisas { $people } pessoas para a levar { $how ->
            *[edge] ao alto
         }, e este trabalho tem menos: arranje-as ou um meio auxiliar, ou serre-a de través onde está, com um apoio de cada lado da linha.
 bench-away-aid = Depois { $aid ->
-            [trolley] { $people } pessoas põem-na ao alto e o carro leva-a, atada,
+            [trolley] { $people } pessoas ({ $half }) põem-na ao alto e o carro leva-a, atada,
             [vacuum] o elevador a vácuo leva-a, ao alto,
            *[gantry] a talha leva-a, ao alto em duas cintas,
         } para duas ripas junto a uma parede; ate-a aí.
@@ -245,11 +245,13 @@ bench-move-on-edge = Nunca deitada pelas pontas: parte-se. De cutelo todo o cami
 bench-move-tied = De cutelo todo o caminho, amarrada sempre que está de pé.
 bench-turn-slab = de cutelo junto aos dois cavaletes, o que a leva calçado; lado comprido de baixo nos dois ao mesmo tempo, depois deitada: { $hands ->
     [none] não à mão, mas com talha, elevador de vácuo ou armação basculante
+    [open] como se decidir na página 1: todos no lado comprido oposto, ninguém por baixo
     [aid] virada pelo elevador, duas pessoas guiam
    *[team] todos no lado comprido oposto, ninguém por baixo
  }. A amarração por último.
 bench-turn-top = de cutelo ao lado do seu lugar, depois sobre ripas forradas atravessadas: { $hands ->
     [none] não à mão, mas com talha, elevador de vácuo ou armação basculante
+    [open] como se decidir na página 1: todos no lado comprido oposto, ninguém por baixo
     [aid] virado pelo elevador, duas pessoas guiam
    *[team] todos no lado comprido oposto, ninguém por baixo
  }. Ripas fora uma a uma, o lado comprido levantado com cunhas, nenhum dedo por baixo.

@@ -121,7 +121,7 @@ lifter-over-guideline = acima do valor indicativo: { $stones }
        *[other] { $people } pessoas a levantar juntas podem contar com { $team }
     }: um valor para ver melhor, não um limite. Antes de levantar, decida quem levanta, o caminho e onde se pousa; mais pessoas, uma peça mais leve ou um meio de elevação é melhor. Pôr de cutelo a mais pesada exige, no início, { $tilt } no lado que se ergue.
 
-tilt-over-guideline = decida como se põe de cutelo: { $stones }
+tilt-over-guideline = decida como se põe de cutelo; no lado oposto pede: { $stones }
     .detail = { $people ->
         [one] Uma pessoa pode contar com { $team }
        *[other] { $people } pessoas juntas podem contar com { $team } ao todo

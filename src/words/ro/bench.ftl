@@ -150,7 +150,7 @@ bench-away-more = E nevoie de { $people } persoane ca să fie dusă { $how ->
            *[edge] pe cant
         }, iar lucrarea are mai puține: găsiți-le sau un mijloc ajutător, ori tăiați-o de-a curmezișul unde stă, cu un suport de fiecare parte a liniei.
 bench-away-aid = Apoi { $aid ->
-            [trolley] { $people } persoane o ridică pe cant și căruciorul o duce, legată,
+            [trolley] { $people } persoane ({ $half }) o ridică pe cant și căruciorul o duce, legată,
             [vacuum] ridicătorul cu vid o duce, pe cant,
            *[gantry] palanul o duce, pe cant în două chingi,
         } pe două șipci lângă un perete; legați-o acolo.
@@ -251,11 +251,13 @@ bench-move-on-edge = Niciodată culcată, ținută de capete: se rupe. Pe cant t
 bench-move-tied = Pe cant tot drumul, legată ori de câte ori stă.
 bench-turn-slab = pe cant lângă ambele capre, vehiculul blocat; latura lungă de jos pe amândouă deodată, apoi culcată: { $hands ->
     [none] nu cu mâna, ci cu palan, dispozitiv cu vacuum sau cadru basculant
+    [open] cum stabilește pagina 1: toți la latura lungă opusă, nimeni dedesubt
     [aid] o întoarce dispozitivul, două persoane ghidează
    *[team] toți la latura lungă opusă, nimeni dedesubt
  }. Legătura la urmă.
 bench-turn-top = pe cant lângă locul lui, apoi pe șipci căptușite de-a curmezișul: { $hands ->
     [none] nu cu mâna, ci cu palan, dispozitiv cu vacuum sau cadru basculant
+    [open] cum stabilește pagina 1: toți la latura lungă opusă, nimeni dedesubt
     [aid] îl întoarce dispozitivul, două persoane ghidează
    *[team] toți la latura lungă opusă, nimeni dedesubt
  }. Șipcile pe rând, latura lungă ridicată cu pene, niciun deget dedesubt.

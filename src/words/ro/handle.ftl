@@ -124,7 +124,7 @@ lifter-over-guideline = peste valoarea orientativă: { $stones }
        *[other] { $people } de persoane care ridică împreună pot conta pe { $team }
     }: o valoare de la care se cercetează mai atent, nu o limită. Înainte de ridicare stabiliți cine ridică, drumul și unde se pune jos; mai multe persoane, o bucată mai ușoară sau un utilaj este mai bine. Ridicarea pe cant a celei mai grele cere la început { $tilt } la latura opusă.
 
-tilt-over-guideline = stabiliți cum se ridică pe cant: { $stones }
+tilt-over-guideline = stabiliți cum se ridică pe cant; la latura opusă cere: { $stones }
     .detail = { $people ->
         [one] O persoană poate conta pe { $team }
         [few] { $people } persoane împreună pot conta pe { $team } în total
