@@ -99,6 +99,10 @@ fn title(cuts: &[&Cut]) -> Message {
         [
             ("corners", names(cuts.iter().map(|c| c.edge.as_str()))),
             ("count", Value::count(cuts.iter().map(|c| plunges(c)).sum())),
+            (
+                "depths",
+                Value::count(cuts.first().map_or(0, |c| c.passes.len())),
+            ),
         ],
     )
 }

@@ -299,7 +299,9 @@ fn eliminated(mut rows: Vec<Vec<f64>>) -> Option<Vec<Vec<f64>>> {
         if first == 0.0 {
             return None;
         }
-        rest.iter_mut().for_each(|value| *value /= first);
+        for value in rest.iter_mut() {
+            *value /= first;
+        }
         for row in rows.iter_mut().filter(|row| !row.is_empty()) {
             let factor = row[k];
             for (value, above) in row[k..].iter_mut().zip(&*rest) {

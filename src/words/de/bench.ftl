@@ -159,8 +159,8 @@ bench-cut-by = Bediener, Zeit
 # Curves
 bench-curve = Rundung, Schnitt { $cuts }
 bench-curve-title = { $count ->
-    [one] Eine Station der Rundung bei { $corners } eintauchen
-   *[other] { $count } Stationen der Rundung bei { $corners } eintauchen
+    [one] Eine Station der Rundung bei { $corners } eintauchen, { $depths } Tiefen
+   *[other] { $count } Stationen der Rundung bei { $corners } eintauchen, { $depths } Tiefen
  }
 bench-curve-alt = Die Rundung von oben mit ihren nummerierten Stationen, dem Drehpunkt oder der Sehne und dem Reststück.
 bench-curve-how = Wie

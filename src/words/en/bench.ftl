@@ -159,8 +159,8 @@ bench-cut-by = cut by, time
 # Curves
 bench-curve = Curve, cut { $cuts }
 bench-curve-title = { $count ->
-    [one] Plunge one station of the curve at { $corners }
-   *[other] Plunge { $count } stations of the curve at { $corners }
+    [one] Plunge one station of the curve at { $corners }, to { $depths } depths
+   *[other] Plunge { $count } stations of the curve at { $corners }, to { $depths } depths
  }
 bench-curve-alt = The curve from above with its stations, numbered, the pivot or the chord, and the waste.
 bench-curve-how = How

@@ -159,8 +159,8 @@ bench-cut-by = cortado por, hora
 # Curves
 bench-curve = Curva, corte { $cuts }
 bench-curve-title = { $count ->
-    [one] Una estación de la curva en { $corners } por inmersión
-   *[other] { $count } estaciones de la curva en { $corners } por inmersión
+    [one] Una estación de la curva en { $corners } por inmersión, { $depths } profundidades
+   *[other] { $count } estaciones de la curva en { $corners } por inmersión, { $depths } profundidades
  }
 bench-curve-alt = La curva vista desde arriba con sus estaciones numeradas, el pivote o la cuerda, y el sobrante.
 bench-curve-how = Cómo

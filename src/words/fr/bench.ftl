@@ -159,8 +159,8 @@ bench-cut-by = coupé par, heure
 # Curves
 bench-curve = Courbe, coupe { $cuts }
 bench-curve-title = { $count ->
-    [one] Une station de la courbe en { $corners } par plongée
-   *[other] { $count } stations de la courbe en { $corners } par plongées
+    [one] Une station de la courbe en { $corners } par plongée, { $depths } profondeurs
+   *[other] { $count } stations de la courbe en { $corners } par plongées, { $depths } profondeurs
  }
 bench-curve-alt = La courbe vue d'en haut avec ses stations numérotées, le pivot ou la corde, et la chute.
 bench-curve-how = Comment

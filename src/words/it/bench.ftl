@@ -159,8 +159,8 @@ bench-cut-by = tagliato da, ora
 # Curves
 bench-curve = Curva, taglio { $cuts }
 bench-curve-title = { $count ->
-    [one] Una stazione della curva in { $corners } ad affondo
-   *[other] { $count } stazioni della curva in { $corners } ad affondi
+    [one] Una stazione della curva in { $corners } ad affondo, { $depths } profondità
+   *[other] { $count } stazioni della curva in { $corners } ad affondi, { $depths } profondità
  }
 bench-curve-alt = La curva vista dall'alto con le stazioni numerate, il perno o la corda, e lo sfrido.
 bench-curve-how = Come

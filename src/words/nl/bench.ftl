@@ -159,8 +159,8 @@ bench-cut-by = gezaagd door, tijd
 # Curves
 bench-curve = Ronding, snede { $cuts }
 bench-curve-title = { $count ->
-    [one] Steek één station van de ronding bij { $corners } in
-   *[other] Steek { $count } stations van de ronding bij { $corners } in
+    [one] Steek één station van de ronding bij { $corners } in, { $depths } dieptes
+   *[other] Steek { $count } stations van de ronding bij { $corners } in, { $depths } dieptes
  }
 bench-curve-alt = De ronding van boven met haar genummerde stations, het draaipunt of de koorde, en het reststuk.
 bench-curve-how = Hoe

@@ -159,8 +159,8 @@ bench-cut-by = kuttet av, tid
 # Curves
 bench-curve = Kurve, kutt { $cuts }
 bench-curve-title = { $count ->
-    [one] Dykk én stasjon av kurven ved { $corners }
-   *[other] Dykk { $count } stasjoner av kurven ved { $corners }
+    [one] Dykk én stasjon av kurven ved { $corners }, { $depths } dybder
+   *[other] Dykk { $count } stasjoner av kurven ved { $corners }, { $depths } dybder
  }
 bench-curve-alt = Kurven ovenfra med stasjonene nummerert, dreiepunktet eller korden, og avkappet.
 bench-curve-how = Hvordan

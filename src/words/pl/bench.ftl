@@ -169,10 +169,10 @@ bench-cut-by = kto ciął, godzina
 # Curves
 bench-curve = Łuk, cięcie { $cuts }
 bench-curve-title = { $count ->
-    [one] Jedna pozycja łuku przy { $corners } cięciem wgłębnym
-    [few] { $count } pozycje łuku przy { $corners } cięciami wgłębnymi
-    [many] { $count } pozycji łuku przy { $corners } cięciami wgłębnymi
-   *[other] { $count } pozycji łuku przy { $corners } cięciami wgłębnymi
+    [one] Jedna pozycja łuku przy { $corners } cięciem wgłębnym, { $depths } głębokości
+    [few] { $count } pozycje łuku przy { $corners } cięciami wgłębnymi, { $depths } głębokości
+    [many] { $count } pozycji łuku przy { $corners } cięciami wgłębnymi, { $depths } głębokości
+   *[other] { $count } pozycji łuku przy { $corners } cięciami wgłębnymi, { $depths } głębokości
  }
 bench-curve-alt = Łuk z góry z ponumerowanymi pozycjami, osią obrotu lub cięciwą i odpadem.
 bench-curve-how = Jak

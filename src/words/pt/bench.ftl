@@ -159,8 +159,8 @@ bench-cut-by = cortado por, hora
 # Curves
 bench-curve = Curva, corte { $cuts }
 bench-curve-title = { $count ->
-    [one] Mergulhar uma estação da curva em { $corners }
-   *[other] Mergulhar { $count } estações da curva em { $corners }
+    [one] Mergulhar uma estação da curva em { $corners }, { $depths } profundidades
+   *[other] Mergulhar { $count } estações da curva em { $corners }, { $depths } profundidades
  }
 bench-curve-alt = A curva vista de cima com as estações numeradas, o centro ou a corda, e a sobra.
 bench-curve-how = Como

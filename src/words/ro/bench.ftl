@@ -164,9 +164,9 @@ bench-cut-by = tăiat de, ora
 # Curves
 bench-curve = Curbă, tăietura { $cuts }
 bench-curve-title = { $count ->
-    [one] O poziție a curbei de la { $corners } prin intrare de sus
-    [few] { $count } poziții ale curbei de la { $corners } prin intrări de sus
-   *[other] { $count } de poziții ale curbei de la { $corners } prin intrări de sus
+    [one] O poziție a curbei de la { $corners } prin intrare de sus, { $depths } adâncimi
+    [few] { $count } poziții ale curbei de la { $corners } prin intrări de sus, { $depths } adâncimi
+   *[other] { $count } de poziții ale curbei de la { $corners } prin intrări de sus, { $depths } adâncimi
  }
 bench-curve-alt = Curba văzută de sus cu pozițiile ei, numerotate, pivotul sau coarda și restul.
 bench-curve-how = Cum
