@@ -29,7 +29,7 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     blocks.push(Block::Title(Vec::new(), plain(title)));
     let ticks = Block::Ticks(place(plan));
     blocks.push(match figure(plan) {
-        Some(figure) => Block::Beside(44, vec![Block::Figure(Box::new(figure))], vec![ticks]),
+        Some(figure) => Block::Beside(50, vec![Block::Figure(Box::new(figure))], vec![ticks]),
         None => ticks,
     });
     blocks.push(Block::Heading(plain("helper-stop-heading")));

@@ -121,9 +121,9 @@ fn lines(plan: &Plan) -> Table {
             Column::words(value("bench-mark-guide", []), 54),
         ]
     };
-    let mut columns = vec![Column::words(value("bench-relief-cut", []), 13)];
+    let mut columns = vec![Column::words(value("bench-relief-cut", []), 14)];
     columns.extend(end().into_iter().chain(end()));
-    columns.push(Column::words(Value::Nothing, 7));
+    columns.push(Column::words(Value::Nothing, 6));
     let rows = plan.cuts.iter().filter_map(|cut| {
         let lines = mark::lines(cut);
         match &lines[..] {

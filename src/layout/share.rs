@@ -15,8 +15,8 @@ use crate::document::block::{Block, Card, Section, Sharing};
 /// drawings shrink (judgement).
 const TRIED: [(Said, f64); 7] = [
     (Said::InFull, WELL),
-    (Said::InFull, 0.42),
     (Said::OpenInShort, WELL),
+    (Said::InFull, 0.42),
     (Said::OpenInShort, 0.42),
     (Said::InShort, WELL),
     (Said::InShort, 0.42),
