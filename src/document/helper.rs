@@ -14,7 +14,7 @@ use crate::plan::Plan;
 use crate::words::{Message, Value};
 
 /// How far the strip in line with the disc is drawn beyond the stone, mm (judgement: it shows which side, not how far).
-const STRIP_MM: f64 = 500.0;
+const STRIP_MM: f64 = 300.0;
 /// So many strips are named.
 const MOST_NAMED: usize = 4;
 
