@@ -18,8 +18,7 @@ pub(crate) const FROM_END_MM: f64 = 60.0;
 /// comes through).
 const OFF_LINE_MM: f64 = 60.0;
 
-/// Bearers along a cut: strips of the bench or trestles across it, one on each side of the line at
-/// every place.
+/// Bearers along a cut: blocks across it on the deck, one on each side of the line at every place.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Bearers {
     /// Places along the cut, mm from where it enters the stone; they lie evenly from either end.
