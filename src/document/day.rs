@@ -9,6 +9,7 @@ use super::supports;
 use crate::cut::bearer::{BLOCK_MM, spread};
 use crate::cut::{Cut, CutKind, PracticeMark, SetOut};
 use crate::handle::aid::Aids;
+use crate::handle::lift::Effort;
 use crate::hazard::slurry::Caught;
 use crate::job::Aid;
 use crate::plan::Plan;
@@ -240,6 +241,12 @@ fn bring(plan: &Plan) -> Vec<Fact> {
         ),
         Fact::new("bench-bring-carry", carried_with(plan)),
     ]);
+    let slab = &plan.handling.slab;
+    let lifts = matches!(plan.handling.moving.aid, Aid::VacuumLifter | Aid::Gantry);
+    if slab.lift.tilting.effort == Effort::Beyond && !lifts {
+        let with = value("bench-bring-turn-is", []);
+        facts.push(Fact::new("bench-bring-turn", with));
+    }
     match plan.hazards.caught {
         Caught::Slurry { buckets, .. } => {
             let args = [

@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } Klötze von gleicher Höhe, Weichholz, { $l
 bench-bring-bearers-edges = {""}, davon { $count } unter den Kanten ohne Schnitt
 bench-bring-deck = Bohlenbelag
 bench-bring-deck-are = Bohlen, mindestens { $thick } dick, längs unter der Rohplatte über beide Böcke, { $length } lang, nebeneinander { $wide } breit; darauf die Unterlagen, darauf die Platte
+bench-bring-turn = zum Kippen
+bench-bring-turn-is = Hebezug, Vakuumheber oder Kippgestell
 bench-bring-carry = zum Tragen
 bench-bring-carry-is = { $aid ->
     [trolley] Plattenwagen, Aufschrift { $rated }, zwei Böcke

@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } softwood blocks of one height, { $long } lo
 bench-bring-bearers-edges = {""}; { $count } are for edges without a cut
 bench-bring-deck = deck
 bench-bring-deck-are = boards { $thick } thick or more along the slab over both trestles, { $length } long, { $wide } wide in all; the bearers on them
+bench-bring-turn = to turn
+bench-bring-turn-is = hoist, vacuum lifter or tilting frame
 bench-bring-carry = to carry
 bench-bring-carry-is = { $aid ->
     [trolley] trolley marked for { $rated }, two trestles

@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } tacos de una misma altura, madera blanda, d
 bench-bring-bearers-edges = {""}, { $count } de ellos bajo los bordes sin corte
 bench-bring-deck = entablado
 bench-bring-deck-are = tablones de { $thick } de grueso o más a lo largo de la tabla sobre ambos caballetes, { $length } de largo, juntos { $wide } de ancho; encima los apoyos y sobre ellos la tabla
+bench-bring-turn = para volcar
+bench-bring-turn-is = polipasto, elevador de vacío o bastidor basculante
 bench-bring-carry = para llevar
 bench-bring-carry-is = { $aid ->
     [trolley] carro marcado para { $rated }, dos caballetes

@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } cales de même hauteur, en bois tendre, de 
 bench-bring-bearers-edges = {""}, dont { $count } sous les bords sans coupe
 bench-bring-deck = plancher
 bench-bring-deck-are = planches épaisses d'au moins { $thick } le long de la tranche sur les deux tréteaux, longues de { $length }, côte à côte sur { $wide } ; dessus les cales, et dessus la tranche
+bench-bring-turn = pour coucher
+bench-bring-turn-is = palan, appareil à ventouses ou châssis basculant
 bench-bring-carry = pour porter
 bench-bring-carry-is = { $aid ->
     [trolley] chariot marqué pour { $rated }, deux tréteaux

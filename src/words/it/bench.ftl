@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } blocchi della stessa altezza, legno tenero,
 bench-bring-bearers-edges = {""}, di cui { $count } sotto i bordi senza taglio
 bench-bring-deck = tavolato
 bench-bring-deck-are = assi spesse almeno { $thick } per il lungo della lastra sui due cavalletti, lunghe { $length }, affiancate per { $wide }; sopra i supporti e su questi la lastra
+bench-bring-turn = per coricare
+bench-bring-turn-is = paranco, sollevatore a ventose o telaio ribaltabile
 bench-bring-carry = per portare
 bench-bring-carry-is = { $aid ->
     [trolley] carrello marcato per { $rated }, due cavalletti

@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } blokken van één hoogte, zachthout, { $lon
 bench-bring-bearers-edges = {""}, waarvan { $count } onder de randen zonder snede
 bench-bring-deck = planken
 bench-bring-deck-are = planken van minstens { $thick } dik in de lengte van de plaat over beide schragen, { $length } lang, naast elkaar { $wide } breed; daarop de blokken, daarop de plaat
+bench-bring-turn = om te kantelen
+bench-bring-turn-is = takel, vacuümheffer of kantelframe
 bench-bring-carry = om te dragen
 bench-bring-carry-is = { $aid ->
     [trolley] plaatwagen met opschrift { $rated }, twee schragen

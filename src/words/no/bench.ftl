@@ -385,6 +385,8 @@ bench-bring-bearers-are = { $count } klosser med samme høyde, bartre, { $long }
 bench-bring-bearers-edges = {""}, av dem { $count } under kantene uten kutt
 bench-bring-deck = planker
 bench-bring-deck-are = planker, minst { $thick } tykke, langs platen over begge bukkene, { $length } lange, side om side { $wide } brede; oppå dem klossene, oppå disse platen
+bench-bring-turn = til vipping
+bench-bring-turn-is = talje, vakuumløfter eller vippestativ
 bench-bring-carry = til bæring
 bench-bring-carry-is = { $aid ->
     [trolley] tralle merket for { $rated }, to bukker

@@ -399,6 +399,8 @@ bench-bring-bearers-are = { $count } klocków jednej wysokości, drewno iglaste,
 bench-bring-bearers-edges = {""}, z tego { $count } pod krawędziami bez cięcia
 bench-bring-deck = pomost
 bench-bring-deck-are = deski grubości co najmniej { $thick } wzdłuż płyty na obu kozłach, długości { $length }, obok siebie na szerokość { $wide }; na nich łaty, a na łatach płyta
+bench-bring-turn = do kładzenia
+bench-bring-turn-is = wciągnik, podnośnik próżniowy lub stojak przechylny
 bench-bring-carry = do noszenia
 bench-bring-carry-is = { $aid ->
     [trolley] wózek oznaczony na { $rated }, dwa kozły

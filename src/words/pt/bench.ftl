@@ -382,6 +382,8 @@ bench-bring-bearers-are = { $count } calços da mesma altura, madeira macia, de 
 bench-bring-bearers-edges = {""}, dos quais { $count } sob os bordos sem corte
 bench-bring-deck = estrado
 bench-bring-deck-are = tábuas com pelo menos { $thick } de espessura ao comprido da chapa sobre os dois cavaletes, com { $length }, lado a lado { $wide } de largura; por cima os apoios e sobre eles a chapa
+bench-bring-turn = para deitar
+bench-bring-turn-is = talha, elevador de vácuo ou armação basculante
 bench-bring-carry = para levar
 bench-bring-carry-is = { $aid ->
     [trolley] carrinho marcado para { $rated }, dois cavaletes

@@ -388,6 +388,8 @@ bench-bring-bearers-are = { $count } de aceeași înălțime, lemn moale, de { $
 bench-bring-bearers-edges = {""}, din care { $count } sub marginile fără tăietură
 bench-bring-deck = podină
 bench-bring-deck-are = scânduri groase de cel puțin { $thick } de-a lungul plăcii peste ambele capre, lungi de { $length }, alăturate pe { $wide }; pe ele suporturile, pe acestea placa
+bench-bring-turn = pentru culcat
+bench-bring-turn-is = palan, dispozitiv cu vacuum sau cadru basculant
 bench-bring-carry = pentru transport
 bench-bring-carry-is = { $aid ->
     [trolley] cărucior marcat pentru { $rated }, două capre
