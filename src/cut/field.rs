@@ -146,30 +146,32 @@ pub(super) struct Ground<'a> {
     pub(super) job: &'a Job,
     pub(super) slab: Boundary<'a>,
     pub(super) sawn: Vec<Boundary<'a>>,
-    /// Where the guides of straight cuts lie, with the number of the cut; none when they are not kept off.
+    /// Where the guides of straight cuts lie and the machine runs, with the number of the cut; none when they are not
+    /// kept off.
     pub(super) guides: Vec<(usize, Field)>,
 }
 
-/// Where the guide of a straight cut lies, from end to end of its line.
+/// Where the guide of a straight cut lies and the machine runs beside it, from end to end of the line.
 pub(super) fn guide_of(cut: &Cut) -> Option<(usize, Field)> {
     let SetOut::Guide(set_out) = &cut.set_out else {
         return None;
     };
-    let [from, to] = [&set_out.guide.start, &set_out.guide.end].map(|end| end.at);
-    let away = from - set_out.face.start.at;
+    let [from, to] = [&set_out.face.start, &set_out.face.end].map(|end| end.at);
+    let away = set_out.guide.start.at - from;
     let to_right = (to - from).right().dot(away) > 0.0;
     let (from, to) = if to_right { (from, to) } else { (to, from) };
     let field = Field {
         from,
         along: (to - from).unit(),
         long: from.distance(to),
-        wide: GUIDE_MM,
+        wide: set_out.guide_to_face + GUIDE_MM,
     };
     Some((cut.number, field))
 }
 
 impl Ground<'_> {
-    /// Whether no guide comes to lie on a field in waste that a cut frees: its clamps hold on whole stone.
+    /// Whether no guide comes to lie and no machine runs on a field in waste that a cut frees: on whole stone both
+    /// stand firm.
     pub(super) fn is_off_guides(&self, field: &Field, freed_by: usize) -> bool {
         let mut before = self.guides.iter().filter(|(cut, _)| *cut <= freed_by);
         before.all(|(_, guide)| field.is_apart_from(guide))
