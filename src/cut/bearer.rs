@@ -5,17 +5,19 @@
 
 use serde::Serialize;
 
-use crate::geom::{Line, Outline, Point};
-use crate::job::Job;
+use super::{Cut, SetOut};
+use crate::geom::{Line, Outline, Point, Vector};
+use crate::job::{Job, Part};
+use crate::place::{EdgeUse, Placement};
 
 /// Farthest apart two bearers may stand along a cut, mm (judgement).
 const APART_MM: f64 = 450.0;
 /// Length of a bearer across the line, mm (judgement: short enough that those of two cuts lie beside each other).
 pub(crate) const BLOCK_MM: f64 = 100.0;
 /// From the end of a cut to its first bearer, mm (judgement).
-pub(crate) const FROM_END_MM: f64 = 60.0;
-/// From the line to the bearers on each side, mm (judgement: near the cut, clear of the disc that
-/// comes through).
+const FROM_END_MM: f64 = 60.0;
+/// From the line, or an edge that no cut makes, to the middle of the bearers, mm (judgement: near it, clear of the
+/// disc that comes through).
 const OFF_LINE_MM: f64 = 60.0;
 
 /// Bearers along a cut: blocks across it on the deck, one on each side of the line at every place.
@@ -52,10 +54,53 @@ pub fn along(job: &Job, stone: &Outline, face: &Line, sawn: &[Point; 2]) -> Bear
     }
 }
 
+/// The bearers of a cut: the two ends of each, slab frame.
+pub(crate) fn blocks(cut: &Cut) -> Vec<[Point; 2]> {
+    let (SetOut::Guide(set_out), Some(bearers)) = (&cut.set_out, &cut.bearers) else {
+        return Vec::new();
+    };
+    let [from, to] = set_out.sawn;
+    let along = (to - from).unit();
+    let each = bearers.at.iter().flat_map(|mm| {
+        let on = from + along * *mm;
+        let sides = [bearers.waste_off, -bearers.kept_off];
+        sides.map(|off| block(on + along.right() * off, along.right()))
+    });
+    each.collect()
+}
+
+/// Bearers under the straight edges of the top that no cut makes, so that nobody who leans there tips it: the two
+/// ends of each, slab frame. Where another lies already there is none.
+#[must_use]
+pub fn under_edges(placement: &Placement, cuts: &[Cut]) -> Vec<[Point; 2]> {
+    let middle = |[a, b]: [Point; 2]| a.midpoint(b);
+    let mut taken: Vec<Point> = cuts.iter().flat_map(blocks).map(middle).collect();
+    let mut found = Vec::new();
+    for (seg, part) in placement.sawn.segs().iter().zip(&placement.sawn_parts) {
+        let Part::Edge(edge) = part else { continue };
+        if !matches!(placement.uses[*edge], EdgeUse::Flush { .. }) {
+            continue;
+        }
+        let along = (seg.end() - seg.start()).unit();
+        for mm in spread(seg.length()) {
+            let at = seg.start() + along * mm + along.left() * OFF_LINE_MM;
+            if taken.iter().all(|t| t.distance(at) >= BLOCK_MM) {
+                taken.push(at);
+                found.push(block(at, along.left()));
+            }
+        }
+    }
+    found
+}
+
+fn block(middle: Point, across: Vector) -> [Point; 2] {
+    let half = across * (BLOCK_MM / 2.0);
+    [middle - half, middle + half]
+}
+
 /// Places along a length: near both ends and evenly between, no farther apart than 450 mm; the middle
 /// alone when the ends would meet.
-#[must_use]
-pub fn spread(length: f64) -> Vec<f64> {
+fn spread(length: f64) -> Vec<f64> {
     let between = length - 2.0 * FROM_END_MM;
     if between <= FROM_END_MM {
         return vec![length / 2.0];

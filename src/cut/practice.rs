@@ -3,7 +3,7 @@
 //! They give the jigs' offsets and the cutting rate. They lie inside one offcut, the largest that falls
 //! early, never in an opening: at least the least strip from the edges of the slab and from every flaw, as
 //! far from the kept stone as there is room, where the guide has stone to lie on and the clamps reach it, and
-//! where no guide of a later cut comes to lie if there is such a place.
+//! where no guide of a later cut comes to lie and no machine runs if there is such a place.
 
 use serde::Serialize;
 
@@ -121,10 +121,9 @@ pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -
         guides,
     };
     let off_guides = ground(cuts.iter().filter_map(guide_of).collect());
-    let anywhere = ground(Vec::new());
     let place = |wanted: &Wanted<'_>, taken: Option<&Field>| {
         let found = wanted.place(&off_guides, &order, taken);
-        found.or_else(|| wanted.place(&anywhere, &order, taken))
+        found.or_else(|| wanted.place(&ground(Vec::new()), &order, taken))
     };
     let cut = Wanted::cut(job, disc::choose(job, Task::RunOff).disc);
     let cut_at = place(&cut, None);

@@ -16,7 +16,8 @@ use crate::piece::Piece;
 use crate::plan::Plan;
 use crate::words::{Message, Value};
 
-/// Stations of a small curve: its drawing goes right across the page, so that it can be told apart.
+/// Up to so many stations are a small curve (judgement): its drawing goes right across the page, so that they can be
+/// told apart.
 const FEW: usize = 12;
 /// Stations that stand beside the drawing; more stand below it in lanes (judgement: what a page holds).
 const BESIDE: usize = 32;
@@ -28,7 +29,7 @@ const WIDE_FROM: usize = 5;
 const ARM_MARK_MM: f64 = 12.0;
 /// Waste so near to a station's slot is parted by it, mm.
 const BESIDE_MM: f64 = 1.0;
-/// How much of the slab is shown round the stations: half of what they take, within these, mm.
+/// How much of the slab is shown round the stations: half of what they take, within these, mm (judgement).
 const ROUND_MM: [f64; 2] = [30.0, 140.0];
 
 /// The page's blocks.

@@ -4,12 +4,12 @@
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::dust::caught;
 use super::group::{Group, busy, groups};
+use super::moving::{Turning, turning};
 use super::say::{name, names, plain, say, value};
 use super::supports;
-use crate::cut::bearer::{BLOCK_MM, spread};
+use crate::cut::bearer::BLOCK_MM;
 use crate::cut::{Cut, CutKind, PracticeMark, SetOut};
 use crate::handle::aid::Aids;
-use crate::handle::lift::Effort;
 use crate::hazard::slurry::Caught;
 use crate::job::Aid;
 use crate::plan::Plan;
@@ -241,9 +241,7 @@ fn bring(plan: &Plan) -> Vec<Fact> {
         ),
         Fact::new("bench-bring-carry", carried_with(plan)),
     ]);
-    let slab = &plan.handling.slab;
-    let lifts = matches!(plan.handling.moving.aid, Aid::VacuumLifter | Aid::Gantry);
-    if slab.lift.tilting.effort == Effort::Beyond && !lifts {
+    if turning(plan, &plan.handling.slab) == Turning::NoHands {
         let with = value("bench-bring-turn-is", []);
         facts.push(Fact::new("bench-bring-turn", with));
     }
@@ -314,8 +312,7 @@ fn bearers(plan: &Plan) -> Value {
         None if cut.cutout.is_some() => cut.frees.len() * 2,
         None => cut.frees.len(),
     });
-    let edges = plan.top.edges.iter().filter(|e| e.flush_with.is_some());
-    let beside: usize = edges.map(|e| spread(e.length).len()).sum();
+    let beside = plan.edge_bearers.len();
     let edges = if beside > 0 {
         let args = [("count", beside.into())];
         value("bench-bring-bearers-edges", args)

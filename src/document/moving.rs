@@ -116,14 +116,33 @@ fn down(piece: &Piece, corners: &[NamedPoint], flaws: &[FlawNote]) -> [Arg; 2] {
 }
 
 /// Who or what turns a stone about its long side.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Turning {
+    /// The job's lifter.
+    Aid,
+    /// The team.
+    Team,
+    /// The team, if what page 1 leaves open is settled so.
+    Open,
+    /// No hands, and the job names nothing that could.
+    NoHands,
+}
+
+pub(super) fn turning(plan: &Plan, piece: &Piece) -> Turning {
+    match (plan.handling.moving.aid, piece.lift.tilting.effort) {
+        (Aid::VacuumLifter | Aid::Gantry, _) => Turning::Aid,
+        (Aid::None | Aid::Trolley, Effort::Within) => Turning::Team,
+        (Aid::None | Aid::Trolley, Effort::Above) => Turning::Open,
+        (Aid::None | Aid::Trolley, Effort::Beyond) => Turning::NoHands,
+    }
+}
+
 fn turned_by(plan: &Plan, piece: &Piece) -> Value {
-    Value::Case(match plan.handling.moving.aid {
-        Aid::VacuumLifter | Aid::Gantry => "aid",
-        Aid::None | Aid::Trolley => match piece.lift.tilting.effort {
-            Effort::Beyond => "none",
-            Effort::Above => "open",
-            Effort::Within => "team",
-        },
+    Value::Case(match turning(plan, piece) {
+        Turning::Aid => "aid",
+        Turning::Team => "team",
+        Turning::Open => "open",
+        Turning::NoHands => "none",
     })
 }
 

@@ -24,8 +24,6 @@ const NAMED: usize = 3;
 /// A piece no heavier is a sliver, kg; more of them than a few are told together (judgement).
 const SLIVER_KG: f64 = 0.2;
 const FEW_SLIVERS: usize = 1;
-/// A rail whose narrowest place ends so near to an opening's outline is that opening's, mm.
-const BESIDE_MM: f64 = 5.0;
 /// How much stone is shown round an opening, mm.
 const ROUND_MM: f64 = 170.0;
 
@@ -95,13 +93,10 @@ fn rails_of(plan: &Plan, number: usize) -> Vec<&Rail> {
     let Some(opening) = number.checked_sub(1).and_then(|i| plan.top.openings.get(i)) else {
         return Vec::new();
     };
-    let beside = |at: &Point| {
-        let segs = opening.outline.segs().iter();
-        let away = segs.map(|s| s.distance(*at)).fold(f64::MAX, f64::min);
-        away < BESIDE_MM
-    };
     let rails = plan.handling.top.rails.iter();
-    rails.filter(|r| r.narrowest.iter().any(beside)).collect()
+    rails
+        .filter(|rail| rail.place.cutouts.contains(&opening.what))
+        .collect()
 }
 
 /// The opening with its cuts and rails; the names of its points where nothing else shows them.

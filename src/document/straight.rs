@@ -8,11 +8,11 @@ use super::figure::{Figure, Shape, Stroke, Thing};
 use super::mark;
 use super::say::{name, plain, say, value};
 use super::scene;
-use crate::cut::bearer::{BLOCK_MM, FROM_END_MM, spread};
+use crate::cut::bearer::blocks;
 use crate::cut::straight::GUIDE_MM;
 use crate::cut::{Cut, CutKind, SetOut, StraightSetOut};
 use crate::geom::seg::ring;
-use crate::geom::{Line, Point, Seg, Vector};
+use crate::geom::{Line, Point, Seg};
 use crate::handle::bench::Lies;
 use crate::handle::bend::Orientation;
 use crate::handle::waste::{Leaves, Waste};
@@ -36,11 +36,8 @@ pub(super) fn card(plan: &Plan, cut: &Cut, holes: &[&Cut], late: bool) -> Block 
         Block::Run(plain("bench-depths"), depths(cut)),
     ];
     let boxed = |piece: &Piece| {
-        let more = breaks(plan, cut, piece).into_iter();
-        let more = more.chain(flawed(plan, piece));
-        Block::Boxed(more.fold(free(plan, piece), |said, one| {
-            say("bench-sentences", [("a", said.into()), ("b", one)])
-        }))
+        let free = free(plan, piece);
+        Block::Boxed(breaks(plan, cut, piece).into_iter().fold(free, and))
     };
     blocks.extend(scene::freed(plan, cut).map(boxed));
     blocks.push(Block::Blanks(measured(cut)));
@@ -69,10 +66,9 @@ fn breaks(plan: &Plan, cut: &Cut, piece: &Piece) -> Option<Value> {
     (heavy && through - pass.depth < SKIN_MM).then(|| value("bench-how-breaks", depth))
 }
 
-/// The flaws that run through a piece.
-fn flawed<'a>(plan: &'a Plan, piece: &'a Piece) -> impl Iterator<Item = Value> + 'a {
-    let flaws = piece.flaws.iter().filter_map(|i| plan.slab.flaws.get(*i));
-    flaws.map(|flaw| value("bench-free-flaw", [("flaw", name(&flaw.what))]))
+/// One sentence after another.
+fn and(said: Message, more: Value) -> Message {
+    say("bench-sentences", [("a", said.into()), ("b", more)])
 }
 
 /// What the stone lies on from this cut on, where that changes.
@@ -106,23 +102,27 @@ fn title(plan: &Plan, cut: &Cut) -> Message {
     )
 }
 
-/// What comes free, how heavy, on what it lies, and how it leaves the bench when one person cannot carry it.
+/// What comes free, how heavy, on what it lies, how it leaves the bench when one person cannot carry it, and the flaws
+/// that may break a heavy one.
 pub(super) fn free(plan: &Plan, piece: &Piece) -> Message {
+    if piece.mass.high.kg() <= plan.kit.waste_piece.kg() {
+        return light(&piece.name, piece.mass.high);
+    }
     let waste = plan.handling.waste.iter().find(|w| w.name == piece.name);
-    let args = [
+    let [named, mass] = [
         ("name", name(&piece.name)),
         ("mass", Value::mass(piece.mass.high).up()),
     ];
-    if let Some((waste, leaves)) = waste.and_then(|w| Some((w, w.leaves?))) {
-        let [piece, mass] = args;
-        let away = ("away", away_from_bench(waste, leaves));
-        return say("bench-free-carried", [piece, mass, away]);
-    }
-    if piece.mass.high.kg() > plan.kit.waste_piece.kg() {
-        say("bench-free-heavy", args)
-    } else {
-        light(&piece.name, piece.mass.high)
-    }
+    let said = match waste.and_then(|w| Some((w, w.leaves?))) {
+        Some((waste, leaves)) => {
+            let away = ("away", away_from_bench(waste, leaves));
+            say("bench-free-carried", [named, mass, away])
+        }
+        None => say("bench-free-heavy", [named, mass]),
+    };
+    let flaws = piece.flaws.iter().filter_map(|i| plan.slab.flaws.get(*i));
+    let flaws = flaws.map(|flaw| value("bench-free-flaw", [("flaw", name(&flaw.what))]));
+    flaws.fold(said, and)
 }
 
 /// What comes free and may be taken away by anyone.
@@ -194,7 +194,7 @@ fn figure(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Figure {
     // The way up in which the sawyer sees it.
     figure.turned = sawyer.is_some_and(|s| s.facing.y < 0.0);
     figure.extend(scene::stage(plan, cut.number));
-    figure.extend(bearers(plan, cut, set_out));
+    figure.extend(bearers(plan, cut));
     figure.extend(scene::kerf(cut));
     figure.extend(guide(set_out));
     figure.add(Thing::MachineAbove(
@@ -250,43 +250,10 @@ fn guide(set_out: &StraightSetOut) -> Vec<Thing> {
     shown.collect()
 }
 
-/// The bearers under the stone across the line, on both sides of it, and those under the edges that no cut makes.
-fn bearers(plan: &Plan, cut: &Cut, set_out: &StraightSetOut) -> Vec<Thing> {
-    let Some(bearers) = &cut.bearers else {
-        return Vec::new();
-    };
-    let [from, to] = set_out.sawn;
-    let along = (to - from).unit();
-    let across = along.right();
-    let bounds = scene::grown(scene::slab_bounds(plan), 30.0);
-    let within = |p: Point| {
-        Point::new(
-            p.x.clamp(bounds.min.x, bounds.max.x),
-            p.y.clamp(bounds.min.y, bounds.max.y),
-        )
-    };
-    let block = |at: Point, out: Vector| {
-        let half = out * (BLOCK_MM / 2.0);
-        let [near, far] = [within(at - half), within(at + half)];
-        Thing::Line(Stroke::Hidden, vec![Seg::Line(near, far)])
-    };
-    let each = bearers.at.iter().flat_map(|at| {
-        let on = from + along * *at;
-        let off = |side: f64, off: f64| block(on + across * (side * off), across);
-        [off(1.0, bearers.waste_off), off(-1.0, bearers.kept_off)]
-    });
-    let parts = plan.top.sawn_outline.segs().iter().zip(&plan.top.parts);
-    let edges = plan.top.edges.iter().filter(|e| e.flush_with.is_some());
-    let beside = edges.flat_map(|edge| {
-        let of_edge = parts.clone().filter(|(_, part)| part.name == edge.name);
-        of_edge.flat_map(|(seg, _)| {
-            let along = (seg.end() - seg.start()).unit();
-            let places = spread(seg.length()).into_iter();
-            let at = places.map(move |mm| seg.start() + along * mm + along.left() * FROM_END_MM);
-            at.map(move |at| block(at, along.left()))
-        })
-    });
-    each.chain(beside).collect()
+/// The bearers under the line, on both sides of it, and those under the edges that no cut makes.
+fn bearers(plan: &Plan, cut: &Cut) -> impl Iterator<Item = Thing> {
+    let all = blocks(cut).into_iter().chain(plan.edge_bearers.clone());
+    all.map(|[a, b]| Thing::Line(Stroke::Hidden, vec![Seg::Line(a, b)]))
 }
 
 /// The distances to the guide's marks, where their edge runs level or upright and they and the corner are

@@ -20,7 +20,7 @@ use fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_n
 use crate::cut::practice::Offcut;
 use crate::cut::{self, Consumables, Cut, CutKind, Practice};
 use crate::diag::{Finding, Findings};
-use crate::geom::Outline;
+use crate::geom::{Outline, Point};
 use crate::handle::people::Stands;
 use crate::handle::{self, Handling, Loads};
 use crate::hazard::{self, Hazards, Work};
@@ -73,6 +73,8 @@ pub struct Plan {
     pub consumables: Consumables,
     /// Machine, jig and passes as the sheet shows them.
     pub kit: Kit,
+    /// Bearers under the edges of the top that no cut makes: the two ends of each, slab frame.
+    pub edge_bearers: Vec<[Point; 2]>,
     /// The practice before the first cut.
     pub practice: Practice,
     /// What happened and what it costs, when the cutting did not go as planned: the rest of this plan
@@ -141,6 +143,7 @@ impl Plan {
         for (piece, rectangle) in stones.pieces.iter_mut().zip(rectangles) {
             piece.best_rectangle = rectangle;
         }
+        let edge_bearers = cut::bearer::under_edges(&placement, &cuts);
         let (hazards, of_hazards) = hazard::assess(job, &work);
         findings.append(of_cuts);
         findings.append(piece::findings(job, &placement, (&cuts, &missing), &stones));
@@ -171,6 +174,7 @@ impl Plan {
             remaining: stones.remaining,
             balance_sheet: stones.balance_sheet,
             kit: kit(job),
+            edge_bearers,
             practice,
             repair: None,
             supports: supports(job, &placement),

@@ -8,6 +8,7 @@
     clippy::cast_sign_loss
 )]
 
+mod bearers;
 #[path = "../job_texts/mod.rs"]
 mod job_texts;
 mod openings;
