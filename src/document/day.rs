@@ -4,9 +4,9 @@
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::dust::caught;
 use super::group::{Group, busy, groups};
-use super::moving::{Turning, turning};
 use super::say::{name, names, plain, say, value};
 use super::supports;
+use super::turning::{Turning, turning};
 use crate::cut::bearer::BLOCK_MM;
 use crate::cut::{Cut, CutKind, PracticeMark, SetOut};
 use crate::handle::aid::Aids;

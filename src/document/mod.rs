@@ -38,6 +38,7 @@ pub mod sign;
 mod stop;
 mod straight;
 mod supports;
+mod turning;
 mod weigh;
 
 pub use answer::answer;

@@ -5,6 +5,7 @@ use super::block::{Block, Fact};
 use super::day;
 use super::figure::{Figure, Lettering, Shape, Side, Stroke, Thing};
 use super::say::{name, plain, say, value};
+use super::turning::turned_by;
 use crate::geom::seg::{circle, ring};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::aid::sling::Slings;
@@ -115,37 +116,6 @@ fn down(piece: &Piece, corners: &[NamedPoint], flaws: &[FlawNote]) -> [Arg; 2] {
     ]
 }
 
-/// Who or what turns a stone about its long side.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Turning {
-    /// The job's lifter.
-    Aid,
-    /// The team.
-    Team,
-    /// The team, if what page 1 leaves open is settled so.
-    Open,
-    /// No hands, and the job names nothing that could.
-    NoHands,
-}
-
-pub(super) fn turning(plan: &Plan, piece: &Piece) -> Turning {
-    match (plan.handling.moving.aid, piece.lift.tilting.effort) {
-        (Aid::VacuumLifter | Aid::Gantry, _) => Turning::Aid,
-        (Aid::None | Aid::Trolley, Effort::Within) => Turning::Team,
-        (Aid::None | Aid::Trolley, Effort::Above) => Turning::Open,
-        (Aid::None | Aid::Trolley, Effort::Beyond) => Turning::NoHands,
-    }
-}
-
-fn turned_by(plan: &Plan, piece: &Piece) -> Value {
-    Value::Case(match turning(plan, piece) {
-        Turning::Aid => "aid",
-        Turning::Team => "team",
-        Turning::Open => "open",
-        Turning::NoHands => "none",
-    })
-}
-
 fn title(plan: &Plan) -> Message {
     plain(match plan.handling.moving.aid {
         Aid::None => "bench-move-title",
@@ -164,10 +134,7 @@ fn carried(plan: &Plan, piece: &Piece, index: usize) -> Figure {
         Aid::Trolley => aids.trolley.deck_mm,
         Aid::None | Aid::VacuumLifter | Aid::Gantry => CARRIED_MM,
     };
-    let frame = Bounds {
-        min: Point::new(-750.0, 0.0),
-        max: Point::new(length + 750.0, (lift + height).max(1800.0) + 100.0),
-    };
+    let frame = both_in_view(plan, length, lift);
     let alt = say(
         "bench-move-alt",
         [("mass", Value::mass(piece.mass.high).up())],
@@ -201,6 +168,19 @@ fn carried(plan: &Plan, piece: &Piece, index: usize) -> Figure {
         Value::mass(piece.mass.high).up(),
     ));
     figure
+}
+
+/// A view with a stone of a length in its middle that would show the slab and the top as well: side by side they are
+/// at one scale.
+fn both_in_view(plan: &Plan, length: f64, lift: f64) -> Bounds {
+    let both = [&plan.handling.slab, &plan.handling.top];
+    let longest = both.map(|p| p.length_mm).into_iter().fold(0.0, f64::max);
+    let highest = both.map(|p| p.width_mm).into_iter().fold(0.0, f64::max);
+    let beside = (longest - length) / 2.0 + 750.0;
+    Bounds {
+        min: Point::new(-beside, 0.0),
+        max: Point::new(length + beside, (lift + highest).max(1800.0) + 100.0),
+    }
 }
 
 fn floor(frame: Bounds) -> Thing {
