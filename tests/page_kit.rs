@@ -9,7 +9,7 @@ use kerfwright::layout::hatch::hatch;
 use kerfwright::layout::item::{Face, Ink, Item, Page, Paper, Path, Sheet, Stroke, Text};
 use kerfwright::layout::labels::{Labels, Prefer};
 use kerfwright::layout::pen::NARROW_MM;
-use kerfwright::layout::typeface::{POINT_MM, font_file, missing, width_mm};
+use kerfwright::layout::typeface::{POINT_MM, font_file, missing, pressed_font_file, width_mm};
 use kerfwright::layout::wrap::{Style, wrap};
 
 const FACES: [Face; 2] = [Face::Regular, Face::Bold];
@@ -106,6 +106,16 @@ fn widths_are_the_rounded_down_advances() {
             .sum();
         let expected = f64::from(thousandths) / 1000.0 * 10.0 * POINT_MM;
         assert!((width_mm(line, face, 10.0) - expected).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn the_pressed_font_files_are_the_font_files() {
+    for face in FACES {
+        let mut bytes = Vec::new();
+        let mut read = flate2::read::ZlibDecoder::new(pressed_font_file(face));
+        std::io::Read::read_to_end(&mut read, &mut bytes).unwrap();
+        assert!(bytes == font_file(face), "{face:?}");
     }
 }
 

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use clap::{CommandFactory, Parser, Subcommand};
+use rayon::ThreadPoolBuilder;
 
 use super::ending::Ending;
 use super::{
@@ -94,9 +95,21 @@ enum Action {
 #[must_use]
 pub fn run() -> ExitCode {
     match Command::try_parse_from(with_command(std::env::args_os().collect())) {
-        Ok(command) => act(command.action).into(),
+        Ok(command) => {
+            if !matches!(command.action, Action::Desk(_)) {
+                join_the_workers();
+            }
+            act(command.action).into()
+        }
         Err(said) => answer(&said),
     }
+}
+
+/// Makes this thread one of those that share the work, so that no work waits for another to wake up. Not for a server,
+/// whose first thread only waits for the browser.
+fn join_the_workers() {
+    // Where the workers are there already the work is done all the same.
+    let _ = ThreadPoolBuilder::new().use_current_thread().build_global();
 }
 
 /// `kerfwright job.toml` means `kerfwright sheet job.toml`.

@@ -41,8 +41,8 @@ pub fn run(options: &Options) -> Ending {
 /// The answer on one screen, then what else there is; all of it when asked for.
 fn words(plan: &Plan, full: bool) -> String {
     let writer = Writer::new(System::from(plan.job.units), Language::English);
-    let mut text = render::text::blocks(&document::answer(plan), &writer);
-    let document = document::document(plan, Annex::With);
+    let answer = || render::text::blocks(&document::answer(plan), &writer);
+    let (mut text, document) = rayon::join(answer, || document::document(plan, Annex::With));
     if full {
         text.push('\n');
         text.push_str(&render::text::document(&document));

@@ -1,11 +1,11 @@
 //! The field of a practice cut: a rectangle laid into an offcut, and the slab it lies on.
 
-use crate::geom::{Line, Outline, OutlineFault, Point, SAME_MM, Seg, Side, Vector};
+use crate::geom::{Bounds, Line, Outline, OutlineFault, Point, SAME_MM, Seg, Side, Vector};
 
 use super::practice::BETWEEN_MM;
 use super::straight::GUIDE_MM;
 use super::{Cut, SetOut};
-use crate::job::Job;
+use crate::job::{Flaw, Job};
 use crate::place::flaw;
 
 /// A rectangle: from its first corner along one side, the other side to its right.
@@ -146,6 +146,8 @@ pub(super) struct Ground<'a> {
     pub(super) job: &'a Job,
     pub(super) slab: Boundary<'a>,
     pub(super) sawn: Vec<Boundary<'a>>,
+    /// The box round each flaw of the slab.
+    pub(super) flaws: Vec<Bounds>,
     /// Where the guides of straight cuts lie and the machine runs, with the number of the cut; none when they are not
     /// kept off.
     pub(super) guides: Vec<(usize, Field)>,
@@ -192,13 +194,13 @@ impl Ground<'_> {
     /// Whether a field lies at least the least strip from the slab's edges and from every flaw.
     pub(super) fn is_sound(&self, field: &Field) -> bool {
         let least = self.job.place.least_strip_mm;
-        let flaws = &self.job.slab.flaws;
-        let clear = |outline: Outline| {
-            let off = |f| flaw::distance(&outline, f);
-            flaws.iter().all(|f| off(f) >= f.clear_mm + least)
-        };
-        field.distance(&self.slab) >= least
-            && (flaws.is_empty() || field.outline().is_ok_and(clear))
+        let around = Bounds::around(field.corners());
+        let flaws = self.job.slab.flaws.iter().zip(&self.flaws);
+        let near = flaws.filter(|(f, own)| own.gap(&around) < f.clear_mm + least);
+        let near: Vec<&Flaw> = near.map(|(flaw, _)| flaw).collect();
+        let off = |outline: &Outline, f: &Flaw| flaw::distance(outline, f) - f.clear_mm;
+        let clear = |outline: Outline| near.iter().all(|f| off(&outline, f) >= least);
+        field.distance(&self.slab) >= least && (near.is_empty() || field.outline().is_ok_and(clear))
     }
 
     /// Whether a guide beside a cut lies on the slab on one side of it, and clamps reach both its ends.

@@ -118,6 +118,7 @@ pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -
         job,
         slab: Boundary::of(job.slab.shape.outline()),
         sawn: sawn.iter().map(Boundary::of).collect(),
+        flaws: job.slab.flaws.iter().map(|f| f.place.bounds()).collect(),
         guides,
     };
     let off_guides = ground(cuts.iter().filter_map(guide_of).collect());

@@ -73,18 +73,22 @@ pub fn fingerprint(plan: &Plan) -> String {
 /// The document of a plan.
 #[must_use]
 pub fn document(plan: &Plan, annex: Annex) -> Document {
-    let mut sections = Vec::new();
-    if annex != Annex::Only {
-        sections.extend(bench(plan));
-    }
-    if annex != Annex::Without {
-        sections.extend(annex::sections(plan));
-    }
+    let sections = || {
+        let mut sections = Vec::new();
+        if annex != Annex::Only {
+            sections.extend(bench(plan));
+        }
+        if annex != Annex::Without {
+            sections.extend(annex::sections(plan));
+        }
+        sections
+    };
+    let (sections, fingerprint) = rayon::join(sections, || fingerprint(plan));
     Document {
         title: plan.job.title.clone(),
         date: plan.job.date.clone(),
         system: System::from(plan.job.units),
-        fingerprint: fingerprint(plan),
+        fingerprint,
         sections,
         stop: stop::sections(plan),
     }

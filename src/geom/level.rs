@@ -3,8 +3,9 @@
 //! Between two neighbouring levels of corners for its lower side and two for its upper side the same
 //! edges bound it to the left and to the right. Each edge bounds it at one of the two heights only, by a
 //! straight line: the width is a concave function of the two heights, its product with the height
-//! difference has one peak. For a given lower side the upper one is found by cutting planes, exactly and in
-//! a few steps; the lower side by golden section. Cost: pairs of bands × edges that can bind.
+//! difference has a concave logarithm and one peak. For a given lower side the upper one is found by cutting planes,
+//! exactly and in a few steps; the lower side by golden section, given up as soon as the concave logarithm proves that
+//! no better rectangle is left. Cost: pairs of bands × edges that can bind.
 
 use super::point::Point;
 
@@ -14,6 +15,8 @@ const SAME_LEVEL_MM: f64 = 1e-6;
 const STEPS: u32 = 26;
 /// The share of a range at which a peak is looked for: the golden section.
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
+/// A width is found to a millionth of a millimetre: so much may the logarithm of an area be short of what it is.
+const ROUNDING: f64 = 1e-5;
 
 /// A ring seen by the heights of its corners.
 pub(super) struct Levels {
@@ -120,10 +123,10 @@ impl Levels {
         }
     }
 
-    /// The largest upright rectangle, by its lower left and upper right corners; nothing when none is
-    /// larger than `beat` mm².
-    pub(super) fn best(&self, beat: f64) -> Option<(Point, Point)> {
-        let (mut area, mut best) = (beat.max(0.0), None);
+    /// The largest upright rectangle, by its lower left and upper right corners, if it is larger than `goal` mm². If none
+    /// is, then one that is larger than `least`, which is no more than the goal; nothing when there is none.
+    pub(super) fn best(&self, least: f64, goal: f64) -> Option<(Point, Point)> {
+        let (mut area, mut best) = (least.max(0.0), None);
         for pair in self.pairs(area) {
             if pair.most <= area {
                 break;
@@ -135,10 +138,14 @@ impl Levels {
                 if gap.most <= area {
                     break;
                 }
-                let (low, high) = gap.peak();
+                let Some((low, high)) = gap.peak(area, goal) else {
+                    continue;
+                };
                 let (left, right) = gap.sides(low, high);
-                if (high - low) * (right - left) > area {
-                    area = (high - low) * (right - left);
+                let here = (high - low) * (right - left);
+                if here > area {
+                    // From the first one on only what reaches the goal is of interest.
+                    area = here.max(goal);
                     best = Some((Point::new(left, low), Point::new(right, high)));
                 }
             }
@@ -305,16 +312,17 @@ impl Gap {
         (reach(&self.left), -reach(&self.right))
     }
 
-    /// The heights between which the rectangle is the largest.
-    fn peak(&self) -> (f64, f64) {
+    /// The heights between which the rectangle is the largest; nothing when it is proved not to be larger than `least`
+    /// mm², and any that makes it larger than that when it is proved not to reach the goal.
+    fn peak(&self, least: f64, goal: f64) -> Option<(f64, f64)> {
         let area = |low: f64| {
             let high = self.best_upper(low);
             let (left, right) = self.sides(low, high);
             // Below nothing it still tells which way is better.
             (high - low).max(0.0) * (right - left)
         };
-        let low = highest(self.lower.0, self.lower.1, area);
-        (low, self.best_upper(low))
+        let low = highest(self.lower, least, goal, area)?;
+        Some((low, self.best_upper(low)))
     }
 
     /// The upper side with which the rectangle on a lower one is the largest: the width is at most what
@@ -377,27 +385,56 @@ fn peak_under([rising, falling]: [&Ramp; 2], low: f64, [from, to]: [f64; 2]) -> 
     }
 }
 
-/// Where a function with one peak has it: an end of the range, or between.
-fn highest(from: f64, to: f64, of: impl Fn(f64) -> f64) -> f64 {
-    let (mut low, mut high) = (from, to);
+/// Where a function with a concave logarithm has its peak: an end of the range, or between; nothing as soon as it is
+/// proved to be nowhere greater than `least`. Once it is proved to be nowhere greater than the goal, any place where it is
+/// greater than `least` will do.
+fn highest((from, to): (f64, f64), least: f64, goal: f64, of: impl Fn(f64) -> f64) -> Option<f64> {
     let inner = |low: f64, high: f64| (high - (high - low) * GOLDEN, low + (high - low) * GOLDEN);
-    let (mut p, mut q) = inner(low, high);
-    let (mut at_p, mut at_q) = (of(p), of(q));
+    let (p, q) = inner(from, to);
+    let ends = [(from, of(from)), (to, of(to))];
+    let [mut low, mut high] = ends;
+    let (mut p, mut q) = ((p, of(p)), (q, of(q)));
     for _ in 0..STEPS {
-        if at_p < at_q {
-            low = p;
-            (p, at_p) = (q, at_q);
-            q = inner(low, high).1;
-            at_q = of(q);
+        let most = at_most([low, p, q, high]);
+        if most <= least {
+            return None;
+        }
+        let better = if p.1 < q.1 { q } else { p };
+        if most <= goal && better.1 > least {
+            return Some(better.0);
+        }
+        if p.1 < q.1 {
+            (low, p) = (p, q);
+            let next = inner(low.0, high.0).1;
+            q = (next, of(next));
         } else {
-            high = q;
-            (q, at_q) = (p, at_p);
-            p = inner(low, high).0;
-            at_p = of(p);
+            (high, q) = (q, p);
+            let next = inner(low.0, high.0).0;
+            p = (next, of(next));
         }
     }
-    let middle = f64::midpoint(low, high);
-    let all = [from, middle, to].map(|at| (at, of(at)));
+    let middle = f64::midpoint(low.0, high.0);
+    let [first, last] = ends;
+    let all = [first, (middle, of(middle)), last];
     let best = all.into_iter().max_by(|a, b| a.1.total_cmp(&b.1));
-    best.map_or(middle, |(at, _)| at)
+    best.map(|(at, _)| at)
+}
+
+/// What a function with a concave logarithm does not exceed between the first and the last of four places in a row: the
+/// line through two of them lies above it everywhere else.
+fn at_most(places: [(f64, f64); 4]) -> f64 {
+    let apart = places.windows(2).all(|w| w[0].0 < w[1].0);
+    if !apart || places.iter().any(|(_, value)| *value <= 0.0) {
+        return f64::INFINITY;
+    }
+    let [a, b, c, d] = places.map(|(at, value)| (at, value.ln()));
+    let line = |p: (f64, f64), q: (f64, f64)| {
+        let slope = (q.1 - p.1) / (q.0 - p.0);
+        move |at: f64| p.1 + slope * (at - p.0)
+    };
+    let (first, middle, last) = (line(a, b), line(b, c), line(c, d));
+    // Between the inner two both outer lines hold: at either end the lower of them, and where they cross.
+    let between = first(c.0).min(last(b.0)).max(b.1).max(c.1);
+    let most = between.max(middle(a.0)).max(middle(d.0));
+    (most + ROUNDING).exp()
 }

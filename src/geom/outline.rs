@@ -146,10 +146,14 @@ impl Outline {
     /// Shortest distance from a point to the boundary, mm.
     #[must_use]
     pub fn distance(&self, point: Point) -> f64 {
-        self.segs
-            .iter()
-            .map(|s| s.distance(point))
-            .fold(f64::INFINITY, f64::min)
+        let nearer = |nearest: f64, seg: &Seg| {
+            if seg.least_distance(point) < nearest {
+                nearest.min(seg.distance(point))
+            } else {
+                nearest
+            }
+        };
+        self.segs.iter().fold(f64::INFINITY, nearer)
     }
 
     /// Where a point lies.
@@ -352,9 +356,16 @@ fn crossing(segs: &[Seg], first: usize, second: usize) -> Option<Point> {
     if second + 1 == first + segs.len() {
         joints.push(segs[first].start());
     }
-    let meets = segs[first].meets(&segs[second]).into_iter();
-    let mut stray = meets.filter(|p| joints.iter().all(|j| j.distance(*p) > 2.0 * SAME_MM));
-    stray.next()
+    let stray = |p: &Point| joints.iter().all(|j| j.distance(*p) > 2.0 * SAME_MM);
+    if let ([_], [Seg::Line(a, b), Seg::Line(c, d)]) = (&joints[..], [segs[first], segs[second]]) {
+        // Two straight pieces with a joint meet elsewhere only where one is folded back on the other, with its end.
+        let mut ends = [a, b, c, d].into_iter();
+        let on_both =
+            |p: &Point| segs[first].distance(*p) <= SAME_MM && segs[second].distance(*p) <= SAME_MM;
+        return ends.find(|p| stray(p) && on_both(p));
+    }
+    let meets = segs[first].meets(&segs[second]);
+    meets.into_iter().find(stray)
 }
 
 /// Written as a list of its pieces.

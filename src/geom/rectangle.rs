@@ -152,7 +152,7 @@ impl Best {
     fn look(&mut self, ring: &[Point], turn: f64, near: f64) -> bool {
         let pose = Pose::new(-turn, Vector::default());
         let turned: Vec<Point> = ring.iter().map(|p| pose.apply(*p)).collect();
-        let Some((low, high)) = Levels::of(&turned).best(self.area - near) else {
+        let Some((low, high)) = Levels::of(&turned).best(self.area - near, self.area) else {
             return false;
         };
         let area = (high.x - low.x) * (high.y - low.y);

@@ -121,6 +121,14 @@ impl Seg {
         }
     }
 
+    /// No more than the distance to a point, mm, and for an arc sooner known: that from its circle.
+    pub(super) fn least_distance(&self, point: Point) -> f64 {
+        match self {
+            Self::Line(..) => 0.0,
+            Self::Arc(arc) => ((point - arc.centre).length() - arc.radius).abs(),
+        }
+    }
+
     /// The share of the way at which the piece comes nearest to a point.
     #[must_use]
     pub fn nearest(&self, point: Point) -> f64 {
@@ -226,7 +234,10 @@ impl Seg {
     #[must_use]
     pub fn meets(&self, other: &Self) -> Vec<Point> {
         let far = 2.0 * SAME_MM;
-        if self.rough_bounds().keeps_off(&other.rough_bounds(), far) {
+        if self.rough_bounds().keeps_off(&other.rough_bounds(), far)
+            || self.lies_beside(other, far)
+            || other.lies_beside(self, far)
+        {
             return Vec::new();
         }
         let mut found = self.carrier_meets(other);
@@ -240,6 +251,17 @@ impl Seg {
             }
         }
         common
+    }
+
+    /// Whether all of a straight piece lies to one side of this straight one's line, farther off than a distance, mm.
+    fn lies_beside(&self, other: &Self, by_mm: f64) -> bool {
+        let (Self::Line(a, b), Self::Line(c, d)) = (self, other) else {
+            return false;
+        };
+        let along = *b - *a;
+        let least = by_mm * along.length();
+        let [c, d] = [*c, *d].map(|p| along.cross(p - *a));
+        (c > least && d > least) || (c < -least && d < -least)
     }
 
     /// Shortest distance to another piece, mm; 0 where they meet. Exact.

@@ -1,5 +1,7 @@
 //! Works out the handling of every stone of a job.
 
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+
 use super::bending::axes::Axes;
 use super::bending::bend::{Beam, Orientation, Reaction};
 use super::bending::poses::Strength;
@@ -33,15 +35,30 @@ pub fn assess(job: &Job, loads: &Loads, pose: Pose) -> (Handling, Findings) {
         pose,
     };
     let given: Vec<Point> = job.lift.stand.iter().map(|p| pose.apply(*p)).collect();
-    let (moving, of_moving) = Moving::assess(job, &loads.slab, &loads.top);
+    // No stone's handling asks for another's: they are worked out side by side.
+    let laid = || {
+        (
+            Moving::assess(job, &loads.slab, &loads.top),
+            bench::settings(job, loads),
+            support::setting(&loads.top, job, &loads.marks, pose),
+        )
+    };
+    let changes: Vec<&Load> = loads.changes().collect();
+    let piece = |load: &&Load| stage.piece(load, &[]);
+    let bare = || {
+        let slab = || stage.piece(&loads.slab, &[]);
+        rayon::join(slab, || changes.par_iter().map(piece).collect())
+    };
+    let pieces = || rayon::join(bare, || stage.piece(&loads.top, &given));
+    let (((moving, of_moving), bench, setting), ((slab, states), top)) = rayon::join(laid, pieces);
     let mut handling = Handling {
-        slab: stage.piece(&loads.slab, &[]),
-        states: loads.changes().map(|s| stage.piece(s, &[])).collect(),
-        top: stage.piece(&loads.top, &given),
+        slab,
+        states,
+        top,
         waste: Vec::new(),
         people: job.lift.people.max(given.len()),
-        bench: bench::settings(job, loads),
-        setting: support::setting(&loads.top, job, &loads.marks, pose),
+        bench,
+        setting,
         moving,
         sources: Vec::new(),
         guideline: stage.rule,

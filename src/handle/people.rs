@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::cut::{Cut, SetOut, StraightSetOut, Stroke};
-use crate::geom::{Bounds, Point, Seg, Vector};
+use crate::geom::{Bounds, Line, Point, Seg, Vector};
 use crate::piece::Piece;
 
 /// How far outside the stone the sawyer stands, mm (judgement).
@@ -136,7 +136,8 @@ impl Yard<'_> {
         let (mut stands, mut turning) = (Vec::new(), Vec::new());
         let mut open: Option<(Vec<f64>, Vec<usize>)> = None;
         for cut in cuts.iter().filter(|c| !c.strokes.is_empty()) {
-            let here: Vec<f64> = places.iter().map(|p| self.room(cut, *p)).collect();
+            let danger = self.danger(cut);
+            let here: Vec<f64> = places.iter().map(|p| danger.room(*p)).collect();
             if !serves(&here) {
                 turning.push(cut.number);
                 continue;
@@ -157,28 +158,24 @@ impl Yard<'_> {
         (stands, turning)
     }
 
-    /// How much room a person has at a place beside the disc's lines and the waste that a cut frees, mm; without
-    /// any, nothing or less.
-    fn room(&self, cut: &Cut, at: Point) -> f64 {
+    /// What a cut keeps people clear of.
+    fn danger(&self, cut: &Cut) -> Danger {
         let first = cut.strokes.first().map_or(0.0, |s| s.depth);
         let lines = cut.strokes.iter().filter(|s| s.depth <= first);
-        let line = |stroke: &Stroke| {
-            let along = Vector::at_angle(stroke.heading);
-            (at - stroke.from).cross(along).abs() - HALF_STRIP_MM - HALF_PERSON_MM
+        let line = |stroke: &Stroke| Line {
+            point: stroke.from,
+            along: Vector::at_angle(stroke.heading),
         };
         let freed = self.pieces.iter().filter(|p| cut.frees.contains(&p.name));
         let falls = freed.flat_map(|piece| &piece.outline);
-        let clear = |ring: &Vec<Seg>| {
-            let b = Bounds::around(ring.iter().flat_map(|s| [s.start(), s.at(0.5), s.end()]));
-            // What tips over its bearers reaches as far as it is wide.
-            off(b, at) - b.width().min(b.height()) - HALF_PERSON_MM
+        let fall = |ring: &Vec<Seg>| {
+            Bounds::around(ring.iter().flat_map(|s| [s.start(), s.at(0.5), s.end()]))
         };
-        let sawyer = self.way(cut).map(|way| way.distance(at) - FROM_SAWYER_MM);
-        lines
-            .map(line)
-            .chain(falls.map(clear))
-            .chain(sawyer)
-            .fold(f64::INFINITY, f64::min)
+        Danger {
+            lines: lines.map(line).collect(),
+            falls: falls.map(fall).collect(),
+            sawyer: self.way(cut),
+        }
     }
 
     /// The way of the sawyer beside a cut along a guide.
@@ -188,6 +185,29 @@ impl Yard<'_> {
         };
         let sawyer = self.sawyer.iter().find(|s| s.cut == cut.number);
         sawyer.map(|sawyer| sawyer.way(set_out.sawn))
+    }
+}
+
+/// What a cut keeps people clear of.
+struct Danger {
+    /// Lines that the disc runs in.
+    lines: Vec<Line>,
+    /// The boxes round waste that comes free.
+    falls: Vec<Bounds>,
+    /// The sawyer's way beside a guide.
+    sawyer: Option<Seg>,
+}
+
+impl Danger {
+    /// How much room a person has at a place, mm; without any, nothing or less.
+    fn room(&self, at: Point) -> f64 {
+        let beside = |line: &Line| line.left_of(at).abs() - HALF_STRIP_MM - HALF_PERSON_MM;
+        // What tips over its bearers reaches as far as it is wide.
+        let clear = |b: &Bounds| off(*b, at) - b.width().min(b.height()) - HALF_PERSON_MM;
+        let sawyer = self.sawyer.map(|way| way.distance(at) - FROM_SAWYER_MM);
+        let lines = self.lines.iter().map(beside);
+        let each = lines.chain(self.falls.iter().map(clear)).chain(sawyer);
+        each.fold(f64::INFINITY, f64::min)
     }
 }
 

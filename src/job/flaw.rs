@@ -1,6 +1,6 @@
 //! What to keep clear of.
 
-use crate::geom::{Outline, Point, Seg, seg};
+use crate::geom::{Bounds, Outline, Point, Seg, Vector, seg};
 
 /// A flaw of the slab and how far to keep clear of it.
 #[derive(Clone, Debug)]
@@ -47,4 +47,19 @@ pub enum FlawPlace {
     Line(Vec<Point>),
     /// An area.
     Area(Outline),
+}
+
+impl FlawPlace {
+    /// The upright box around it.
+    #[must_use]
+    pub fn bounds(&self) -> Bounds {
+        match self {
+            Self::Spot { at, across_mm } => {
+                let half = Vector::new(across_mm / 2.0, across_mm / 2.0);
+                Bounds::around([*at - half, *at + half])
+            }
+            Self::Line(points) => Bounds::around(points.iter().copied()),
+            Self::Area(outline) => outline.bounds(),
+        }
+    }
 }

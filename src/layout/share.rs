@@ -3,7 +3,7 @@
 
 use std::borrow::Cow;
 
-use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+use rayon::iter::{IndexedParallelIterator, IntoParallelRefIterator, ParallelIterator};
 
 use super::book::{Book, Filled, WELL};
 use super::heights::Trial;
@@ -56,6 +56,7 @@ impl<'a> Book<'a> {
     /// The bench pages: each as many sections as may share it, and of one page too many for a folder
     /// as many as fit at all.
     pub(super) fn bench(&self, sections: &[&'a Section]) -> Vec<Filled<'a>> {
+        self.measure(sections);
         let pages = self.shared(sections, LOOSE);
         if pages.len() <= MOST_PAGES {
             return pages;
@@ -66,6 +67,16 @@ impl<'a> Book<'a> {
         } else {
             pages
         }
+    }
+
+    /// Finds the heights of the blocks of each section that may fill a page, side by side: most of them do.
+    fn measure(&self, sections: &[&'a Section]) {
+        let alone = sections.par_iter().with_max_len(1);
+        alone
+            .filter(|section| section.sharing != Sharing::InPairs)
+            .for_each(|section| {
+                let _ = self.fitting(&[section], ALL);
+            });
     }
 
     fn shared(&self, sections: &[&'a Section], close: Closeness) -> Vec<Filled<'a>> {
@@ -79,7 +90,8 @@ impl<'a> Book<'a> {
             rest = later;
         }
         self.balance(&mut pages, close.shared);
-        let each = pages.par_iter().flat_map_iter(|page| self.bench_page(page));
+        let each = pages.par_iter().with_max_len(1);
+        let each = each.flat_map_iter(|page| self.bench_page(page));
         each.collect()
     }
 

@@ -12,6 +12,10 @@ use super::item::{Face, Item, Sheet};
 pub const POINT_MM: f64 = 25.4 / 72.0;
 
 const REGULAR: &[u8] = include_bytes!("../../fonts/Roboto-Regular.ttf");
+const PRESSED: [&[u8]; 2] = [
+    include_bytes!("../../fonts/Roboto-Regular.ttf.zlib"),
+    include_bytes!("../../fonts/Roboto-Bold.ttf.zlib"),
+];
 /// Codes of the Latin letters lie below this: blocks Basic Latin to Latin Extended-B.
 const LATIN: usize = 0x250;
 const BOLD: &[u8] = include_bytes!("../../fonts/Roboto-Bold.ttf");
@@ -22,13 +26,22 @@ static METRICS: LazyLock<[Metrics; 2]> =
 /// What is measured of one weight, in thousandths of the size.
 #[derive(Default)]
 struct Metrics {
-    /// How wide the characters are, by code up to the end of the Latin letters; nothing where one is lacking.
-    latin: Vec<Option<f64>>,
+    /// The characters by code up to the end of the Latin letters; nothing where one is lacking.
+    latin: Vec<Option<Glyph>>,
     /// The same for the signs beyond.
-    signs: BTreeMap<char, f64>,
+    signs: BTreeMap<char, Glyph>,
     cap_height: f64,
     ascent: f64,
     descent: f64,
+}
+
+/// What stands for a character.
+#[derive(Clone, Copy)]
+struct Glyph {
+    /// Its number in the font file.
+    number: u16,
+    /// How wide it is.
+    advance: f64,
 }
 
 impl Metrics {
@@ -50,29 +63,35 @@ impl Metrics {
             table.codepoints(|code| {
                 let glyph = table.glyph_index(code).filter(|g| g.0 != 0);
                 let advance = glyph.and_then(|g| font.glyph_hor_advance(g));
-                if let (Some(c), Some(units)) = (char::from_u32(code), advance) {
+                if let (Some(c), Some(glyph), Some(units)) = (char::from_u32(code), glyph, advance)
+                {
                     let advance = (f64::from(units) * 1000.0 / em).floor();
-                    metrics.learn(c, advance);
+                    let number = glyph.0;
+                    metrics.learn(c, Glyph { number, advance });
                 }
             });
         }
         Some(metrics)
     }
 
-    fn learn(&mut self, c: char, advance: f64) {
+    fn learn(&mut self, c: char, glyph: Glyph) {
         match self.latin.get_mut(c as usize) {
-            Some(place) => *place = Some(advance),
+            Some(place) => *place = Some(glyph),
             None => {
-                self.signs.insert(c, advance);
+                self.signs.insert(c, glyph);
             }
         }
     }
 
-    fn advance(&self, c: char) -> Option<f64> {
+    fn glyph(&self, c: char) -> Option<Glyph> {
         match self.latin.get(c as usize) {
-            Some(advance) => *advance,
+            Some(glyph) => *glyph,
             None => self.signs.get(&c).copied(),
         }
+    }
+
+    fn advance(&self, c: char) -> Option<f64> {
+        self.glyph(c).map(|g| g.advance)
     }
 }
 
@@ -90,6 +109,22 @@ pub fn font_file(face: Face) -> &'static [u8] {
         Face::Regular => REGULAR,
         Face::Bold => BOLD,
     }
+}
+
+/// The same file pressed, in the zlib format.
+#[must_use]
+pub fn pressed_font_file(face: Face) -> &'static [u8] {
+    let [regular, bold] = PRESSED;
+    match face {
+        Face::Regular => regular,
+        Face::Bold => bold,
+    }
+}
+
+/// The number of a character's glyph in the font file; nothing where the font lacks it.
+#[must_use]
+pub fn glyph(character: char, face: Face) -> Option<u16> {
+    metrics(face).glyph(character).map(|g| g.number)
 }
 
 /// Width of a line of text at a size in points, mm. Characters the font lacks count as nothing.

@@ -28,9 +28,9 @@ pub fn beyond(slab: &Outline, edge: &Line, from: Point, to: Point) -> f64 {
         .into_iter()
         .filter(over)
         .map(|p| -edge.left_of(p));
-    let rays = [from, from.midpoint(to), to]
-        .into_iter()
-        .flat_map(|start| along_ray(slab, start, edge));
+    let starts = [from, from.midpoint(to), to].into_iter();
+    let starts = starts.take(if from == to { 1 } else { 3 });
+    let rays = starts.flat_map(|start| along_ray(slab, start, edge));
     corners
         .chain(rays)
         .filter(|d| *d >= -NO_STRIP_MM)
@@ -45,17 +45,17 @@ fn along_ray(slab: &Outline, start: Point, edge: &Line) -> Vec<f64> {
         point: start,
         along: out,
     };
-    // From a start that lies on the slab's own edge the ray may lead into the stone: the room is
-    // measured to where it leaves again.
-    let leads_in = slab.side(ray.at(FIRST_STEP_MM)) == Side::Inside;
     let narrows = |s: &&Seg| match s {
         Seg::Line(a, b) => (*b - *a).unit().dot(out).abs() < ENDS_A_STRIP,
         Seg::Arc(_) => true,
     };
-    slab.segs()
-        .iter()
-        .filter(narrows)
-        .flat_map(|s| s.line_crossings(&ray))
-        .filter(|d| !(leads_in && d.abs() <= SAME_MM))
-        .collect()
+    let narrowing = slab.segs().iter().filter(narrows);
+    let mut crossings: Vec<f64> = narrowing.flat_map(|s| s.line_crossings(&ray)).collect();
+    // From a start that lies on the slab's own edge the ray may lead into the stone: the room is
+    // measured to where it leaves again.
+    let at_start = |d: &f64| d.abs() <= SAME_MM;
+    if crossings.iter().any(at_start) && slab.side(ray.at(FIRST_STEP_MM)) == Side::Inside {
+        crossings.retain(|d| !at_start(d));
+    }
+    crossings
 }

@@ -7,6 +7,8 @@
 
 use std::f64::consts::{FRAC_PI_2, TAU};
 
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+
 use crate::geom::{Point, Pose};
 use crate::job::{Job, Shape};
 
@@ -99,23 +101,24 @@ impl<'a> Promising<'a> {
     pub(super) fn at(job: &'a Job, turns: impl IntoIterator<Item = f64>) -> Self {
         let mut ground = Ground::of(job, Stand::Hopeful);
         let faces = Faces::of(&ground);
-        let mut promises = Vec::new();
+        let mut turned = Vec::new();
         for turn in turns {
-            if vein::against(job, turn).is_some() {
-                continue;
-            }
-            let turned = Turned::of(&mut ground, turn);
-            let shifts = turned.shifts(&ground);
-            let bound = Bound::of(&ground, &faces, turn);
-            let quick = in_order(&bound, &ground, &turned, some_of(shifts, &faces));
-            if let Some((least_mm2, _)) = quick.first() {
-                promises.push(Promise {
-                    turn,
-                    least_mm2: *least_mm2,
-                    quick,
-                });
+            if vein::against(job, turn).is_none() {
+                turned.push(Turned::of(&mut ground, turn));
             }
         }
+        let promise = |turned: &Turned| {
+            let shifts = some_of(turned.shifts(&ground), &faces);
+            let bound = Bound::of(&ground, &faces, turned.turn);
+            let quick = in_order(&bound, &ground, turned, shifts);
+            let least_mm2 = quick.first()?.0;
+            Some(Promise {
+                turn: turned.turn,
+                least_mm2,
+                quick,
+            })
+        };
+        let promises = turned.par_iter().filter_map(promise).collect();
         Self {
             ground,
             faces,
@@ -191,6 +194,9 @@ pub(super) struct Closer<'a> {
 /// So many shifts are tried at a turn before it is known whether it is worth a closer look, where the bounds
 /// are not sharp.
 const FIRST_LOOK: usize = 24;
+
+/// So many places are judged side by side behind the first at a turn.
+const TOGETHER: usize = 8;
 
 /// How often a place at a free turn is turned on, by half as much each time: to a hundredth of a degree.
 const EASING_STEPS: u32 = 9;
@@ -278,18 +284,38 @@ impl<'a> Closer<'a> {
         let turned = Turned::of(&mut self.ground, turn);
         let shifts = turned.shifts(&self.ground);
         let bound = Bound::of(&self.ground, &self.faces, turn);
-        for (quick, shift) in in_order(&bound, &self.ground, &turned, shifts) {
-            if quick > self.limit_mm2 || !self.is_patient() {
-                break;
+        let (job, ground) = (self.job, &self.ground);
+        // Several are judged side by side, by what is of interest before them; what turns out not to be of interest
+        // after the first of them is passed over.
+        let judged = |(shift, limit): (Point, f64)| {
+            let ordered = bound.ordered_work_mm2(ground, &turned, shift);
+            let pose = Pose::new(turn, shift.to_vector());
+            let place = (ordered <= limit).then(|| valid(job, pose));
+            (ordered, place.flatten())
+        };
+        let ordered = in_order(&bound, ground, &turned, shifts);
+        let mut left = &ordered[..];
+        let mut together = 1;
+        while !left.is_empty() {
+            let limit = self.limit_mm2;
+            let (now, later) = left.split_at(together.min(left.len()));
+            let now = &now[..now.partition_point(|(quick, _)| *quick <= limit)];
+            let found: Vec<_> = now.par_iter().map(|(_, s)| judged((*s, limit))).collect();
+            for ((quick, _), (ordered, place)) in now.iter().zip(found) {
+                if *quick > self.limit_mm2 || !self.is_patient() {
+                    return;
+                }
+                if let Some(placement) = place.filter(|_| ordered <= self.limit_mm2) {
+                    let better = placement.work_mm2 < self.limit_mm2;
+                    self.in_vain = if better { 0 } else { self.in_vain + 1 };
+                    self.limit_mm2 = take(placement);
+                }
             }
-            if bound.ordered_work_mm2(&self.ground, &turned, shift) > self.limit_mm2 {
-                continue;
+            if now.len() < together.min(left.len()) {
+                return;
             }
-            if let Some(placement) = valid(self.job, Pose::new(turn, shift.to_vector())) {
-                let better = placement.work_mm2 < self.limit_mm2;
-                self.in_vain = if better { 0 } else { self.in_vain + 1 };
-                self.limit_mm2 = take(placement);
-            }
+            left = later;
+            together = TOGETHER;
         }
     }
 }

@@ -58,12 +58,12 @@ impl Turned {
     /// Shifts at which a place may be valid, those with the least work among them.
     pub(super) fn shifts(&self, ground: &Ground<'_>) -> Vec<Point> {
         let keys = guide_line::keys(ground, self.turn);
-        let mut found = if self.flush.is_empty() {
-            Vec::new()
-        } else {
-            self.flush_shifts(ground, &keys)
+        let flush = || match self.flush[..] {
+            [] => Vec::new(),
+            _ => self.flush_shifts(ground, &keys),
         };
-        found.extend(self.where_all_is_sawn(ground, &keys));
+        let (mut found, sawn) = rayon::join(flush, || self.where_all_is_sawn(ground, &keys));
+        found.extend(sawn);
         distinct(found)
     }
 

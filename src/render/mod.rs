@@ -15,6 +15,7 @@ mod fault;
 pub mod html;
 pub mod json;
 pub mod pdf;
+mod pdf_content;
 mod pdf_finish;
 mod pdf_tags;
 pub mod svg;

@@ -1,17 +1,14 @@
 //! What a PDF needs besides its pages: boxes, language, dates, version and a fixed identity.
 
-use std::sync::LazyLock;
-
 use flate2::{Compress, Compression, FlushCompress, Status};
-use lopdf::{Dictionary, Document, Object, StringFormat, dictionary, text_string};
-use rayon::iter::{IntoParallelIterator, ParallelIterator};
+use lopdf::{Dictionary, Document, Object, Stream, StringFormat, dictionary, text_string};
+use rayon::iter::{IndexedParallelIterator, IntoParallelIterator, ParallelIterator};
 
 use super::fault::RenderFault;
+use super::pdf_content::POINTS_PER_MM;
 use crate::layout::item::{Face, Sheet};
-use crate::layout::typeface::font_file;
+use crate::layout::typeface::{font_file, pressed_font_file};
 
-/// Points in a millimetre.
-const POINTS_PER_MM: f64 = 72.0 / 25.4;
 /// Date written when the job has none, so that the same job gives the same bytes.
 const NO_DATE: &str = "1970-01-01";
 
@@ -56,40 +53,43 @@ fn identify(bytes: &mut [u8]) -> Result<(), RenderFault> {
 /// How hard streams are pressed, of 9: the slower levels take twice the time for two parts in a hundred.
 const LEVEL: Compression = Compression::new(4);
 
-/// The two weights of the typeface, pressed once.
-static FONTS: LazyLock<[Option<Vec<u8>>; 2]> =
-    LazyLock::new(|| FACES.map(|face| pressed(font_file(face))));
-const FACES: [Face; 2] = [Face::Regular, Face::Bold];
-
-/// Presses the typeface.
-pub(super) fn ready() {
-    LazyLock::force(&FONTS);
-}
-
 /// Presses every stream that is not pressed yet, on all cores.
 fn deflate(doc: &mut Document) {
-    let objects: Vec<&mut Object> = doc.objects.values_mut().collect();
-    objects.into_par_iter().for_each(|object| {
-        if let Object::Stream(stream) = object
-            && !stream.dict.has(b"Filter")
-            && let Some(pressed) = font(&stream.content).or_else(|| pressed(&stream.content))
-        {
-            stream.dict.set("Filter", "FlateDecode");
-            stream.set_content(pressed);
-        }
+    let streams = doc.objects.values_mut().filter_map(|object| match object {
+        Object::Stream(stream) if !stream.dict.has(b"Filter") => Some(stream),
+        _ => None,
     });
+    let streams: Vec<&mut Stream> = streams.collect();
+    // One after the other on each core: what presses them is large.
+    let each = streams.into_par_iter().with_max_len(1);
+    each.for_each_init(presser, |by, stream| press(stream, by));
+}
+
+/// What presses streams, one after the other.
+pub(super) fn presser() -> Compress {
+    Compress::new(LEVEL, true)
+}
+
+/// Presses a stream, where that makes it shorter.
+pub(super) fn press(stream: &mut Stream, by: &mut Compress) {
+    let pressed = font(&stream.content).or_else(|| pressed(&stream.content, by));
+    if let Some(pressed) = pressed {
+        stream.dict.set("Filter", "FlateDecode");
+        stream.set_content(pressed);
+    }
 }
 
 /// The pressed bytes of the typeface, where the bytes are its own.
 fn font(bytes: &[u8]) -> Option<Vec<u8>> {
-    let known = FACES.iter().position(|face| font_file(*face) == bytes)?;
-    FONTS[known].clone()
+    let known = [Face::Regular, Face::Bold].into_iter();
+    let mut own = known.filter(|face| font_file(*face) == bytes);
+    own.next().map(|face| pressed_font_file(face).to_vec())
 }
 
 /// Bytes in the zlib format; nothing where they would not become fewer.
-fn pressed(bytes: &[u8]) -> Option<Vec<u8>> {
+fn pressed(bytes: &[u8], press: &mut Compress) -> Option<Vec<u8>> {
     let mut pressed = Vec::with_capacity(bytes.len());
-    let mut press = Compress::new(LEVEL, true);
+    press.reset();
     let status = press.compress_vec(bytes, &mut pressed, FlushCompress::Finish);
     matches!(status, Ok(Status::StreamEnd)).then_some(pressed)
 }

@@ -4,9 +4,9 @@
 use std::collections::BTreeMap;
 
 use lopdf::{Dictionary, Document, Object, ObjectId, dictionary, text_string};
-use printpdf::{DictItem, Op};
 
 use super::fault::RenderFault;
+use super::pdf_content::Content;
 use crate::layout::item::{Sheet, Tag};
 
 /// A part of a page.
@@ -31,8 +31,8 @@ pub(super) struct Marker {
 
 impl Marker {
     /// A part begins.
-    pub(super) fn begin(&mut self, tag: &Tag, ops: &mut Vec<Op>) {
-        self.close(ops);
+    pub(super) fn begin(&mut self, tag: &Tag, content: &mut Content) {
+        self.close(content);
         self.open.push(Node {
             tag: tag.clone(),
             content: Vec::new(),
@@ -41,8 +41,8 @@ impl Marker {
     }
 
     /// The part begun last ends.
-    pub(super) fn end(&mut self, ops: &mut Vec<Op>) {
-        self.close(ops);
+    pub(super) fn end(&mut self, content: &mut Content) {
+        self.close(content);
         if let Some(node) = self.open.pop() {
             let kids = self
                 .open
@@ -53,40 +53,33 @@ impl Marker {
     }
 
     /// Something is about to be drawn.
-    pub(super) fn content(&mut self, ops: &mut Vec<Op>) {
+    pub(super) fn content(&mut self, content: &mut Content) {
         if self.marked {
             return;
         }
         self.marked = true;
         match self.open.last_mut().filter(|n| !n.tag.groups()) {
             Some(node) => {
-                let number = DictItem::Int(self.next);
-                let map = BTreeMap::from([("MCID".to_owned(), number)]);
-                ops.push(Op::BeginMarkedContentWithProperties {
-                    tag: node.tag.name().to_owned(),
-                    properties: DictItem::Dict { map },
-                });
+                content.begin_marked(node.tag.name(), Some(self.next));
                 node.content.push(self.next);
                 self.next += 1;
             }
-            None => ops.push(Op::BeginMarkedContent {
-                tag: "Artifact".into(),
-            }),
+            None => content.begin_marked("Artifact", None),
         }
     }
 
     /// The page is drawn; its parts.
-    pub(super) fn finish(mut self, ops: &mut Vec<Op>) -> Vec<Node> {
-        self.close(ops);
+    pub(super) fn finish(mut self, content: &mut Content) -> Vec<Node> {
+        self.close(content);
         while !self.open.is_empty() {
-            self.end(ops);
+            self.end(content);
         }
         self.roots
     }
 
-    fn close(&mut self, ops: &mut Vec<Op>) {
+    fn close(&mut self, content: &mut Content) {
         if self.marked {
-            ops.push(Op::EndMarkedContent);
+            content.end_marked();
             self.marked = false;
         }
     }

@@ -130,14 +130,22 @@ impl<'a> Ways<'a> {
                 }
             }
         }
-        for bent in self.along.iter().chain(&self.others) {
-            let held = bent.held(press).unwrap_or_default();
-            for (push, here) in most.iter_mut().zip(bent.pushes(&held, self.rests.count)) {
+        let mut share = |bent: &Bent<'_>, held: &[Reaction]| {
+            for (push, here) in most.iter_mut().zip(bent.pushes(held, self.rests.count)) {
                 *push = push.greater(here);
             }
+        };
+        let along = self.along.as_ref().and_then(|bent| {
+            let held = bent.held(press)?;
+            share(bent, &held);
+            Some(held)
+        });
+        for bent in &self.others {
+            share(bent, &bent.held(press).unwrap_or_default());
         }
         Lying {
             most,
+            along,
             off_balance_mm: rest.off_balance_mm,
         }
     }
@@ -147,6 +155,8 @@ impl<'a> Ways<'a> {
 pub(super) struct Lying {
     /// The most that each support pushes up with, in the job file's order.
     pub(super) most: Vec<Push>,
+    /// What pushes up on the top bent along over boards; nothing when it tips or is held at fewer than two places.
+    pub(super) along: Option<Vec<Reaction>>,
     /// How far the middle of a rigid top's forces lies from the load, mm; see [`super::plate::Resting`].
     pub(super) off_balance_mm: f64,
 }

@@ -134,17 +134,18 @@ fn leant_on(beam: &Beam, ways: &Ways, at: Point) -> Option<Held> {
     if lying.tips() {
         return None;
     }
-    let mut props = ways.along.as_ref()?.held(press)?;
+    let carried = lying
+        .most
+        .iter()
+        .map(|push| Mass::from_kg(push.force_n / GRAVITY))
+        .collect();
+    let mut props = lying.along?;
     props.push(Reaction {
         at_mm: beam.strip().axes().seen(at).0,
         force_n: -PERSON_N,
     });
-    let carried = lying
-        .most
-        .iter()
-        .map(|push| Mass::from_kg(push.force_n / GRAVITY));
     Some(Held {
-        carried: carried.collect(),
+        carried,
         worst: beam.worst_held(Orientation::Flat, &props),
     })
 }
