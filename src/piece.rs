@@ -148,7 +148,7 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
 pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let slab = job.slab.region();
     let inside = inner_point(job, placement);
-    let mut yard = Yard {
+    let mut simulation = CutSimulation {
         job,
         inside,
         kept: slab.clone(),
@@ -162,46 +162,46 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let (mut remaining, mut states) = (Vec::new(), Vec::new());
     for i in 0..cuts.len() {
         let number = cuts[i].number;
-        let under = cuts[i].slots_at(yard.under.below_mm);
-        let mut freed = yard.make(number, &cuts[i].slots(), &under, Freed::Saw);
+        let under = cuts[i].slots_at(simulation.under.below_mm);
+        let mut freed = simulation.make(number, &cuts[i].slots(), &under, Freed::Saw);
         let by_hand: Vec<Outline> = cuts
             .iter()
             .filter(|c| cuts[i].tails_out.contains(&c.number))
             .flat_map(Cut::tails)
             .collect();
         if !by_hand.is_empty() {
-            freed.extend(yard.make(number, &by_hand, &by_hand, Freed::Hand));
+            freed.extend(simulation.make(number, &by_hand, &by_hand, Freed::Hand));
         }
         cuts[i].frees = freed;
-        remaining.push(left(job, number, &yard.kept, &yard.hanging));
-        states.push(yard.kept.clone());
+        remaining.push(left(job, number, &simulation.kept, &simulation.hanging));
+        states.push(simulation.kept.clone());
     }
     let top_mm2 = placement.finished().area();
     let balance_sheet = BalanceSheet {
         slab_mm2: slab.area(),
         top_mm2,
-        allowance_mm2: yard.kept.area() + total(&yard.hanging) - top_mm2,
-        kerf_mm2: yard.kerf_mm2,
-        offcuts_mm2: yard.pieces.iter().map(|p| p.area_mm2).sum(),
+        allowance_mm2: simulation.kept.area() + total(&simulation.hanging) - top_mm2,
+        kerf_mm2: simulation.kerf_mm2,
+        offcuts_mm2: simulation.pieces.iter().map(|p| p.area_mm2).sum(),
     };
-    let mut unfreed = yard.hanging;
+    let mut unfreed = simulation.hanging;
     unfreed.retain(|waste| finding::stands_out(job, placement, waste, cuts));
-    unfreed.extend(finding::lumps(job, placement, &yard.kept, cuts));
+    unfreed.extend(finding::lumps(job, placement, &simulation.kept, cuts));
     Stones {
-        pieces: yard.pieces,
-        whole: yard.whole,
+        pieces: simulation.pieces,
+        whole: simulation.whole,
         remaining,
-        kept: yard.kept,
-        under: yard.under.kept,
+        kept: simulation.kept,
+        under: simulation.under.kept,
         unfreed,
         states,
-        crossings: yard.crossings,
+        crossings: simulation.crossings,
         balance_sheet,
     }
 }
 
 /// The stone in the course of the cuts.
-struct Yard<'a> {
+struct CutSimulation<'a> {
     job: &'a Job,
     /// A point of the kept stone.
     inside: Point,
@@ -215,7 +215,7 @@ struct Yard<'a> {
     crossings: Vec<Crossing>,
 }
 
-impl Yard<'_> {
+impl CutSimulation<'_> {
     /// Takes slots out of the face and of the underside, and gives the names of what comes free.
     fn make(
         &mut self,

@@ -15,8 +15,8 @@ use serde::Serialize;
 use crate::geom::{Arc, Line, Outline, Point, Side, Vector};
 use crate::job::{Disc, Finish, Job};
 
+use super::concave::ConcaveArc;
 use super::disc::{Sunk, full_depth};
-use super::hollow::Hollow;
 use super::kept::{Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::{Tie, point_ties};
@@ -84,7 +84,7 @@ pub struct CurveSetOut {
     pub tangents: Tangents,
     /// Inside a hollow arc: where the disc's outer face stands and what is left. The stations' marks
     /// then lie on that face.
-    pub inside: Option<Hollow>,
+    pub inside: Option<ConcaveArc>,
 }
 
 /// Largest angle between stations, radians: the ridge is no higher than `cusp` and the near faces

@@ -12,9 +12,9 @@ use std::f64::consts::TAU;
 use crate::geom::{Arc, Point};
 use crate::job::Job;
 
+use super::concave::ConcaveArc;
 use super::corner::{self, Bored, GROUND_MM, Sides};
 use super::disc::{self, Sunk, Task};
-use super::hollow::Hollow;
 use super::kept::{Joint, Kept, Ring};
 
 /// More than this beside the middle of a slot is much to grind off: then a chain of core holes is
@@ -112,7 +112,7 @@ fn way_of_arc(job: &Job, kept: &Kept, ring: &Ring, sides: Sides, arc: &Arc, smoo
     }
     let radius_mm = arc.radius;
     let choice = disc::choose(job, Task::Inside { radius_mm });
-    let plunged = Hollow::of(radius_mm, Sunk::of(job, choice.disc));
+    let plunged = ConcaveArc::of(radius_mm, Sunk::of(job, choice.disc));
     match (plunged, chain) {
         (Some(hollow), _) if hollow.left_middle <= MUCH_TO_GRIND_MM => Way::Plunged,
         (_, Some(bored)) => Way::Bored(bored),

@@ -10,8 +10,8 @@ use super::inside::{self, Place, Way};
 use super::kept::{Piece, Ring, Whose};
 use super::missing::Spot;
 use super::{
-    Because, Cut, Hole, LeftOver, Remains, Removal, core, corner, curve, hollow, stopped, straight,
-    tail,
+    Because, Cut, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, stopped,
+    straight, tail,
 };
 use crate::words::Value;
 
@@ -325,7 +325,7 @@ impl Course<'_> {
         let radius_mm = arc.radius;
         let choice = disc::choose(self.job, Task::Inside { radius_mm });
         self.findings.stops.extend(disc::too_small(&choice));
-        let asked = hollow::Wanted {
+        let asked = concave::Wanted {
             whose: ring.whose,
             name: wanted.name.clone(),
             arc,
@@ -334,7 +334,7 @@ impl Course<'_> {
             finish: self.finish(ring.whose, wanted.part()),
             because,
         };
-        let cut = hollow::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
+        let cut = concave::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         if let Some(cut) = cut.filter(|c| !c.strokes.is_empty()) {
             self.findings
                 .append(curve::against_jig(self.job, ring.whose, &cut));

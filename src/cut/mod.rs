@@ -16,7 +16,7 @@
 //! | `tail` | what core holes leave of the tails |
 //! | [`curve`] | outside arcs as plunges |
 //! | [`tangents`] | for comparison: straight cuts tangent to an arc |
-//! | [`hollow`] | hollow arcs as plunges |
+//! | [`concave`] | concave arcs as plunges |
 //! | [`ordinates`] | curves set out from their chord where no arm reaches |
 //! | [`relief`] | straight cuts that part a curve's waste into pieces a person can hold |
 //! | [`practice`] | a practice cut and practice plunges in the waste |
@@ -31,6 +31,7 @@
 //! | [`consumable`] | time, water, tape |
 
 pub mod bearer;
+pub mod concave;
 pub mod consumable;
 pub mod core;
 pub mod corner;
@@ -40,7 +41,6 @@ pub mod cutout;
 pub mod disc;
 mod field;
 mod free;
-pub mod hollow;
 pub mod inside;
 pub mod kept;
 pub(crate) mod making;
@@ -65,11 +65,11 @@ use crate::geom::{Outline, Point, Vector};
 use crate::job::{CoreBit, Disc, Finish};
 
 pub use bearer::Bearers;
+pub use concave::ConcaveArc;
 pub use consumable::Consumables;
 pub use core::CentreMark;
 pub use course::plan;
 pub use curve::{CurveSetOut, PivotPlace, Reach};
-pub use hollow::Hollow;
 pub use offsets::Offset;
 pub use ordinates::{ChordEnd, Ordinate, OrdinateSetOut, StationMarks};
 pub use practice::{Clearance, MarkedEnd, Practice, PracticeMark};

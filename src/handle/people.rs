@@ -65,14 +65,14 @@ impl Stands {
             SetOut::Guide(set_out) => Some(Sawyer::of(slab, top, cut, set_out)),
             _ => None,
         });
-        let yard = Yard {
+        let area = WorkArea {
             slab,
             pieces,
             sawyer: guided.collect(),
         };
-        let (helper, turning) = yard.helper(cuts);
+        let (helper, turning) = area.helper(cuts);
         Self {
-            sawyer: yard.sawyer,
+            sawyer: area.sawyer,
             helper,
             turning,
         }
@@ -124,13 +124,13 @@ impl Sawyer {
 }
 
 /// What a helper keeps clear of.
-struct Yard<'a> {
+struct WorkArea<'a> {
     slab: Bounds,
     pieces: &'a [Piece],
     sawyer: Vec<Sawyer>,
 }
 
-impl Yard<'_> {
+impl WorkArea<'_> {
     fn helper(&self, cuts: &[Cut]) -> (Vec<Helper>, Vec<usize>) {
         let (places, middle) = (places(self.slab), self.slab.centre());
         let (mut stands, mut turning) = (Vec::new(), Vec::new());

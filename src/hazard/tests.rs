@@ -10,7 +10,9 @@ use super::assess;
 use super::dust::order::State;
 use super::respirator::Worn;
 use super::sample::{job, set_stone, work};
-use crate::job::{Dusty, Job, MachineKind, Place, Protector, Respirator, Spell, Vibration};
+use crate::job::{
+    Dusty, ExposurePeriod, Job, MachineKind, Place, Protector, Respirator, Vibration,
+};
 use crate::tables::dust_control::TableAnswer;
 use crate::tables::region::{RegionCode, Standing};
 use crate::tables::respirator::MaskClass;
@@ -111,8 +113,8 @@ fn noise_is_added_up_in_the_measure_of_the_region() {
 }
 
 /// Other work of the day: strong, loud and dusty or not.
-fn breaking(minutes: f64, dusty: Dusty) -> Spell {
-    Spell {
+fn breaking(minutes: f64, dusty: Dusty) -> ExposurePeriod {
+    ExposurePeriod {
         what: "breaking a path".into(),
         minutes,
         vibration: Vibration { a: 12.0, k: 4.0 },

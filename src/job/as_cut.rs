@@ -12,7 +12,7 @@ pub struct AsCut {
     /// The cuts that have been made, by their numbers on the sheet.
     pub cuts: Vec<usize>,
     /// Faces that do not lie on the line to keep.
-    pub slips: Vec<Slip>,
+    pub slips: Vec<DeviatingFace>,
     /// Openings that have been begun.
     pub openings: Vec<OpeningCut>,
     /// Chips broken out of an edge, of the top or of an opening.
@@ -29,21 +29,21 @@ pub struct OpeningCut {
     /// The cuts that have been made, by the side or corner of the opening that each makes.
     pub done: Vec<Part>,
     /// Faces that do not lie on the line to keep; short of it where the opening is too large.
-    pub slips: Vec<Slip>,
+    pub slips: Vec<DeviatingFace>,
 }
 
 /// A face that does not lie where it was wanted.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Slip {
+pub struct DeviatingFace {
     /// The edge or corner.
     pub part: Part,
     /// Where its face came to lie.
-    pub came: Came,
+    pub came: Deviation,
 }
 
 /// Where a sawn face came to lie.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Came {
+pub enum Deviation {
     /// Inside the line to keep by this much, mm: too much was taken.
     Short(f64),
     /// Outside the line to keep by this much, mm: too little was taken.

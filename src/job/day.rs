@@ -44,7 +44,7 @@ pub enum EarKind {
 
 /// Other work of the same day.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Spell {
+pub struct ExposurePeriod {
     /// What it is.
     pub what: String,
     /// How long, minutes.

@@ -48,9 +48,9 @@ mod top;
 mod whole;
 mod words;
 
-pub use as_cut::{AsCut, Came, Chip, OpeningCut, Slip};
+pub use as_cut::{AsCut, Chip, DeviatingFace, Deviation, OpeningCut};
 pub use begun::{Begun, Drilled};
-pub use day::{Dusty, EarKind, Protector, Spell};
+pub use day::{Dusty, EarKind, ExposurePeriod, Protector};
 pub use disc::{Bond, CoreBit, Disc, DiscUse};
 pub use drawing::Drawings;
 pub use dust::{Dust, DustMethod, Place, Respirator};

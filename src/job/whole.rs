@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::as_cut::AsCut;
-use super::day::{Protector, Spell};
+use super::day::{ExposurePeriod, Protector};
 use super::disc::{CoreBit, Disc};
 use super::dust::Dust;
 use super::jig::{CircleJig, Guide, Passes};
@@ -57,7 +57,7 @@ pub struct Job {
     /// The hearing protector at hand.
     pub protector: Protector,
     /// Other work of the same day.
-    pub today: Vec<Spell>,
+    pub today: Vec<ExposurePeriod>,
     /// Lifting.
     pub lift: Lift,
     /// The way in.

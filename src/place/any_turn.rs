@@ -17,9 +17,9 @@ use crate::job::{EdgeState, Finish, Job};
 
 use super::allowance::edge_allowance;
 use super::edge::{edge_span, flush_allowance};
-use super::ground::{Body, FINE_MM, Ground, Stand};
+use super::ground::{Approximation, Body, FINE_MM, Ground};
 use super::room::ENDS_A_STRIP;
-use super::search::Closer;
+use super::search::Evaluator;
 use super::turned::{add_touching, bounds, domain, touching, windows};
 use super::{Placement, vein};
 
@@ -81,7 +81,7 @@ struct Search<'a> {
 /// Looks for a place at any turn.
 pub(super) fn sweep(job: &Job) -> Sweep {
     let mut search = Search::of(job);
-    let mut closer = Closer::of(job);
+    let mut evaluator = Evaluator::of(job);
     let half = PI / f64::from(ROOTS);
     let root = |k: u32| Turns {
         middle: f64::from(2 * k + 1) * half,
@@ -101,11 +101,11 @@ pub(super) fn sweep(job: &Job) -> Sweep {
         for turns in &open {
             if looks < MOST_LOOKS && search.has_room(turns.middle) {
                 looks += 1;
-                closer.look_at(turns.middle, &mut found);
+                evaluator.look_at(turns.middle, &mut found);
             }
         }
         if let Some(found) = found {
-            let found = closer.eased(found, open[0].half);
+            let found = evaluator.eased(found, open[0].half);
             return Sweep::Found(Box::new(found));
         }
         let off = search.radius * open[0].half;
@@ -129,7 +129,7 @@ impl Turns {
 
 impl<'a> Search<'a> {
     fn of(job: &'a Job) -> Self {
-        let mut ground = Ground::of(job, Stand::Proof);
+        let mut ground = Ground::of(job, Approximation::FineOuter);
         let centre = Bounds::around(ground.finished.hull.0.iter().copied()).centre();
         let edges = straights(job, centre);
         let far = |body: &Body| {

@@ -12,7 +12,7 @@ use crate::job::{Job, PlaceHow};
 use crate::words::{Unit, Value};
 
 use super::candidate::steady_work_mm2;
-use super::search::{Closer, Promising};
+use super::search::{Evaluator, OpenNodes};
 use super::{EdgeUse, Placement, fixing_lines, share};
 
 /// The least part of the sawing that is worth an odd turn (judgement).
@@ -68,24 +68,24 @@ fn least_mm2(job: &Job, best: &Placement) -> f64 {
 fn freely(job: &Job, most_mm2: f64) -> Option<Placement> {
     let step = f64::from(STEP_DEG).to_radians();
     let turns = (0..360 / STEP_DEG).map(|k| f64::from(k) * step);
-    let mut promising = Promising::at(job, turns);
-    let mut closer = Closer::below(job, most_mm2);
+    let mut open_nodes = OpenNodes::at(job, turns);
+    let mut evaluator = Evaluator::below(job, most_mm2);
     let mut best: Option<Placement> = None;
     let mut limit_mm2 = most_mm2;
-    while let Some(turn) = promising.next(limit_mm2) {
-        closer.look(turn, |place| {
+    while let Some(turn) = open_nodes.next(limit_mm2) {
+        evaluator.look(turn, |place| {
             if place.work_mm2 < limit_mm2 {
                 limit_mm2 = place.work_mm2;
                 best = Some(place);
             }
             limit_mm2
         });
-        if !closer.is_patient() {
+        if !evaluator.is_patient() {
             break;
         }
     }
     let best = best?;
-    let eased = Some(closer.eased(best.clone(), step)).filter(|e| e.work_mm2 < most_mm2);
+    let eased = Some(evaluator.eased(best.clone(), step)).filter(|e| e.work_mm2 < most_mm2);
     let sure = |p: &Placement| p.least_spare_mm >= 2.0 * job.slab.tape_error_mm;
     Some(eased.unwrap_or(best)).filter(sure)
 }

@@ -19,36 +19,36 @@ const ROUGH_MM: f64 = 1.0;
 
 /// On which side of arcs and clearances straight sides stand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Stand {
+pub(super) enum Approximation {
     /// Where they leave less room than there is: what fits is valid.
-    Safe,
+    Inner,
     /// Where they leave more room than there is: what does not fit cannot be valid.
-    Hopeful,
-    /// As hopeful, and as fine as the safe side: for proving that nothing fits.
-    Proof,
+    Outer,
+    /// An outer one as fine as the inner: for proving that nothing fits.
+    FineOuter,
 }
 
-impl Stand {
+impl Approximation {
     const fn tolerance(self) -> f64 {
         match self {
-            Self::Safe | Self::Proof => FINE_MM,
-            Self::Hopeful => ROUGH_MM,
+            Self::Inner | Self::FineOuter => FINE_MM,
+            Self::Outer => ROUGH_MM,
         }
     }
 
     /// The corners that stand for stone to be had: the slab, an opening.
     fn room(self, outline: &Outline) -> Vec<Point> {
         match self {
-            Self::Safe => outline.enclosed(self.tolerance()),
-            Self::Hopeful | Self::Proof => outline.enclosing(self.tolerance()),
+            Self::Inner => outline.enclosed(self.tolerance()),
+            Self::Outer | Self::FineOuter => outline.enclosing(self.tolerance()),
         }
     }
 
     /// The corners that stand for what needs room: the top, a flaw.
     fn need(self, outline: &Outline) -> Vec<Point> {
         match self {
-            Self::Safe => outline.enclosing(self.tolerance()),
-            Self::Hopeful | Self::Proof => outline.enclosed(self.tolerance()),
+            Self::Inner => outline.enclosing(self.tolerance()),
+            Self::Outer | Self::FineOuter => outline.enclosed(self.tolerance()),
         }
     }
 }
@@ -137,7 +137,7 @@ pub(super) struct Variant {
 #[derive(Clone, Debug)]
 pub(super) struct Ground<'a> {
     pub(super) job: &'a Job,
-    stand: Stand,
+    sides: Approximation,
     pub(super) slab_hull: Hull,
     /// What lies in the slab's hull and not in the slab.
     pub(super) pockets: Vec<Hull>,
@@ -155,22 +155,22 @@ pub(super) struct Ground<'a> {
 }
 
 impl<'a> Ground<'a> {
-    pub(super) fn of(job: &'a Job, stand: Stand) -> Self {
+    pub(super) fn of(job: &'a Job, sides: Approximation) -> Self {
         let slab = job.slab.shape.outline();
-        let ring = stand.room(slab);
+        let ring = sides.room(slab);
         let slab_hull = Hull::around(ring.clone());
-        let all = variant(job, &[], stand);
+        let all = variant(job, &[], sides);
         Self {
             job,
-            stand,
+            sides,
             pockets: pockets(&ring, &slab_hull),
             slab_hull,
-            rim: slab.segs().iter().flat_map(|s| rim_of(s, stand)).collect(),
+            rim: slab.segs().iter().flat_map(|s| rim_of(s, sides)).collect(),
             ring: slab.enclosed(FINE_MM),
             inside_corners: inside_corners(slab),
-            flaws: zones(job, stand),
-            finished: Body::of(stand.need(job.top.shape.outline())),
-            openings: openings(job, stand),
+            flaws: zones(job, sides),
+            finished: Body::of(sides.need(job.top.shape.outline())),
+            openings: openings(job, sides),
             faces: faces(job, &all),
             variants: vec![all],
         }
@@ -180,7 +180,7 @@ impl<'a> Ground<'a> {
     pub(super) fn variant(&mut self, bare: &[usize]) -> &Variant {
         let known = self.variants.iter().position(|v| v.bare == bare);
         let at = known.unwrap_or_else(|| {
-            self.variants.push(variant(self.job, bare, self.stand));
+            self.variants.push(variant(self.job, bare, self.sides));
             self.variants.len() - 1
         });
         &self.variants[at]
@@ -192,7 +192,7 @@ impl<'a> Ground<'a> {
     }
 }
 
-fn variant(job: &Job, bare: &[usize], stand: Stand) -> Variant {
+fn variant(job: &Job, bare: &[usize], sides: Approximation) -> Variant {
     let top = &job.top.shape;
     let allowance = |edge| {
         if bare.contains(&edge) {
@@ -208,7 +208,7 @@ fn variant(job: &Job, bare: &[usize], stand: Stand) -> Variant {
     let sawn = sawn_with(top, &edges, &corners);
     let body = sawn
         .as_ref()
-        .map(|(outline, _)| Body::of(stand.need(outline)));
+        .map(|(outline, _)| Body::of(sides.need(outline)));
     Variant {
         bare: bare.to_vec(),
         corners,
@@ -261,10 +261,10 @@ fn pockets(ring: &[Point], hull: &Hull) -> Vec<Hull> {
         .collect()
 }
 
-fn rim_of(seg: &Seg, stand: Stand) -> Vec<Rim> {
-    let mut points = match stand {
-        Stand::Safe => seg.left_corners(stand.tolerance()),
-        Stand::Hopeful | Stand::Proof => seg.right_corners(stand.tolerance()),
+fn rim_of(seg: &Seg, sides: Approximation) -> Vec<Rim> {
+    let mut points = match sides {
+        Approximation::Inner => seg.left_corners(sides.tolerance()),
+        Approximation::Outer | Approximation::FineOuter => seg.right_corners(sides.tolerance()),
     };
     points.push(seg.end());
     let of_arc = matches!(seg, Seg::Arc(_));
@@ -288,34 +288,36 @@ fn inside_corners(slab: &Outline) -> Vec<InsideCorner> {
         .collect()
 }
 
-fn openings(job: &Job, stand: Stand) -> Vec<Hull> {
+fn openings(job: &Job, sides: Approximation) -> Vec<Hull> {
     let finished = job.top.cutouts.iter();
-    let rings = finished.map(|c| stand.room(c.shape.outline()));
-    match stand {
+    let rings = finished.map(|c| sides.room(c.shape.outline()));
+    match sides {
         // More than there is: what two pieces hold together counts.
-        Stand::Proof => rings.map(Hull::around).collect(),
-        Stand::Safe | Stand::Hopeful => rings.flat_map(|ring| convex::parts(&ring)).collect(),
+        Approximation::FineOuter => rings.map(Hull::around).collect(),
+        Approximation::Inner | Approximation::Outer => {
+            rings.flat_map(|ring| convex::parts(&ring)).collect()
+        }
     }
 }
 
-fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
+fn flaw_zone(flaw: &Flaw, sides: Approximation) -> FlawZone {
     let clear = flaw.clear_mm;
     match &flaw.place {
         FlawPlace::Spot { at, across_mm } => FlawZone {
-            parts: vec![grown(&[*at], across_mm / 2.0 + clear, stand)],
+            parts: vec![grown(&[*at], across_mm / 2.0 + clear, sides)],
             points: vec![*at],
             around: across_mm / 2.0 + clear,
         },
         FlawPlace::Line(points) => FlawZone {
-            parts: chain(points, clear, stand),
+            parts: chain(points, clear, sides),
             points: points.clone(),
             around: clear,
         },
         FlawPlace::Area(outline) => {
-            let ring = stand.need(outline);
+            let ring = sides.need(outline);
             let parts = convex::parts(&ring);
             FlawZone {
-                parts: parts.iter().map(|p| grown(&p.0, clear, stand)).collect(),
+                parts: parts.iter().map(|p| grown(&p.0, clear, sides)).collect(),
                 points: ring,
                 around: clear,
             }
@@ -324,35 +326,35 @@ fn flaw_zone(flaw: &Flaw, stand: Stand) -> FlawZone {
 }
 
 /// What the finished top keeps clear of: the flaws, and the margins of the edges it must keep off.
-fn zones(job: &Job, stand: Stand) -> Vec<FlawZone> {
+fn zones(job: &Job, sides: Approximation) -> Vec<FlawZone> {
     let slab = &job.slab;
     let margin = |edge: usize| {
         let by = margin_mm(job, edge);
         if by <= 0.0 {
             return None;
         }
-        let rim = rim_of(&slab.shape.edge_seg(edge)?, stand);
+        let rim = rim_of(&slab.shape.edge_seg(edge)?, sides);
         let ends = rim.iter().map(|r| r.from).chain(rim.last().map(|r| r.to));
         let ends: Vec<Point> = ends.collect();
         Some(FlawZone {
-            parts: chain(&ends, by, stand),
+            parts: chain(&ends, by, sides),
             points: ends,
             around: by,
         })
     };
     let margins = (0..slab.shape.count()).filter_map(margin);
-    let flaws = slab.flaws.iter().map(|f| flaw_zone(f, stand));
+    let flaws = slab.flaws.iter().map(|f| flaw_zone(f, sides));
     flaws.chain(margins).collect()
 }
 
 /// What lies within a distance of a run of straight pieces, one convex hull for each: a strip along it,
 /// round at the two ends of the run and on the outer side of each joint. Few corners where the run bends
 /// little, whatever the distance.
-fn chain(points: &[Point], by: f64, stand: Stand) -> Vec<Hull> {
+fn chain(points: &[Point], by: f64, sides: Approximation) -> Vec<Hull> {
     let pieces: Vec<[Point; 2]> = points.windows(2).map(|w| [w[0], w[1]]).collect();
     let pieces: Vec<[Point; 2]> = pieces.into_iter().filter(|[a, b]| a != b).collect();
     if by <= 0.0 || pieces.is_empty() {
-        return points.windows(2).map(|w| grown(w, by, stand)).collect();
+        return points.windows(2).map(|w| grown(w, by, sides)).collect();
     }
     let out = |[a, b]: &[Point; 2]| (*b - *a).unit().right();
     let one = |i: usize| {
@@ -361,15 +363,15 @@ fn chain(points: &[Point], by: f64, stand: Stand) -> Vec<Hull> {
         let mut corners = vec![a + side * by, a - side * by, b + side * by, b - side * by];
         // Backwards from the first piece, forwards from the last, and round each joint.
         if i == 0 {
-            corners.extend(round(a, -side, PI, by, stand));
+            corners.extend(round(a, -side, PI, by, sides));
         }
         match pieces.get(i + 1) {
-            None => corners.extend(round(b, side, PI, by, stand)),
+            None => corners.extend(round(b, side, PI, by, sides)),
             Some(next) => {
                 let bend = side.cross(out(next)).atan2(side.dot(out(next)));
                 // The outer side is to the right where the run bends to the left.
                 let from = if bend > 0.0 { side } else { -side };
-                corners.extend(round(b, from, bend, by, stand));
+                corners.extend(round(b, from, bend, by, sides));
             }
         }
         Hull::around(corners)
@@ -378,8 +380,8 @@ fn chain(points: &[Point], by: f64, stand: Stand) -> Vec<Hull> {
 }
 
 /// Corners of straight sides that stand for an arc about a point, from a direction on through an angle.
-fn round(about: Point, from: Vector, angle: f64, by: f64, stand: Stand) -> Vec<Point> {
-    let half = (by / (by + stand.tolerance())).acos();
+fn round(about: Point, from: Vector, angle: f64, by: f64, sides: Approximation) -> Vec<Point> {
+    let half = (by / (by + sides.tolerance())).acos();
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let count = (angle.abs() / half / 2.0).ceil() as u32;
     if count == 0 {
@@ -387,24 +389,26 @@ fn round(about: Point, from: Vector, angle: f64, by: f64, stand: Stand) -> Vec<P
     }
     let step = angle / f64::from(count);
     let corner = |share: f64, out: f64| about + from.turned(share * step) * out;
-    match stand {
-        Stand::Safe => {
+    match sides {
+        Approximation::Inner => {
             let out = by / (step / 2.0).cos();
             (0..count)
                 .map(|k| corner(f64::from(k) + 0.5, out))
                 .collect()
         }
-        Stand::Hopeful | Stand::Proof => (0..=count).map(|k| corner(f64::from(k), by)).collect(),
+        Approximation::Outer | Approximation::FineOuter => {
+            (0..=count).map(|k| corner(f64::from(k), by)).collect()
+        }
     }
 }
 
 /// The convex hull of points, grown by a distance all round; a hair more, or less, where straight sides
 /// stand for the round.
-fn grown(points: &[Point], by: f64, stand: Stand) -> Hull {
+fn grown(points: &[Point], by: f64, sides: Approximation) -> Hull {
     if by <= 0.0 {
         return Hull::around(points.to_vec());
     }
-    let tolerance = stand.tolerance();
+    let tolerance = sides.tolerance();
     let half = (by / (by + tolerance)).acos();
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let quarter = ((PI / half / 4.0).ceil() as u32).clamp(2, 128);
@@ -415,9 +419,9 @@ fn grown(points: &[Point], by: f64, stand: Stand) -> Hull {
         [a, b] if a != b => (*b - *a).angle(),
         _ => 0.0,
     };
-    let out = match stand {
-        Stand::Safe => by / (step / 2.0).cos(),
-        Stand::Hopeful | Stand::Proof => by,
+    let out = match sides {
+        Approximation::Inner => by / (step / 2.0).cos(),
+        Approximation::Outer | Approximation::FineOuter => by,
     };
     let around = |p: &Point| {
         let p = *p;

@@ -15,7 +15,7 @@ use crate::job::{Job, Shape};
 use super::any_turn::{Sweep, sweep};
 use super::bound::{Bound, Faces};
 use super::candidate::{judge, valid};
-use super::ground::{Ground, Stand};
+use super::ground::{Approximation, Ground};
 use super::turned::Turned;
 use super::{Miss, Placement, Proof, share, vein};
 
@@ -31,15 +31,15 @@ const SAME_LEFTOVER_MM2: f64 = 1.0;
 pub fn best(job: &Job) -> Result<Placement, Miss> {
     let mut found: Vec<Placement> = Vec::new();
     let mut least = f64::INFINITY;
-    let mut closer = Closer::of(job);
-    let mut promising = Promising::of(job);
-    while let Some(turn) = promising.next(least + SAME_WORK_MM2) {
-        closer.look(turn, |placement| {
+    let mut evaluator = Evaluator::of(job);
+    let mut open_nodes = OpenNodes::of(job);
+    while let Some(turn) = open_nodes.next(least + SAME_WORK_MM2) {
+        evaluator.look(turn, |placement| {
             least = least.min(placement.work_mm2);
             found.push(placement);
             least + SAME_WORK_MM2
         });
-        if !closer.is_patient() {
+        if !evaluator.is_patient() {
             break;
         }
     }
@@ -61,45 +61,44 @@ pub fn best(job: &Job) -> Result<Placement, Miss> {
 /// True when a place is found with an edge along an edge of the slab, or along the vein.
 #[must_use]
 pub fn fits(job: &Job) -> bool {
-    let mut hopeful = Ground::of(job, Stand::Hopeful);
-    let mut closer = Closer::of(job);
+    let mut outer = Ground::of(job, Approximation::Outer);
+    let mut evaluator = Evaluator::of(job);
     turns(job).into_iter().any(|turn| {
         let hope = vein::against(job, turn).is_none()
-            && !Turned::of(&mut hopeful, turn).shifts(&hopeful).is_empty();
-        hope && closer.any(turn)
+            && !Turned::of(&mut outer, turn).shifts(&outer).is_empty();
+        hope && evaluator.any(turn)
     })
 }
 
 /// The most positions judged for the nearest miss (judgement: those that stick out least come first).
 const MOST_MISSES: usize = 2000;
 
-/// A turn at which a place may be valid.
+/// A node of the branch and bound: a turn at which a place may be valid.
 #[derive(Clone, Debug)]
-struct Promise {
+struct Node {
     turn: f64,
-    /// The least work it can take, mm².
+    /// Its bound: the least work it can take, mm².
     least_mm2: f64,
     /// Its shifts with the least work each can take, quickly found; empty once the orders of the cuts
     /// have been looked at.
     quick: Vec<(f64, Point)>,
 }
 
-/// The turns at which a place may be valid, by the least work they can take. Arcs and clearances are
-/// taken roughly, and hopefully.
-pub(super) struct Promising<'a> {
+/// The turns at which a place may be valid, by the least work they can take. Arcs and clearances are/// from outside: a bound below what they take.
+pub(super) struct OpenNodes<'a> {
     ground: Ground<'a>,
     faces: Faces,
-    turns: Vec<Promise>,
+    turns: Vec<Node>,
 }
 
-impl<'a> Promising<'a> {
+impl<'a> OpenNodes<'a> {
     pub(super) fn of(job: &'a Job) -> Self {
         Self::at(job, turns(job))
     }
 
     /// The same of other turns.
     pub(super) fn at(job: &'a Job, turns: impl IntoIterator<Item = f64>) -> Self {
-        let mut ground = Ground::of(job, Stand::Hopeful);
+        let mut ground = Ground::of(job, Approximation::Outer);
         let faces = Faces::of(&ground);
         let mut turned = Vec::new();
         for turn in turns {
@@ -107,22 +106,22 @@ impl<'a> Promising<'a> {
                 turned.push(Turned::of(&mut ground, turn));
             }
         }
-        let promise = |turned: &Turned| {
+        let node = |turned: &Turned| {
             let shifts = some_of(turned.shifts(&ground), &faces);
             let bound = Bound::of(&ground, &faces, turned.turn);
             let quick = in_order(&bound, &ground, turned, shifts);
             let least_mm2 = quick.first()?.0;
-            Some(Promise {
+            Some(Node {
                 turn: turned.turn,
                 least_mm2,
                 quick,
             })
         };
-        let promises = turned.par_iter().filter_map(promise).collect();
+        let nodes = turned.par_iter().filter_map(node).collect();
         Self {
             ground,
             faces,
-            turns: promises,
+            turns: nodes,
         }
     }
 
@@ -180,8 +179,8 @@ fn in_order(
     ordered
 }
 
-/// A closer look at turns, one after the other.
-pub(super) struct Closer<'a> {
+/// Judges the places at turns, one turn after the other.
+pub(super) struct Evaluator<'a> {
     job: &'a Job,
     ground: Ground<'a>,
     faces: Faces,
@@ -205,9 +204,9 @@ const EASING_STEPS: u32 = 9;
 /// after so many places in a row that were no better (judgement).
 const PATIENCE: usize = 300;
 
-impl<'a> Closer<'a> {
+impl<'a> Evaluator<'a> {
     pub(super) fn of(job: &'a Job) -> Self {
-        let ground = Ground::of(job, Stand::Safe);
+        let ground = Ground::of(job, Approximation::Inner);
         Self {
             job,
             faces: Faces::of(&ground),
@@ -361,7 +360,7 @@ fn better((left_a, a): (f64, &Placement), (left_b, b): (f64, &Placement)) -> boo
 
 /// The position that breaks the rules by the least, among the likeliest.
 pub(super) fn nearest_miss(job: &Job) -> Miss {
-    let mut ground = Ground::of(job, Stand::Safe);
+    let mut ground = Ground::of(job, Approximation::Inner);
     let mut near: Vec<(f64, Pose)> = Vec::new();
     for turn in turns(job) {
         let turned = Turned::of(&mut ground, turn);

@@ -2,7 +2,7 @@
 
 use crate::job::Job;
 
-use super::search::{Closer, Promising, SAME_WORK_MM2, best};
+use super::search::{Evaluator, OpenNodes, SAME_WORK_MM2, best};
 use super::{NoFit, Placement};
 
 /// Two places differ when some corner of the top lies farther than this from where it was, mm (judgement:
@@ -18,14 +18,14 @@ const APART_MM: f64 = 25.0;
 pub fn several(job: &Job, count: usize) -> Result<Vec<Placement>, NoFit> {
     let first = best(job).map_err(|miss| miss.in_words(job))?;
     let mut found = vec![first];
-    let mut closer = Closer::of(job);
-    let mut promising = Promising::of(job);
-    while let Some(turn) = promising.next(limit(&found, count)) {
-        closer.look(turn, |placement| {
+    let mut evaluator = Evaluator::of(job);
+    let mut open_nodes = OpenNodes::of(job);
+    while let Some(turn) = open_nodes.next(limit(&found, count)) {
+        evaluator.look(turn, |placement| {
             add(job, &mut found, placement, count);
             limit(&found, count)
         });
-        if !closer.is_patient() {
+        if !evaluator.is_patient() {
             break;
         }
     }

@@ -2,7 +2,7 @@
 
 use crate::cut::kept::Whose;
 use crate::geom::{Line, Outline, Point, Seg};
-use crate::job::{AsCut, Came, Chip, CornerCut, Job, Part, Shape, Slip};
+use crate::job::{AsCut, Chip, CornerCut, DeviatingFace, Deviation, Job, Part, Shape};
 use crate::place::{EdgeUse, NoFit, Placement};
 use crate::words::{Message, Value};
 
@@ -60,12 +60,12 @@ impl Faces {
     /// Lays what came out against the lines that were wanted.
     #[must_use]
     pub fn of(job: &Job, as_cut: &AsCut, placement: &Placement) -> Self {
-        let faces = |whose: Whose, done: &[Part], slips: &[Slip]| -> Vec<Face> {
+        let faces = |whose: Whose, done: &[Part], slips: &[DeviatingFace]| -> Vec<Face> {
             let face = |part: &Part| {
                 let on = On { whose, part: *part };
                 let slip = slips.iter().find(|s| s.part == *part);
                 let taper = slip.and_then(|slip| match slip.came {
-                    Came::Taper(ends) => Some(ends),
+                    Deviation::Taper(ends) => Some(ends),
                     _ => None,
                 });
                 Face {
@@ -336,13 +336,15 @@ fn nearest_part(job: &Job, chip: &Chip) -> On {
 }
 
 /// How far out of its line to keep a face came, mm; kept stone lies outside the circle of a hollow.
-fn out_of_line(placement: &Placement, on: On, came: Came) -> f64 {
+fn out_of_line(placement: &Placement, on: On, came: Deviation) -> f64 {
     match (came, sawn_seg(placement, on)) {
-        (Came::Short(by), _) => -by,
-        (Came::Over(by), _) => by,
-        (Came::Taper([start, end]), _) => start.max(end),
-        (Came::Radius(radius), Some(Seg::Arc(arc))) => (radius - arc.radius) * arc.sweep.signum(),
-        (Came::Radius(_), _) => 0.0,
+        (Deviation::Short(by), _) => -by,
+        (Deviation::Over(by), _) => by,
+        (Deviation::Taper([start, end]), _) => start.max(end),
+        (Deviation::Radius(radius), Some(Seg::Arc(arc))) => {
+            (radius - arc.radius) * arc.sweep.signum()
+        }
+        (Deviation::Radius(_), _) => 0.0,
     }
 }
 

@@ -1,7 +1,7 @@
 //! The shape of the disc's cut, against printed answers for circular segments.
 
+use kerfwright::cut::concave::ConcaveArc;
 use kerfwright::cut::disc::{Sunk, half_length};
-use kerfwright::cut::hollow::Hollow;
 use kerfwright::job::{Disc, DiscUse};
 
 use super::near;
@@ -32,7 +32,7 @@ fn chord_21_and_rise_6() {
         face_mm: 10.5,
         under_mm: 0.0,
     };
-    let hollow = Hollow::of(12.1875, sunk).expect("room for it");
+    let hollow = ConcaveArc::of(12.1875, sunk).expect("room for it");
     near(hollow.left_middle, 6.0, 1e-9);
     near(hollow.left_under, 6.0, 1e-9);
 }
@@ -47,7 +47,7 @@ fn arc_1_and_45_degrees() {
         face_mm: 0.974_495_36 / 2.0,
         under_mm: 0.1,
     };
-    let hollow = Hollow::of(1.273_239_5, sunk).expect("room for it");
+    let hollow = ConcaveArc::of(1.273_239_5, sunk).expect("room for it");
     near(hollow.left_middle, 0.096_919_589, 5e-8);
 }
 
@@ -58,8 +58,8 @@ fn no_room_in_a_tight_hollow() {
         face_mm: 55.0,
         under_mm: 19.0,
     };
-    assert_eq!(Hollow::of(55.0, sunk), None);
-    assert!(Hollow::of(55.1, sunk).is_some());
+    assert_eq!(ConcaveArc::of(55.0, sunk), None);
+    assert!(ConcaveArc::of(55.1, sunk).is_some());
 }
 
 /// Below the rim there is nothing; past the centre the cut is as long as the disc is wide.

@@ -2,9 +2,9 @@
 //! grind, or why nothing in the kit makes one.
 
 use super::{MUCH_TO_GRIND_MM, Place, Way, corner_between};
+use crate::cut::concave::ConcaveArc;
 use crate::cut::corner::{Bored, LEAST_RADIUS_MM};
 use crate::cut::disc::{self, Depth, Sunk, Task};
-use crate::cut::hollow::Hollow;
 use crate::cut::kept::Ring;
 use crate::cut::missing::Spot;
 use crate::diag::{Finding, Phrase};
@@ -100,7 +100,7 @@ fn much_left(job: &Job, part: Value, arc: &Arc) -> Option<Finding> {
     let radius = arc.radius;
     let choice = disc::choose(job, Task::Inside { radius_mm: radius });
     let sunk = Sunk::of(job, choice.disc);
-    let hollow = Hollow::of(radius, sunk)?;
+    let hollow = ConcaveArc::of(radius, sunk)?;
     let values = [
         ("part", part),
         ("disc", choice.disc.name.clone().into()),

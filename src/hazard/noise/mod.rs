@@ -42,7 +42,7 @@ pub struct NoiseReport {
     /// Time at it in the day, this job and the other work with this machine, hours.
     pub hours: f64,
     /// Other machines of the same day.
-    pub spells: Vec<NoiseSpell>,
+    pub spells: Vec<NoisePeriod>,
     /// Level over 8 hours, equal energy, dB(A), all of the day; nothing without time at it.
     pub lex_8h_db: Option<f64>,
     /// Minutes at this machine's level until the duty value of the region.
@@ -61,7 +61,7 @@ pub struct NoiseReport {
 
 /// Another machine of the same day.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct NoiseSpell {
+pub struct NoisePeriod {
     /// What it is.
     pub what: String,
     /// Level at the ear, dB(A).
@@ -145,7 +145,7 @@ fn report(job: &Job, work: &Work) -> NoiseReport {
     let record = job.region.record();
     let (values, level) = (record.noise, job.machine.noise_db);
     let hours = work.hours_a_day(job) + job.dust.hours_today;
-    let spells: Vec<NoiseSpell> = job.today.iter().map(spell).collect();
+    let spells: Vec<NoisePeriod> = job.today.iter().map(spell).collect();
     let mut day = vec![(level, hours)];
     day.extend(spells.iter().map(|s| (s.level_db, s.minutes / MIN_PER_H)));
     let dose = (values.measure == NoiseMeasure::OshaDose).then(|| osha_dose(&day));
@@ -167,8 +167,8 @@ fn report(job: &Job, work: &Work) -> NoiseReport {
     }
 }
 
-fn spell(spell: &crate::job::Spell) -> NoiseSpell {
-    NoiseSpell {
+fn spell(spell: &crate::job::ExposurePeriod) -> NoisePeriod {
+    NoisePeriod {
         what: spell.what.clone(),
         level_db: spell.noise_db,
         minutes: spell.minutes,

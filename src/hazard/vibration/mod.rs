@@ -35,7 +35,7 @@ pub struct VibrationReport {
     /// All other work of the day, as minutes of this machine.
     pub other_min: f64,
     /// Other machines of the same day.
-    pub spells: Vec<VibrationSpell>,
+    pub spells: Vec<VibrationPeriod>,
     /// A(8) of this job alone, m/s².
     pub a8_job_m_s2: f64,
     /// A(8) of the whole day, m/s².
@@ -60,7 +60,7 @@ pub struct VibrationReport {
 
 /// Another machine of the same day.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct VibrationSpell {
+pub struct VibrationPeriod {
     /// What it is.
     pub what: String,
     /// Magnitude that is reckoned with, `a + K`, m/s².
@@ -176,11 +176,11 @@ pub(crate) fn whole_minutes(minutes: f64) -> f64 {
     (minutes - 1e-6).ceil().max(0.0)
 }
 
-fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationSpell> {
-    let one = |spell: &crate::job::Spell, notes: &mut Notes| {
+fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationPeriod> {
+    let one = |spell: &crate::job::ExposurePeriod, notes: &mut Notes| {
         let (a, k) = (spell.vibration.a, spell.vibration.k);
         let reckoned = a + uncertainty(a, k, notes);
-        VibrationSpell {
+        VibrationPeriod {
             what: spell.what.clone(),
             reckoned_m_s2: reckoned,
             minutes: spell.minutes,

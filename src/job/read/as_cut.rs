@@ -2,7 +2,7 @@
 
 use super::as_cut_opening;
 use super::as_cut_part::{done, named, once, rounded};
-use crate::job::as_cut::{AsCut, Came, Chip, Slip};
+use crate::job::as_cut::{AsCut, Chip, DeviatingFace, Deviation};
 use crate::job::given::Given;
 use crate::job::reader::Reader;
 use crate::job::{Part, Shape, Top};
@@ -18,7 +18,7 @@ pub(super) fn read(root: &mut Reader<'_>, whole: Option<&Top>) -> Option<AsCut> 
         let grind_mm = r.length("grind");
         let done = r.get("done").map(|given| done(&given, top));
         let cuts = r.get("cuts").and_then(|given| numbers(&given));
-        let mut slips: Vec<Slip> = Vec::new();
+        let mut slips: Vec<DeviatingFace> = Vec::new();
         for slip in r.each("edge", |r| edge(r, top)) {
             once(r, &mut slips, slip, top);
         }
@@ -42,7 +42,7 @@ pub(super) fn read(root: &mut Reader<'_>, whole: Option<&Top>) -> Option<AsCut> 
     })
 }
 
-fn edge(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<Slip> {
+fn edge(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<DeviatingFace> {
     let edge = r.need("edge");
     let (short, over) = (r.get("short"), r.get("over"));
     let came = match (short, over) {
@@ -62,29 +62,32 @@ fn edge(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<Slip> {
     let edge = edge?;
     let part = named(&edge, top?)?;
     let bowed = matches!(part, Part::Edge(i) if !top?.is_straight(i));
-    if bowed && matches!(came, Came::Taper(_)) {
+    if bowed && matches!(came, Deviation::Taper(_)) {
         return edge.fault(
             "is bowed: only a straight edge comes out slanting",
             "say the radius it has now with [[as_cut.arc]]",
         );
     }
-    Some(Slip { part, came })
+    Some(DeviatingFace { part, came })
 }
 
 /// A slip: one distance, or those at the start of the edge and at its end; `out` is 1 outwards, −1 inwards.
-fn slip(given: &Given<'_>, out: f64) -> Option<Came> {
+fn slip(given: &Given<'_>, out: f64) -> Option<Deviation> {
     if !given.is_list() {
         let by = given.length()?;
         return Some(if out < 0.0 {
-            Came::Short(by)
+            Deviation::Short(by)
         } else {
-            Came::Over(by)
+            Deviation::Over(by)
         });
     }
     let [start, end] = &given.list()?[..] else {
         return None;
     };
-    Some(Came::Taper([start.length()? * out, end.length()? * out]))
+    Some(Deviation::Taper([
+        start.length()? * out,
+        end.length()? * out,
+    ]))
 }
 
 /// The numbers of cuts.
@@ -96,7 +99,7 @@ fn numbers(given: &Given<'_>) -> Option<Vec<usize>> {
     each.collect()
 }
 
-fn arc(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<Slip> {
+fn arc(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<DeviatingFace> {
     let (at, edge) = (r.get("corner"), r.get("edge"));
     let radius = r.need("radius");
     let radius = radius.and_then(|given| given.length());
@@ -114,9 +117,9 @@ fn arc(r: &mut Reader<'_>, top: Option<&Shape>) -> Option<Slip> {
             return None;
         }
     };
-    Some(Slip {
+    Some(DeviatingFace {
         part,
-        came: Came::Radius(radius?),
+        came: Deviation::Radius(radius?),
     })
 }
 

@@ -2,7 +2,7 @@
 
 use super::as_cut_part::{self, once};
 use super::figure::{edge_hint, find_edge};
-use crate::job::as_cut::{Came, OpeningCut, Slip};
+use crate::job::as_cut::{DeviatingFace, Deviation, OpeningCut};
 use crate::job::given::Given;
 use crate::job::reader::Reader;
 use crate::job::{Part, Shape, Top};
@@ -29,7 +29,7 @@ fn one(r: &mut Reader<'_>, top: Option<&Top>) -> Option<OpeningCut> {
     let cutout = which.and_then(|given| number(&given, top?));
     let shape = cutout.and_then(|i| Some(&top?.cutouts.get(i)?.shape));
     let done = r.get("done").map(|given| done(&given, shape));
-    let mut slips: Vec<Slip> = Vec::new();
+    let mut slips: Vec<DeviatingFace> = Vec::new();
     for slip in r.each("edge", |r| side(r, shape)) {
         once(r, &mut slips, slip, shape);
     }
@@ -83,12 +83,12 @@ fn done(given: &Given<'_>, shape: Option<&Shape>) -> Option<Vec<Part>> {
     }
 }
 
-fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Slip> {
+fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<DeviatingFace> {
     let edge = r.need("edge");
     let (larger, smaller) = (r.get("larger"), r.get("smaller"));
     let came = match (larger, smaller) {
-        (Some(larger), None) => Came::Short(larger.length()?),
-        (None, Some(smaller)) => Came::Over(smaller.length()?),
+        (Some(larger), None) => Deviation::Short(larger.length()?),
+        (None, Some(smaller)) => Deviation::Over(smaller.length()?),
         (Some(_), Some(smaller)) => {
             return smaller.fault(
                 "stands beside `larger`: the opening is too large at this side or too small",
@@ -111,11 +111,11 @@ fn side(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Slip> {
             );
         }
     };
-    Some(Slip { part, came })
+    Some(DeviatingFace { part, came })
 }
 
 /// An arc's radius; of a circle, all round.
-fn arc(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Vec<Slip>> {
+fn arc(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Vec<DeviatingFace>> {
     let at = r.get("corner");
     let radius = r.need("radius");
     let radius = radius.and_then(|given| given.length());
@@ -128,6 +128,11 @@ fn arc(r: &mut Reader<'_>, shape: Option<&Shape>) -> Option<Vec<Slip>> {
             return None;
         }
     };
-    let came = Came::Radius(radius?);
-    Some(parts.into_iter().map(|part| Slip { part, came }).collect())
+    let came = Deviation::Radius(radius?);
+    Some(
+        parts
+            .into_iter()
+            .map(|part| DeviatingFace { part, came })
+            .collect(),
+    )
 }

@@ -1,13 +1,18 @@
 //! The parts of a top or an opening that `[as_cut]` names: edges by name, corners by number.
 
 use super::figure::{edge_hint, find_edge};
-use crate::job::as_cut::Slip;
+use crate::job::as_cut::DeviatingFace;
 use crate::job::given::Given;
 use crate::job::reader::Reader;
 use crate::job::{CornerCut, Part, Shape};
 
 /// A part may have come out in one way only.
-pub(super) fn once(r: &Reader<'_>, slips: &mut Vec<Slip>, slip: Slip, top: Option<&Shape>) {
+pub(super) fn once(
+    r: &Reader<'_>,
+    slips: &mut Vec<DeviatingFace>,
+    slip: DeviatingFace,
+    top: Option<&Shape>,
+) {
     if slips.iter().any(|s| s.part == slip.part) {
         let name = top.map_or_else(String::new, |t| t.part_name(slip.part));
         let key = r.key("edge");

@@ -9,7 +9,7 @@ use crate::job::reader::Reader;
 use crate::job::shape::corner_name;
 use crate::job::survey::quadrilateral::{NoTriangle, Refusal, Tape};
 use crate::job::survey::ties::{Mark, NoMeeting};
-use crate::job::survey::{Misclosure, OutOfSquare, Slip, TapeCheck};
+use crate::job::survey::{Blunder, Misclosure, OutOfSquare, TapeCheck};
 use crate::job::words::{listed, short};
 use crate::units::LengthUnit;
 
@@ -113,7 +113,7 @@ fn mistakes(ledger: &Ledger, found: &Misclosure) -> String {
         .into_iter()
         .filter_map(|tape| slip(ledger, tape))
         .collect();
-    let rest = found.tapes.iter().filter(|tape| tape.slip.is_none());
+    let rest = found.tapes.iter().filter(|tape| tape.blunder.is_none());
     let rest: Vec<String> = rest
         .filter_map(|tape| Some(format!("{} {}", tape.name, length(ledger, tape.alone?))))
         .collect();
@@ -135,16 +135,16 @@ fn mistakes(ledger: &Ledger, found: &Misclosure) -> String {
 }
 
 fn slip(ledger: &Ledger, tape: &TapeCheck) -> Option<String> {
-    let (slip, meant) = tape.slip?;
+    let (slip, meant) = tape.blunder?;
     let how = match slip {
-        Slip::RoundNumber => {
+        Blunder::RoundNumber => {
             let (by, way) = (
                 meant - tape.taped,
                 if meant < tape.taped { "less" } else { "more" },
             );
             format!("{} {way}", ledger.length(by.abs()))
         }
-        Slip::SwappedDigits => "two digits changed over".to_owned(),
+        Blunder::SwappedDigits => "two digits changed over".to_owned(),
     };
     Some(format!("{} ({}, {how})", tape.name, ledger.length(meant)))
 }

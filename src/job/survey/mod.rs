@@ -11,21 +11,21 @@
 //! | [`network`] | least squares |
 //! | [`quadrilateral`] | four sides and one or two diagonals |
 //! | [`ties`] | two or three tapes to each corner from a base line |
-//! | [`slip`] | mistakes that leave a mark: round numbers, digits changed over |
+//! | [`blunder`] | mistakes that leave a mark: round numbers, digits changed over |
 //! | [`square`] | corners out of square |
 //!
 //! All lengths are mm; all angles degrees.
 
+pub mod blunder;
 pub mod network;
 pub mod quadrilateral;
-pub mod slip;
 pub mod square;
 pub mod ties;
 
 use serde::Serialize;
 
+pub use blunder::Blunder;
 pub use quadrilateral::{Quadrilateral, Tape};
-pub use slip::Slip;
 pub use square::OutOfSquare;
 pub use ties::Tie;
 
@@ -124,11 +124,11 @@ impl Misclosure {
     /// fits best first.
     #[must_use]
     pub fn suspects(&self) -> Vec<&TapeCheck> {
-        let missed = |tape: &TapeCheck| match (tape.slip, tape.alone) {
+        let missed = |tape: &TapeCheck| match (tape.blunder, tape.alone) {
             (Some((_, meant)), Some(alone)) => (meant - alone).abs() / tape.open,
             _ => f64::INFINITY,
         };
-        let mut suspects: Vec<_> = self.tapes.iter().filter(|t| t.slip.is_some()).collect();
+        let mut suspects: Vec<_> = self.tapes.iter().filter(|t| t.blunder.is_some()).collect();
         suspects.sort_by(|a, b| missed(a).total_cmp(&missed(b)));
         suspects
     }
@@ -150,7 +150,7 @@ pub struct TapeCheck {
     /// The slip that would explain the whole misclosure, and the length meant; none when it is
     /// explained already, or when no usual slip fits. Not in a plan, where every check is explained.
     #[serde(skip)]
-    pub slip: Option<(Slip, f64)>,
+    pub blunder: Option<(Blunder, f64)>,
 }
 
 /// The apex of a triangle on a base along x from the origin, above it: its two other sides from the

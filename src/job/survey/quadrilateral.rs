@@ -4,7 +4,7 @@
 //! from the other five, so that each can be told what it would have to read.
 
 use super::network::{self, Free, Leg};
-use super::{EXPLAINED, Misclosure, TapeCheck, apex, slip};
+use super::{EXPLAINED, Misclosure, TapeCheck, apex, blunder};
 use crate::geom::Point;
 use crate::units::LengthUnit;
 
@@ -250,16 +250,16 @@ impl Quadrilateral {
             let [one, other] = tape.ends();
             let taped = self.taped(tape)?;
             let (alone, open) = (self.without(tape), explained / slope.abs());
-            let slip = alone
+            let blunder = alone
                 .filter(|_| told)
-                .and_then(|alone| slip::find(taped, alone, open, unit));
+                .and_then(|alone| blunder::find(taped, alone, open, unit));
             Some(TapeCheck {
                 name: tape.name().into(),
                 taped,
                 adjusted: corners[one].distance(corners[other]),
                 alone,
                 open,
-                slip,
+                blunder,
             })
         };
         let tapes = Tape::ALL.into_iter().zip(slopes).filter_map(check);
@@ -295,7 +295,7 @@ impl Quadrilateral {
                 .find(|t| t.name == tape.name())
                 .map(|t| t.open)
         };
-        let told = slip::CLEAR * open(one)?.max(open(other)?);
+        let told = blunder::CLEAR * open(one)?.max(open(other)?);
         let apart = (self.taped(one)? - self.taped(other)?).abs();
         Some(apart >= told && by.abs() <= found.explained && changed.corners().is_ok())
     }

@@ -5,7 +5,7 @@
 //! line, which needs no further mark on the stone.
 
 use super::network::{self, Free, Leg};
-use super::{EXPLAINED, Misclosure, TapeCheck, apex, slip};
+use super::{EXPLAINED, Misclosure, TapeCheck, apex, blunder};
 use crate::geom::Point;
 use crate::units::LengthUnit;
 
@@ -175,16 +175,16 @@ impl Tie {
         let check = |(from, slope): (Mark, f64)| {
             let taped = self.taped(from)?;
             let (alone, open) = (self.without(from, base), explained / slope);
-            let slip = alone
+            let blunder = alone
                 .filter(|_| told)
-                .and_then(|alone| slip::find(taped, alone, open, unit));
+                .and_then(|alone| blunder::find(taped, alone, open, unit));
             Some(TapeCheck {
                 name: from.name().into(),
                 taped,
                 adjusted: corner.distance(mark_at(from, base)),
                 alone,
                 open,
-                slip,
+                blunder,
             })
         };
         let tapes = Mark::ALL.into_iter().zip(slopes).filter_map(check);
@@ -222,9 +222,9 @@ impl Tie {
             adjusted: base,
             alone: Some(alone),
             open: explained,
-            slip: Some(())
+            blunder: Some(())
                 .filter(|()| told)
-                .and_then(|()| slip::find(taped, alone, explained, unit)),
+                .and_then(|()| blunder::find(taped, alone, explained, unit)),
         };
         Some(Misclosure {
             of: name.into(),

@@ -1,4 +1,4 @@
-//! Hollow arcs, the kept stone outside the circle, made of straight plunges inside it.
+//! Concave arcs, the kept stone outside the circle, made of straight plunges inside it.
 //!
 //! A slot is longest in the face, 2·c(0). Its ends must stay inside the circle, so the disc's outer face
 //! stands at d = √(r² − c(0)²) from the centre. That leaves r − d of stone beside the middle of every
@@ -22,7 +22,7 @@ use super::{Because, Cut, CutKind, LeftOver, Remains, Removal, Tool, passes};
 
 /// What plunges leave inside a hollow arc.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Hollow {
+pub struct ConcaveArc {
     /// From the pivot to the disc's outer face, mm.
     pub face_at: f64,
     /// Stone left beside the middle of a slot, from face to underside, mm: r − d.
@@ -31,7 +31,7 @@ pub struct Hollow {
     pub left_under: f64,
 }
 
-impl Hollow {
+impl ConcaveArc {
     /// For a sawn arc of a radius in mm; nothing when the disc's cut in the face is as long as the
     /// circle is wide: then the disc cannot do it.
     #[must_use]
@@ -94,7 +94,7 @@ pub fn plan(
 ) -> Option<Cut> {
     let sunk = Sunk::of(job, disc);
     let arc = wanted.arc;
-    let hollow = Hollow::of(arc.radius, sunk)?;
+    let hollow = ConcaveArc::of(arc.radius, sunk)?;
     let span = span(wanted, hollow, sunk);
     let slot = |angle: f64| slot(arc.centre, angle, hollow.face_at, sunk.face_mm, disc.kerf);
     let is_clear = |angle: f64| kept.is_clear_of(slot(angle));
@@ -184,7 +184,7 @@ pub fn plan(
 
 /// The angles that need stations: those of the arc, and where it runs on smoothly so far beyond its end
 /// that the last slot reaches the point where arc and edge touch.
-fn span(wanted: &Wanted<'_>, hollow: Hollow, sunk: Sunk) -> Span {
+fn span(wanted: &Wanted<'_>, hollow: ConcaveArc, sunk: Sunk) -> Span {
     let arc = wanted.arc;
     let whole = arc.sweep.abs() >= TAU - 1e-9;
     let beyond = |joint: Joint| match joint {
@@ -238,7 +238,7 @@ fn stations(
     stations
 }
 
-fn left_beside(arc: &Arc, hollow: Hollow) -> Vec<LeftOver> {
+fn left_beside(arc: &Arc, hollow: ConcaveArc) -> Vec<LeftOver> {
     let at = arc.at_angle(arc.start + arc.sweep / 2.0);
     let left = |why: Remains, length: f64| LeftOver {
         why,
@@ -259,7 +259,7 @@ fn left_beside(arc: &Arc, hollow: Hollow) -> Vec<LeftOver> {
 fn left_at_joints(
     span: &Span,
     pivot: Point,
-    hollow: Hollow,
+    hollow: ConcaveArc,
     kerf: f64,
     step: f64,
     [low, high]: [f64; 2],
@@ -300,7 +300,7 @@ fn left_at_joints(
 fn tails(
     span: &Span,
     pivot: Point,
-    hollow: Hollow,
+    hollow: ConcaveArc,
     sunk: Sunk,
     kerf: f64,
     [low, high]: [(f64, bool); 2],

@@ -3,9 +3,9 @@
 use crate::job::words::short;
 use crate::units::LengthUnit;
 
-/// A slip that would explain a wrong tape.
+/// A blunder that would explain a wrong tape.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Slip {
+pub enum Blunder {
     /// Read too long or too short by a round number.
     RoundNumber,
     /// Two neighbouring digits changed over.
@@ -16,14 +16,14 @@ pub enum Slip {
 const ROUND_MM: [f64; 3] = [10.0, 100.0, 1000.0];
 /// The same on a tape in inches: an inch, ten inches, a foot (judgement).
 const ROUND_INCHES: [f64; 3] = [1.0, 10.0, 12.0];
-/// A slip is told only when it is so many times what the tapes leave open (judgement: otherwise any
+/// A blunder is told only when it is so many times what the tapes leave open (judgement: otherwise any
 /// number is near a round one).
 pub(super) const CLEAR: f64 = 2.0;
 
-/// The slip, and the length meant, that brings a tape within `open` of `needed`; lengths in mm, digits
+/// The blunder, and the length meant, that brings a tape within `open` of `needed`; lengths in mm, digits
 /// as written in the unit.
 #[must_use]
-pub fn find(taped: f64, needed: f64, open: f64, unit: LengthUnit) -> Option<(Slip, f64)> {
+pub fn find(taped: f64, needed: f64, open: f64, unit: LengthUnit) -> Option<(Blunder, f64)> {
     let fits = |meant: &f64| {
         (meant - needed).abs() <= open.max(1e-6) && (meant - taped).abs() >= CLEAR * open
     };
@@ -33,8 +33,8 @@ pub fn find(taped: f64, needed: f64, open: f64, unit: LengthUnit) -> Option<(Sli
     };
     let misread = round.into_iter().flat_map(|by| [taped + by, taped - by]);
     let swapped = swaps(taped / unit.in_mm()).into_iter();
-    let misread = misread.map(|meant| (Slip::RoundNumber, meant));
-    let swapped = swapped.map(|number| (Slip::SwappedDigits, number * unit.in_mm()));
+    let misread = misread.map(|meant| (Blunder::RoundNumber, meant));
+    let swapped = swapped.map(|number| (Blunder::SwappedDigits, number * unit.in_mm()));
     misread
         .chain(swapped)
         .filter(|(_, meant)| fits(meant))
@@ -63,18 +63,24 @@ mod tests {
     const MM: LengthUnit = LengthUnit::Millimetre;
 
     #[test]
-    fn slips_are_recognised() {
-        let slip = |taped, needed| find(taped, needed, 2.0, MM);
-        assert_eq!(slip(2790.0, 2690.4), Some((Slip::RoundNumber, 2690.0)));
-        assert_eq!(slip(2790.0, 2969.0), Some((Slip::SwappedDigits, 2970.0)));
-        assert_eq!(slip(902.0, 920.5), Some((Slip::SwappedDigits, 920.0)));
-        assert_eq!(slip(2790.0, 2746.0), None);
+    fn blunders_are_recognised() {
+        let blunder = |taped, needed| find(taped, needed, 2.0, MM);
+        assert_eq!(
+            blunder(2790.0, 2690.4),
+            Some((Blunder::RoundNumber, 2690.0))
+        );
+        assert_eq!(
+            blunder(2790.0, 2969.0),
+            Some((Blunder::SwappedDigits, 2970.0))
+        );
+        assert_eq!(blunder(902.0, 920.5), Some((Blunder::SwappedDigits, 920.0)));
+        assert_eq!(blunder(2790.0, 2746.0), None);
         // 25 1/4 in. read for 26 1/4 in., and 52 1/4 in.
         let inches = |taped: f64, needed: f64| {
             find(taped * 25.4, needed * 25.4, 0.5, LengthUnit::Inch).map(|s| s.0)
         };
-        assert_eq!(inches(25.25, 26.25), Some(Slip::RoundNumber));
-        assert_eq!(inches(25.25, 52.25), Some(Slip::SwappedDigits));
+        assert_eq!(inches(25.25, 26.25), Some(Blunder::RoundNumber));
+        assert_eq!(inches(25.25, 52.25), Some(Blunder::SwappedDigits));
         assert_eq!(inches(25.25, 25.75), None);
     }
 
