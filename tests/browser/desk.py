@@ -132,7 +132,7 @@ class Desk(unittest.TestCase):
     def tab_to(self, name):
         """On with Tab until what a screen reader calls so has the focus."""
         for _ in range(300):
-            if (seen := self.browser.active().label()) == name:
+            if (seen := self.browser.focused()) == name:
                 return
             self.browser.press("tab")
         self.fail(f"Tab never comes to {name}; the last was {seen}")

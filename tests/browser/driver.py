@@ -128,6 +128,16 @@ class Browser:
     def active(self):
         return Element(self, self.ask("GET", "/element/active")[ELEMENT])
 
+    def focused(self):
+        """What a screen reader says has the focus; asked again where the page drew it anew in between."""
+        for _ in range(20):
+            try:
+                return self.active().label()
+            except RuntimeError as fault:
+                if "stale element" not in str(fault):
+                    raise
+        raise RuntimeError("what has the focus is drawn anew without end")
+
     def press(self, *keys):
         """Keys pressed one after the other, wherever the focus is."""
         actions = []
