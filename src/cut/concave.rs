@@ -16,7 +16,7 @@ use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
-use super::station::{Station, struck, taped};
+use super::station::{struck, taped};
 use super::tangents::Tangents;
 use super::{Because, Cut, CutKind, LeftOver, Remains, Removal, Tool, passes};
 
@@ -108,7 +108,8 @@ pub fn plan(
     let count = count as usize + usize::from(!span.whole);
     #[allow(clippy::cast_precision_loss)]
     let angles: Vec<f64> = (0..count).map(|i| low + step * i as f64).collect();
-    let stations = stations(arc.centre, hollow.face_at, &angles, stone, sunk.face_mm);
+    let row = (stone, -curve::WORTH_A_PLUNGE_MM, sunk.face_mm);
+    let stations = curve::stations(arc.centre, hollow.face_at, angles.iter().copied(), row);
     let stations = taped(&stations, span.whole);
     let passes = passes::depths(
         job.passes.score_mm,
@@ -207,35 +208,6 @@ fn slot(pivot: Point, angle: f64, face_at: f64, half: f64, kerf: f64) -> [Point;
     let along = out.left() * half;
     let (outer, inner) = (pivot + out * face_at, pivot + out * (face_at - kerf));
     [outer - along, outer + along, inner + along, inner - along]
-}
-
-fn stations(
-    pivot: Point,
-    face_at: f64,
-    angles: &[f64],
-    stone: &Outline,
-    half: f64,
-) -> Vec<Station> {
-    let mut stations: Vec<Station> = Vec::new();
-    for (i, &angle) in angles.iter().enumerate() {
-        let out = Vector::at_angle(angle);
-        let touch = pivot + out * face_at;
-        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
-        let slot = Line {
-            point: touch - out * curve::WORTH_A_PLUNGE_MM,
-            along: out.left(),
-        };
-        stations.push(Station {
-            number: i + 1,
-            angle,
-            touch,
-            chord,
-            taped_from: i + 1,
-            taped: 0.0,
-            in_stone: curve::meets_stone(stone, &slot, half),
-        });
-    }
-    stations
 }
 
 fn left_beside(arc: &Arc, hollow: ConcaveArc) -> Vec<LeftOver> {

@@ -141,22 +141,15 @@ pub fn plan(
     let widest = widest_step(sawn.radius, job.passes.cusp_mm, sunk.under_mm);
     let count = ((high - low) / widest).ceil().clamp(1.0, MOST_STATIONS);
     let step = (high - low) / count;
-    let reached = Arc {
-        start: low,
-        sweep: high - low,
-        ..*sawn
-    };
     // Round a whole circle the last station would be the first one again.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let stations = stations(
-        &reached,
-        step,
-        count as usize + usize::from(!whole),
-        stone,
-        sunk.face_mm,
-        disc.kerf,
-    );
-    let stations = taped(&stations, whole);
+    let count = count as usize + usize::from(!whole);
+    #[allow(clippy::cast_precision_loss)]
+    let angles = (0..count).map(|i| low + step * i as f64);
+    // Just off the near face: a strip of waste thinner than the kerf is worth a plunge too.
+    let off_mm = WORTH_A_PLUNGE_MM.min(disc.kerf / 2.0);
+    let row = (stone, off_mm, sunk.face_mm);
+    let stations = taped(&stations(sawn.centre, sawn.radius, angles, row), whole);
     let passes = passes::depths(job.passes.score_mm, job.passes.plunge_step_mm, full_depth);
     let cusp = cusp_height(sawn.radius, step);
     let length = sawn.radius * sawn.sweep;
@@ -284,24 +277,21 @@ pub(super) fn clear_span(
     Some((low_end, high_end))
 }
 
-fn stations(
-    sawn: &Arc,
-    step: f64,
-    count: usize,
-    stone: &Outline,
-    slot_half: f64,
-    kerf: f64,
+/// The stations of a row of plunges round a pivot, where the disc's face touches a circle. `off_mm` outwards of it stone
+/// is looked for along half the slot to either side.
+pub(super) fn stations(
+    pivot: Point,
+    radius: f64,
+    angles: impl IntoIterator<Item = f64>,
+    (stone, off_mm, half): (&Outline, f64, f64),
 ) -> Vec<Station> {
     let mut stations: Vec<Station> = Vec::new();
-    for i in 0..count {
-        #[allow(clippy::cast_precision_loss)]
-        let angle = sawn.start + step * i as f64;
-        let touch = sawn.at_angle(angle);
-        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
+    for (i, angle) in angles.into_iter().enumerate() {
         let out = Vector::at_angle(angle);
-        // Just off the near face: a strip of waste thinner than the kerf is worth a plunge too.
+        let touch = pivot + out * radius;
+        let chord = stations.last().map_or(0.0, |s| s.touch.distance(touch));
         let slot = Line {
-            point: touch + out * WORTH_A_PLUNGE_MM.min(kerf / 2.0),
+            point: touch + out * off_mm,
             along: out.left(),
         };
         stations.push(Station {
@@ -311,7 +301,7 @@ fn stations(
             chord,
             taped_from: i + 1,
             taped: 0.0,
-            in_stone: meets_stone(stone, &slot, slot_half),
+            in_stone: meets_stone(stone, &slot, half),
         });
     }
     stations

@@ -73,9 +73,9 @@ pub fn fits(job: &Job) -> bool {
 /// The most positions judged for the nearest miss (judgement: those that stick out least come first).
 const MOST_MISSES: usize = 2000;
 
-/// A node of the branch and bound: a turn at which a place may be valid.
+/// An open node of the branch and bound: a turn at which a place may be valid.
 #[derive(Clone, Debug)]
-struct Node {
+struct OpenNode {
     turn: f64,
     /// Its bound: the least work it can take, mm².
     least_mm2: f64,
@@ -84,11 +84,12 @@ struct Node {
     quick: Vec<(f64, Point)>,
 }
 
-/// The turns at which a place may be valid, by the least work they can take. Arcs and clearances are/// from outside: a bound below what they take.
+/// The open nodes of a branch and bound over the turns. Their bounds take arcs and clearances roughly, and in the top's
+/// favour.
 pub(super) struct OpenNodes<'a> {
     ground: Ground<'a>,
     faces: Faces,
-    turns: Vec<Node>,
+    turns: Vec<OpenNode>,
 }
 
 impl<'a> OpenNodes<'a> {
@@ -111,7 +112,7 @@ impl<'a> OpenNodes<'a> {
             let bound = Bound::of(&ground, &faces, turned.turn);
             let quick = in_order(&bound, &ground, turned, shifts);
             let least_mm2 = quick.first()?.0;
-            Some(Node {
+            Some(OpenNode {
                 turn: turned.turn,
                 least_mm2,
                 quick,
@@ -284,37 +285,34 @@ impl<'a> Evaluator<'a> {
         let shifts = turned.shifts(&self.ground);
         let bound = Bound::of(&self.ground, &self.faces, turn);
         let (job, ground) = (self.job, &self.ground);
-        // Several are judged side by side, by what is of interest before them; what turns out not to be of interest
-        // after the first of them is passed over.
-        let judged = |(shift, limit): (Point, f64)| {
-            let ordered = bound.ordered_work_mm2(ground, &turned, shift);
-            let pose = Pose::new(turn, shift.to_vector());
-            let place = (ordered <= limit).then(|| valid(job, pose));
-            (ordered, place.flatten())
-        };
         let ordered = in_order(&bound, ground, &turned, shifts);
-        let mut left = &ordered[..];
-        let mut together = 1;
-        while !left.is_empty() {
+        // The first alone: it tells what is of interest. Then several side by side, by what is of interest before them.
+        let (first, others) = ordered.split_at(ordered.len().min(1));
+        for together in std::iter::once(first).chain(others.chunks(TOGETHER)) {
             let limit = self.limit_mm2;
-            let (now, later) = left.split_at(together.min(left.len()));
-            let now = &now[..now.partition_point(|(quick, _)| *quick <= limit)];
-            let found: Vec<_> = now.par_iter().map(|(_, s)| judged((*s, limit))).collect();
-            for ((quick, _), (ordered, place)) in now.iter().zip(found) {
+            let judged = |(_, shift): &(f64, Point)| {
+                let ordered = bound.ordered_work_mm2(ground, &turned, *shift);
+                let place = || valid(job, Pose::new(turn, shift.to_vector()));
+                Some((ordered, (ordered <= limit).then(place)??))
+            };
+            let worth = together.partition_point(|(quick, _)| *quick <= limit);
+            let found: Vec<_> = together[..worth].par_iter().map(judged).collect();
+            for ((quick, _), place) in together.iter().zip(found) {
                 if *quick > self.limit_mm2 || !self.is_patient() {
                     return;
                 }
-                if let Some(placement) = place.filter(|_| ordered <= self.limit_mm2) {
-                    let better = placement.work_mm2 < self.limit_mm2;
+                // The ones before it may have made it of no interest.
+                if let Some((ordered, place)) = place
+                    && ordered <= self.limit_mm2
+                {
+                    let better = place.work_mm2 < self.limit_mm2;
                     self.in_vain = if better { 0 } else { self.in_vain + 1 };
-                    self.limit_mm2 = take(placement);
+                    self.limit_mm2 = take(place);
                 }
             }
-            if now.len() < together.min(left.len()) {
+            if worth < together.len() {
                 return;
             }
-            left = later;
-            together = TOGETHER;
         }
     }
 }

@@ -29,9 +29,10 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, RenderFault> {
     let (mut doc, drawn) = (doc?, drawn?);
     let mut parts = Vec::new();
     for (page, (stream, of_page)) in doc.get_pages().into_values().zip(drawn) {
-        if let Some(letters) = doc.get_page_contents(page).into_iter().next() {
-            doc.objects.insert(letters, Object::Stream(stream));
-        }
+        let contents = doc.get_page_contents(page).into_iter().next();
+        let letters =
+            contents.ok_or_else(|| RenderFault::Writer("a page has no content".into()))?;
+        doc.objects.insert(letters, Object::Stream(stream));
         parts.push(of_page);
     }
     pdf_finish::strip(&mut doc, sheet)?;
@@ -48,7 +49,9 @@ fn drawn(sheet: &Sheet) -> Result<Vec<(Stream, Vec<Node>)>, RenderFault> {
         Ok((stream, parts))
     };
     let pages = sheet.pages.par_iter().with_max_len(1);
-    pages.map_init(pdf_finish::presser, page).collect()
+    // All of them first, so that of several faults that of the earliest page is told.
+    let each: Vec<Result<_, RenderFault>> = pages.map_init(pdf_finish::presser, page).collect();
+    each.into_iter().collect()
 }
 
 /// The sheet with the letters of each page in place of what is drawn on it, so that the typeface has them.
