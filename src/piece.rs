@@ -2,6 +2,7 @@
 
 mod finding;
 mod fissure;
+mod standing;
 
 pub use finding::findings;
 pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
@@ -187,6 +188,8 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
     let mut unfreed = simulation.hanging;
     unfreed.retain(|waste| finding::stands_out(job, placement, waste, cuts));
     unfreed.extend(finding::lumps(job, placement, &simulation.kept, cuts));
+    let left = [&simulation.kept, &simulation.under.kept];
+    standing::add(job, placement, left, &unfreed, cuts);
     Stones {
         pieces: simulation.pieces,
         whole: simulation.whole,

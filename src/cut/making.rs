@@ -10,7 +10,7 @@ use super::inside::{self, Place, Way};
 use super::kept::{Piece, Ring, Whose};
 use super::missing::Spot;
 use super::{
-    Because, Cut, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, stopped,
+    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, stopped,
     straight, tail,
 };
 use crate::words::Value;
@@ -129,15 +129,31 @@ impl Course<'_> {
         let cut = curve::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
         match cut {
             Some(cut) if !cut.strokes.is_empty() => {
-                self.findings
-                    .append(curve::against_jig(self.job, ring.whose, &cut));
-                self.push(cut);
+                if self.takes_stone(&cut) {
+                    self.findings
+                        .append(curve::against_jig(self.job, ring.whose, &cut));
+                    self.push(cut);
+                }
             }
             _ => self
                 .findings
                 .warnings
                 .push(curve::ground_only(ring.whose, &wanted.name)),
         }
+    }
+
+    /// Whether the curves so far leave a curve any stone to take: what a rounding's plunges reach past its ends may
+    /// be all of a short arc beside it.
+    fn takes_stone(&self, cut: &Cut) -> bool {
+        let longest = cut.set_out.curve().map_or(0.0, |c| 2.0 * c.slot_half);
+        let before = self.cuts.iter().filter(|c| c.kind == CutKind::Curve);
+        let before: Vec<Outline> = before.flat_map(Cut::slots).collect();
+        if before.is_empty() || cut.length > longest {
+            return true;
+        }
+        let left = boolean::difference(&[Region::solid(self.stone.clone())], &before);
+        let taken = boolean::intersection(&left, &cut.slots());
+        taken.iter().map(Region::area).sum::<f64>() > NO_STONE_MM2
     }
 
     /// Sawn pieces that belong together: straight ones, the long first, then arcs. The tails are taken out
@@ -335,7 +351,7 @@ impl Course<'_> {
             because,
         };
         let cut = concave::plan(self.job, &asked, &self.kept, &self.stone, choice.disc);
-        if let Some(cut) = cut.filter(|c| !c.strokes.is_empty()) {
+        if let Some(cut) = cut.filter(|c| !c.strokes.is_empty() && self.takes_stone(c)) {
             self.findings
                 .append(curve::against_jig(self.job, ring.whose, &cut));
             self.push(cut);
@@ -343,6 +359,8 @@ impl Course<'_> {
     }
 }
 
+/// Less stone than this in all slots of a curve is rounding, mm².
+const NO_STONE_MM2: f64 = 1.0;
 /// Less than this between two core holes is nothing to saw, mm.
 const NOTHING_MM: f64 = 0.5;
 

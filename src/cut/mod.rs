@@ -294,6 +294,8 @@ pub enum Remains {
     Corner,
     /// On an edge that a trim in line with it has made, whose allowance is larger.
     Beside,
+    /// At an end of an arc, where the cuts beside it leave more than its own plunges do along it.
+    AtEnd,
 }
 
 /// How a hand takes off what is left.
@@ -423,6 +425,14 @@ impl Cut {
         slots
             .chain(holes.filter_map(|h| Outline::circle(h.at, h.diameter / 2.0).ok()))
             .collect()
+    }
+
+    /// The most stone it leaves on the face that it makes, tails apart, mm.
+    #[must_use]
+    pub fn stands_out_mm(&self) -> f64 {
+        let left = self.left_to_remove.iter();
+        let left = left.filter(|l| l.why != Remains::Tail);
+        left.map(|l| l.length).fold(0.0, f64::max)
     }
 
     /// What is taken out by hand under the stopped ends, as outlines: upright through the stone, one

@@ -295,7 +295,8 @@ fn discs(plan: &Plan) -> Value {
             all.push(&disc.name);
         }
     }
-    let grind = plan.cuts.iter().any(|c| c.cusp > 0.0 || c.allowance > 0.0);
+    let ridges = |c: &Cut| c.kind == CutKind::Curve && c.stands_out_mm() > 0.0;
+    let grind = plan.cuts.iter().any(|c| ridges(c) || c.allowance > 0.0);
     let args = [
         ("discs", names(all)),
         ("grind", Value::Case(if grind { "yes" } else { "no" })),

@@ -52,7 +52,10 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
 pub(super) fn not_counted(plan: &Plan) -> Option<Block> {
     let by_hand = |finish: Finish| matches!(finish, Finish::Polish | Finish::Ease);
     let edges = plan.top.edges.iter().any(|e| by_hand(e.finish));
-    let cuts = plan.cuts.iter().any(|c| by_hand(c.finish) || c.cusp > 0.0);
+    let cuts = plan
+        .cuts
+        .iter()
+        .any(|c| by_hand(c.finish) || c.stands_out_mm() > 0.0);
     (edges || cuts).then(|| Block::Text(plain("bench-not-counted")))
 }
 

@@ -54,15 +54,24 @@ pub fn carve(domain: &mut Hull, obstacles: &mut Vec<Blocked>) {
 /// when it does not, or when too little would be left to have corners.
 fn without_cap(domain: &Hull, obstacle: &Hull) -> Option<Hull> {
     let zone = Zone::inside(obstacle, -TOUCH_MM);
+    let held: Vec<bool> = domain.0.iter().map(|p| zone.holds(*p)).collect();
+    // A cap has a corner of the domain, and all of them that lie on its side.
+    if !held.contains(&true) {
+        return None;
+    }
     obstacle.sides().find_map(|side| {
-        let cap = domain.left_of(&side, 0.0);
+        let mut edges = domain.edges().zip(&held);
+        let whole = edges.all(|((p, q), held)| {
+            let [from, to] = [p, q].map(|p| side.left_of(p));
+            let crosses = (from < 0.0) != (to < 0.0);
+            (*held || from < 0.0) && (!crosses || zone.holds(p + (q - p) * (from / (from - to))))
+        });
         let back = Line {
             point: side.point,
             along: -side.along,
         };
-        let whole = !cap.0.is_empty() && cap.0.iter().all(|p| zone.holds(*p));
-        let left = domain.left_of(&back, 0.0);
-        (whole && left.0.len() > 2).then_some(left)
+        let left = whole.then(|| domain.left_of(&back, 0.0))?;
+        (left.0.len() > 2).then_some(left)
     })
 }
 

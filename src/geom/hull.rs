@@ -140,9 +140,11 @@ impl Hull {
     /// lies inside the other. Exact for convex figures with area. Corners × corners.
     #[must_use]
     pub fn keeps_clear_of(&self, other: &Self) -> bool {
-        let outside = |of: &Self, side: Line| of.0.iter().all(|p| side.left_of(*p) <= 0.0);
-        self.sides().any(|side| outside(other, side))
-            || other.sides().any(|side| outside(self, side))
+        let outside = |of: &Self, (a, b): (Point, Point)| {
+            a != b && of.0.iter().all(|p| (b - a).cross(*p - a) <= 0.0)
+        };
+        self.edges().any(|edge| outside(other, edge))
+            || other.edges().any(|edge| outside(self, edge))
     }
 
     /// The hull carried round the origin by an angle.

@@ -3,7 +3,7 @@
 use super::{CRUMB_MM2, Piece, Stones, fissure, mass_of};
 use crate::cut::kept::Kept;
 use crate::cut::missing::{self, Missing};
-use crate::cut::{Cut, CutKind, Remains};
+use crate::cut::{Cut, CutKind};
 use crate::diag::{Finding, Findings, Phrase};
 use crate::geom::{Region, SAME_MM, Seg, boolean};
 use crate::job::Job;
@@ -29,9 +29,7 @@ pub(super) fn lumps(job: &Job, placement: &Placement, kept: &Region, cuts: &[Cut
 
 /// The most stone that the cuts are said to leave on the sawn outline, tails apart, mm.
 fn left_by(cuts: &[Cut]) -> f64 {
-    let left = cuts.iter().flat_map(|c| &c.left_to_remove);
-    let left = left.filter(|l| l.why != Remains::Tail);
-    left.map(|l| l.length).fold(0.0, f64::max)
+    cuts.iter().map(Cut::stands_out_mm).fold(0.0, f64::max)
 }
 
 /// Whether stone cut off at the face that hangs on lower down is waste: what lies within the depth that the

@@ -9,6 +9,8 @@
 use std::collections::HashMap;
 use std::f64::consts::PI;
 
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
+
 use crate::geom::arc::wrapped;
 use crate::geom::free::{Blocked, Free, TOUCH_MM, carve};
 use crate::geom::hull::Hull;
@@ -29,7 +31,9 @@ pub const WITHIN_MM: f64 = 0.1;
 const ROOTS: u32 = 64;
 /// The most steps of geometry (edges × obstacles, about a hundredth of a microsecond each) that are spent
 /// on one question; beyond it nothing is proved (judgement).
-const MOST_STEPS: usize = 30_000_000;
+const MOST_STEPS: usize = 8_000_000;
+/// So many intervals are looked at side by side before the steps are counted.
+const TOGETHER: usize = 16;
 /// The most turns at which a place is looked for (judgement).
 const MOST_LOOKS: u32 = 96;
 
@@ -66,6 +70,15 @@ struct Turns {
 /// A body by how often the turns were halved and by its bare edges; the finished top without them.
 type Which = (u32, Option<Vec<usize>>);
 
+/// What is asked of an interval of turns.
+struct Asked {
+    turns: Turns,
+    finished: Which,
+    sawn: Which,
+    /// The edges that lie on none of the slab's at any of the turns: each wants its strip.
+    strips: Vec<usize>,
+}
+
 struct Search<'a> {
     job: &'a Job,
     ground: Ground<'a>,
@@ -80,6 +93,10 @@ struct Search<'a> {
 
 /// Looks for a place at any turn.
 pub(super) fn sweep(job: &Job) -> Sweep {
+    let (top, finishes) = (&job.top.shape, &job.top.finishes);
+    if (0..top.count()).any(|e| finishes[e] == Finish::Factory && !top.is_straight(e)) {
+        return Sweep::Proved;
+    }
     let mut search = Search::of(job);
     let mut evaluator = Evaluator::of(job);
     let half = PI / f64::from(ROOTS);
@@ -90,10 +107,10 @@ pub(super) fn sweep(job: &Job) -> Sweep {
     let mut open: Vec<Turns> = (0..ROOTS).map(root).collect();
     let mut looks = 0;
     for level in 0.. {
-        open.retain(|turns| search.may_fit(*turns, level));
-        if search.steps > MOST_STEPS {
+        let Some(still) = search.those_that_may_fit(&open, level) else {
             return Sweep::Open;
-        }
+        };
+        open = still;
         if open.is_empty() {
             return Sweep::Proved;
         }
@@ -159,14 +176,31 @@ impl<'a> Search<'a> {
             middle: turn,
             half: 0.0,
         };
-        self.may_fit(exact, u32::MAX)
+        let still = self.those_that_may_fit(&[exact], u32::MAX);
+        still.is_some_and(|turns| !turns.is_empty())
     }
 
-    /// False when the top surely has no place at any of the turns.
-    fn may_fit(&mut self, turns: Turns, level: u32) -> bool {
+    /// The intervals without those at whose turns the top surely has no place; nothing once [`MOST_STEPS`] are spent.
+    fn those_that_may_fit(&mut self, all: &[Turns], level: u32) -> Option<Vec<Turns>> {
+        let mut still = Vec::new();
+        for turns in all.chunks(TOGETHER) {
+            let asked: Vec<Asked> = turns.iter().filter_map(|t| self.asked(*t, level)).collect();
+            let answers: Vec<(bool, usize)> = asked.par_iter().map(|a| self.may_fit(a)).collect();
+            self.steps += answers.iter().map(|(_, steps)| steps).sum::<usize>();
+            if self.steps > MOST_STEPS {
+                return None;
+            }
+            let kept = asked.iter().zip(answers).filter(|(_, (may, _))| *may);
+            still.extend(kept.map(|(asked, _)| asked.turns));
+        }
+        Some(still)
+    }
+
+    /// What is to be asked of an interval; nothing when its turns are ruled out by the edges or the vein alone.
+    fn asked(&mut self, turns: Turns, level: u32) -> Option<Asked> {
         let job = self.job;
-        if self.steps > MOST_STEPS || !vein::may_allow(job, turns.middle, turns.half) {
-            return self.steps > MOST_STEPS;
+        if !vein::may_allow(job, turns.middle, turns.half) {
+            return None;
         }
         let lies = |e: &Straight, finished: bool| {
             let near = |(turn, off, factory): &(f64, f64, bool)| {
@@ -177,7 +211,7 @@ impl<'a> Search<'a> {
         };
         let must = |e: &Straight| job.top.finishes[e.edge] == Finish::Factory;
         if self.edges.iter().any(|e| must(e) && !lies(e, true)) {
-            return false;
+            return None;
         }
         let bare: Vec<usize> = self
             .edges
@@ -189,44 +223,49 @@ impl<'a> Search<'a> {
             .filter(|i| self.edges[*i].whole && !lies(&self.edges[*i], false))
             .collect();
         let off = self.radius * turns.half;
-        let finished = self.body(&(level, None), off, turns.middle);
-        let sawn = self.body(&(level, Some(bare)), off, turns.middle);
-        let Some(sawn) = sawn.or_else(|| finished.clone()) else {
-            // Too thin to be eroded so much: nothing is known yet.
-            return true;
-        };
-        self.leaves_room(turns, off, &sawn, finished.as_ref(), &strips)
+        let (finished, sawn) = ((level, None), (level, Some(bare)));
+        self.make(&finished, off);
+        self.make(&sawn, off);
+        Some(Asked {
+            turns,
+            finished,
+            sawn,
+            strips,
+        })
     }
 
-    fn leaves_room(
-        &mut self,
-        turns: Turns,
-        off: f64,
-        sawn: &Body,
-        finished: Option<&Body>,
-        strips: &[usize],
-    ) -> bool {
-        let mut domain = domain(&self.ground, sawn);
+    /// Whether the top may have a place at any of the turns, and the steps that this took.
+    fn may_fit(&self, asked: &Asked) -> (bool, usize) {
+        let turns = asked.turns;
+        let off = self.radius * turns.half;
+        let [finished, sawn] = [&asked.finished, &asked.sawn]
+            .map(|which| self.bodies[which].as_ref().map(|b| b.turned(turns.middle)));
+        let Some(sawn) = sawn.or_else(|| finished.clone()) else {
+            // Too thin to be eroded so much: nothing is known yet.
+            return (true, 0);
+        };
+        let mut domain = domain(&self.ground, &sawn);
         if domain.0.len() < 3 {
-            return false;
+            return (false, 0);
         }
         let mut blocked = Vec::new();
         touching(&self.ground.pockets, &sawn.parts, &domain, &mut blocked);
         carve(&mut domain, &mut blocked);
         let reach = bounds(&domain);
         let mut hulls = Vec::new();
-        for i in strips {
+        for i in &asked.strips {
             self.add_strip(&self.edges[*i], turns, off, &reach, &mut hulls);
         }
         blocked.extend(hulls.into_iter().map(Blocked::solid));
         carve(&mut domain, &mut blocked);
-        if let Some(finished) = finished {
+        if let Some(finished) = &finished {
             self.add_flaws(turns, off, finished, &domain, &mut blocked);
             carve(&mut domain, &mut blocked);
         }
         let corners: usize = blocked.iter().map(|b| b.hull.0.len()).sum();
-        self.steps += (corners + domain.0.len()) * (blocked.len() + 8);
-        !Free::new(&domain, &blocked, TOUCH_MM).is_empty()
+        let steps = (corners + domain.0.len()) * (blocked.len() + 8);
+        let room = !Free::new(&domain, &blocked, TOUCH_MM).is_empty();
+        (room, steps)
     }
 
     fn add_flaws(
@@ -293,26 +332,18 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// A body eroded by so much and turned, about the centre.
-    fn body(&mut self, which: &Which, off: f64, turn: f64) -> Option<Body> {
-        let (centre, ground) = (self.centre, &mut self.ground);
-        let mut make = |which: &Which| {
-            let whole = match &which.1 {
-                Some(bare) => ground.variant(bare).body.clone()?,
-                None => ground.finished.clone(),
-            };
-            let about = whole.about(centre);
-            if off > 0.0 {
-                about.eroded(off)
-            } else {
-                Some(about)
-            }
-        };
-        if !self.bodies.contains_key(which) {
-            let made = make(which);
-            self.bodies.insert(which.clone(), made);
+    /// Makes a body eroded by so much, about the centre, unless it is there; nothing where it is too thin.
+    fn make(&mut self, which: &Which, off: f64) {
+        if self.bodies.contains_key(which) {
+            return;
         }
-        self.bodies[which].as_ref().map(|b| b.turned(turn))
+        let whole = match &which.1 {
+            Some(bare) => self.ground.variant(bare).body.clone(),
+            None => Some(self.ground.finished.clone()),
+        };
+        let about = whole.map(|body| body.about(self.centre));
+        let made = about.and_then(|b| if off > 0.0 { b.eroded(off) } else { Some(b) });
+        self.bodies.insert(which.clone(), made);
     }
 }
 

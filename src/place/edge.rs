@@ -57,7 +57,7 @@ pub(super) fn edge_use(
     let allowance_mm = edge_allowance(job, edge);
     if !top.is_straight(edge) {
         if finish == Finish::Factory {
-            objections.push(Objection::NotOnFactoryEdge { edge });
+            objections.push(Objection::FactoryBow { edge });
         }
         return EdgeUse::Bowed { allowance_mm };
     }

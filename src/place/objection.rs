@@ -44,6 +44,11 @@ pub enum Objection {
         /// The top's edge, counted from 0.
         edge: usize,
     },
+    /// An edge that must use a finished edge of the slab is bowed, and a bowed edge is always sawn.
+    FactoryBow {
+        /// The top's edge, counted from 0.
+        edge: usize,
+    },
     /// A trim would run along a line flaw.
     AlongFlaw {
         /// The edge, or the flat at a corner, that the trim makes.
@@ -77,6 +82,7 @@ impl Objection {
             Self::NarrowStrip { width_mm, .. } => job.place.least_strip_mm - width_mm,
             Self::AlongFlaw { flaw, .. } => 2.0 * job.slab.flaws[*flaw].clear_mm,
             Self::NotOnFactoryEdge { .. }
+            | Self::FactoryBow { .. }
             | Self::Vein { .. }
             | Self::NoSawnOutline
             | Self::NoSawnCutout { .. } => 1e4,
@@ -167,6 +173,7 @@ fn message(objection: &Objection, job: &Job) -> Message {
         Objection::NotOnFactoryEdge { edge } => {
             Message::new("place-not-on-factory-edge", [edge_name(edge)])
         }
+        Objection::FactoryBow { edge } => Message::new("place-factory-bow", [edge_name(edge)]),
         Objection::NoSawnOutline => Message::plain("place-no-sawn-outline"),
         Objection::NoSawnCutout { cutout } => {
             let what = Value::name(job.top.cutouts[cutout].what.clone());

@@ -1,5 +1,7 @@
 //! The largest size of the wanted top that a slab has room for.
 
+use rayon::iter::{IntoParallelIterator, IntoParallelRefIterator, ParallelIterator};
+
 use crate::geom::Point;
 use crate::job::shape::ShapeFault;
 use crate::job::{CornerCut, Cutout, Job, Shape};
@@ -37,7 +39,7 @@ const LEAST_SHARE: f64 = 0.1;
 #[must_use]
 pub fn largest(job: &Job) -> Vec<Fitting> {
     let ways = [Less::Scale, Less::Length, Less::Depth];
-    ways.into_iter()
+    ways.into_par_iter()
         .filter_map(|less| largest_with(job, less))
         .collect()
 }
@@ -80,7 +82,8 @@ fn largest_with(job: &Job, less: Less) -> Option<Fitting> {
 /// The largest whole number below `whole` that was found to fit. Halving finds one; since an edge may
 /// lie on the slab's or leave a strip, and nothing between, larger ones may fit again: those up to `gap`
 /// above are looked at too.
-fn largest_whole(whole: f64, gap: f64, fits: impl Fn(f64) -> bool) -> Option<f64> {
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+fn largest_whole(whole: f64, gap: f64, fits: impl Fn(f64) -> bool + Sync) -> Option<f64> {
     let top = whole.ceil() - 1.0;
     let (mut low, mut high) = (top, whole.ceil());
     while !fits(low) {
@@ -100,14 +103,14 @@ fn largest_whole(whole: f64, gap: f64, fits: impl Fn(f64) -> bool) -> Option<f64
     }
     // Where the size that fits lies flush, smaller ones leave strips too narrow to saw: between two sizes
     // that fit lie no more than both strips and the tape's error.
-    let mut above = low + 1.0;
-    while above <= (low + gap).min(top) {
-        if fits(above) {
-            low = above;
+    let above = |low: f64| (1..=gap as u32).map(move |by| low + f64::from(by));
+    loop {
+        let sizes: Vec<f64> = above(low).filter(|size| *size <= top).collect();
+        match sizes.par_iter().find_last(|size| fits(**size)) {
+            Some(larger) => low = *larger,
+            None => return Some(low),
         }
-        above += 1.0;
     }
-    Some(low)
 }
 
 /// The job with its top stretched by a share each way; nothing when its corners and bows leave no such

@@ -19,6 +19,8 @@ use super::room::ENDS_A_STRIP;
 /// Beside an edge of the slab an obstacle gives way by this much, mm: more than the straight sides that
 /// stand for arcs can be off, so that no place is missed for them.
 const GIVE_MM: f64 = 4.0 * FINE_MM;
+/// An edge that must lie along one of the slab may be off its lines by this much at first sight, mm.
+const MUST_MM: f64 = 0.01;
 /// Shifts closer than this are one, mm.
 const SAME_SHIFT_MM: f64 = 1e-5;
 
@@ -79,8 +81,25 @@ impl Turned {
             return Vec::new();
         }
         let mut found = self.along_flush(ground, &domain, keys);
-        found.retain(|p| loose.holds(*p));
+        found.retain(|p| self.lies_where_it_must(ground, *p) && loose.holds(*p));
         found
+    }
+
+    /// Whether each edge that must use a finished edge of the slab lies along one, between the lines that are as near
+    /// and as far in as may be.
+    fn lies_where_it_must(&self, ground: &Ground<'_>, shift: Point) -> bool {
+        let finishes = ground.job.top.finishes.iter().enumerate();
+        let mut musts = finishes.filter(|(_, finish)| **finish == Finish::Factory);
+        musts.all(|(edge, _)| {
+            let lines: Vec<&FlushLine> = self.flush.iter().filter(|f| f.edge == edge).collect();
+            lines.chunks(2).any(|of_slab_edge| {
+                let off = of_slab_edge.iter().map(|f| f.line.left_of(shift));
+                let [least, most] = off.fold([f64::INFINITY, f64::NEG_INFINITY], |[a, b], off| {
+                    [a.min(off), b.max(off)]
+                });
+                least <= MUST_MM && most >= -MUST_MM
+            })
+        })
     }
 
     /// Shifts at which a place nearly fits: edges laid along edges, whatever else they touch.

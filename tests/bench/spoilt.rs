@@ -1,6 +1,6 @@
 //! What breaks it, as long as wanted: `cargo bench --bench spoilt -- COUNT [FROM]` spoils so many inputs of the
 //! corpus, the first seed FROM, and tries each; `-- jobs COUNT [FROM]` tries random jobs, a third of each kind, with
-//! their sheets. A line for each input that breaks something, and the counts at the end.
+//! their sheets, `-- plans COUNT [FROM]` without, `-- text COUNT [FROM]` prints them. A line for each input that breaks something, and the counts at the end.
 //!
 //! `-- grow COUNT [FROM]` makes the corpus anew: of what there is and of so many spoilt inputs, each that is answered
 //! as none before, as short as it can be made line by line.
@@ -32,6 +32,8 @@ use trial::{Depth, End, Trial, Wrong, tried};
 const COUNT: u64 = 10_000;
 /// What takes longer hangs.
 const LONG: Duration = Duration::from_secs(2);
+/// What a form that plans at each key should keep to.
+const SLOW: Duration = Duration::from_millis(200);
 /// What takes longer is not made shorter line by line.
 const QUICK: Duration = Duration::from_millis(60);
 /// The most bytes of the packed corpus.
@@ -50,8 +52,10 @@ fn main() {
     let corpus = read();
     match words.first().map(String::as_str) {
         Some("grow") => write(&grown(corpus, seeds)),
-        Some("jobs") => Counts::of(seeds, |seed| random(seed).into_bytes(), true).print(),
-        _ => Counts::of(seeds, |seed| spoilt(&corpus, seed), false).print(),
+        Some("text") => seeds.for_each(|seed| println!("{}", String::from_utf8_lossy(&job(seed)))),
+        Some("jobs") => Counts::of(seeds, job, Sheets::All).print(),
+        Some("plans") => Counts::of(seeds, job, Sheets::None).print(),
+        _ => Counts::of(seeds, |seed| spoilt(&corpus, seed), Sheets::OfNewAnswers).print(),
     }
 }
 
@@ -72,16 +76,26 @@ fn write(corpus: &Corpus) {
 }
 
 /// The random job of a seed.
-fn random(seed: u64) -> String {
+fn job(seed: u64) -> Vec<u8> {
     let at = seed / 3;
-    match seed % 3 {
+    let text = match seed % 3 {
         0 => RandomJob::of(at).text(),
         1 => RandomJob::with_insides(at).text(),
         _ => {
             let job = RandomJob::of(at);
             job.bowed(at).unwrap_or_else(|| job.text())
         }
-    }
+    };
+    text.into_bytes()
+}
+
+/// Which inputs have their sheet made.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Sheets {
+    None,
+    /// Those with an answer that none before had.
+    OfNewAnswers,
+    All,
 }
 
 #[derive(Default)]
@@ -90,22 +104,26 @@ struct Counts {
     ends: BTreeMap<trial::End, u64>,
     wrong: BTreeMap<&'static str, u64>,
     long: u64,
-    longest: (Duration, u64),
+    /// Each with its seed.
+    times: Vec<(Duration, u64)>,
     answers: BTreeSet<u64>,
     all: Duration,
 }
 
 impl Counts {
-    /// Tries every input of some seeds. An input with a new answer has its sheet made as well, or each.
-    fn of(seeds: std::ops::Range<u64>, input: impl Fn(u64) -> Vec<u8>, each: bool) -> Self {
+    /// Tries every input of some seeds.
+    fn of(seeds: std::ops::Range<u64>, input: impl Fn(u64) -> Vec<u8>, sheets: Sheets) -> Self {
         let start = Instant::now();
         let mut counts = Self::default();
         for seed in seeds {
             let input = input(seed);
-            let mut trial = tried(&input, if each { Depth::Sheet } else { Depth::Plan });
+            let mut trial = match sheets {
+                Sheets::All => tried(&input, Depth::Sheet),
+                Sheets::None | Sheets::OfNewAnswers => tried(&input, Depth::Plan),
+            };
             let known = counts.answers.len();
             counts.answers.extend(&trial.answers);
-            if !each && counts.answers.len() > known {
+            if sheets == Sheets::OfNewAnswers && counts.answers.len() > known {
                 trial = tried(&input, Depth::Sheet);
             }
             counts.take(&trial, seed);
@@ -131,7 +149,7 @@ impl Counts {
         self.inputs += 1;
         *self.ends.entry(trial.end).or_default() += 1;
         self.long += u64::from(trial.took > LONG);
-        self.longest = self.longest.max((trial.took, seed));
+        self.times.push((trial.took, seed));
         let kinds: BTreeSet<&str> = trial.wrong.iter().map(kind).collect();
         for kind in kinds {
             *self.wrong.entry(kind).or_default() += 1;
@@ -154,12 +172,22 @@ impl Counts {
             wrong("replay"),
             wrong("report")
         );
-        let (longest, seed) = self.longest;
+        let mut times = self.times.clone();
+        times.sort();
+        let ms = |(took, _): &(Duration, u64)| took.as_secs_f64() * 1e3;
+        let of = |percent: usize| times.get(times.len() * percent / 100).map_or(0.0, ms);
+        let slow = times.iter().filter(|t| t.0 > SLOW).count();
         println!(
-            "longest {:.2} s (seed {seed}), {} different answers",
-            longest.as_secs_f64(),
+            "median {:.1} ms, 99th in a hundred {:.0} ms, {slow} over {SLOW:?}; {} different answers",
+            of(50),
+            of(99),
             self.answers.len()
         );
+        let longest = times.iter().rev().take(8);
+        let longest: Vec<String> = longest
+            .map(|t| format!("{:.0} ms seed {}", ms(t), t.1))
+            .collect();
+        println!("longest: {}", longest.join(", "));
     }
 }
 

@@ -110,11 +110,25 @@ finish = { "1-2" = "polish", "2-3" = "polish", "3-4" = "ease", "4-1" = "saw" }
     );
 }
 
+/// What stands out at the ends of deep hollow bows, where three slots meet, is told.
+#[test]
+fn deep_hollow_bows_replay() {
+    for (length, depth, bow) in [(2000, 640, -400), (1200, 700, -350), (2400, 1000, -700)] {
+        holds(&format!(
+            "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\nrectangle = [3200, 1600]\n[top]\n\
+             rectangle = [{length}, {depth}]\nbow = {{ \"1-2\" = {bow} }}\n"
+        ));
+    }
+}
+
+/// Bows whose ends or whose waste the roundings and trims beside them share.
+const CROWDED: [u64; 5] = [12, 108, 363, 719, 787];
+
 /// Random jobs with one or two edges bowed outwards.
 #[test]
 fn random_bows_replay() {
     let (mut planned, mut curved, mut bad) = (0, 0, Vec::new());
-    for seed in 5000..5070 {
+    for seed in (5000..5070).chain(CROWDED) {
         let job = RandomJob::of(seed);
         let Some(text) = job.bowed(seed) else {
             continue;

@@ -71,6 +71,15 @@ fn undescribed_edges_are_asked_about() {
     );
 }
 
+/// A bowed edge is always sawn: none can be the slab's own, and that is shown of every turn without a search.
+#[test]
+fn a_bowed_edge_is_no_factory_edge() {
+    let top = "rectangle = [900, 600]\nbow = { \"1-2\" = 30 }\nfinish = { \"1-2\" = \"factory\" }";
+    let missed = miss(&job("rectangle = [1400, 900]\nfactory = [\"AB\"]", top, ""));
+    assert_eq!(missed.proof, Proof::AnyTurn);
+    assert_eq!(missed.objections, [Objection::FactoryBow { edge: 0 }]);
+}
+
 #[test]
 fn a_fixed_place_that_is_off_is_at_fault() {
     let top = "rectangle = [900, 600]";

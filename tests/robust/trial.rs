@@ -105,8 +105,7 @@ impl Trial {
             }
             Ok((job, remarks)) => {
                 self.reported(text, &remarks);
-                self.plan(&job, depth);
-                self.took = self.took.max(start.elapsed());
+                self.plan(&job, depth, start);
             }
         }
     }
@@ -127,7 +126,7 @@ impl Trial {
         }
     }
 
-    fn plan(&mut self, job: &Job, depth: Depth) {
+    fn plan(&mut self, job: &Job, depth: Depth, start: Instant) {
         let plan = match Plan::of(job) {
             Ok(plan) => plan,
             Err(no_fit) => {
@@ -163,6 +162,7 @@ impl Trial {
             // A character that the typeface lacks is refused, and that is an answer.
             let _ = render::pdf::pdf(&pages);
         }
+        self.took = start.elapsed();
         self.checked(job, &plan);
     }
 

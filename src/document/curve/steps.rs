@@ -24,11 +24,11 @@ pub(super) fn steps(plan: &Plan, cuts: &[&Cut]) -> Vec<Message> {
             ],
         ),
     ];
-    let cusp = cuts.iter().map(|c| c.cusp).fold(0.0, f64::max);
-    if cusp > 0.0 {
+    let left = cuts.iter().map(|c| c.stands_out_mm()).fold(0.0, f64::max);
+    if left > 0.0 {
         steps.push(say(
             "bench-curve-ridges",
-            [("left", Value::fine(cusp).up())],
+            [("left", Value::fine(left).up())],
         ));
     }
     steps

@@ -35,6 +35,7 @@ place-near-rough-edge = die fertige Platte kommt der Kante { $edge } der Rohplat
 place-round-near-edge = die fertige Platte kommt der Kante { $edge } der Rohplatte um { $by } zu nahe: eine runde Platte braucht zum Sägen ringsum einen Streifen von { $least }; verschieben oder die fertige Platte kleiner machen
 place-along-flaw = der Kantenschnitt { $part } liefe auf { $long } an „{ $flaw }“ entlang, innerhalb des Abstands von { $clear }: der Stein kann dort brechen; die fertige Platte verschieben oder drehen
 place-narrow-strip = an Kante { $edge } bliebe ein Streifen von { $width } abzusägen, Mindestmaß { $least }; die fertige Platte so verschieben, dass die Kante auf der Kante der Rohplatte oder weiter innen liegt
+place-factory-bow = Kante { $edge } ist gebogen und als Werkskante (factory) bezeichnet, aber eine gebogene Kante wird immer gesägt; ihr eine andere Bearbeitung geben
 place-not-on-factory-edge = Kante { $edge } ist als Werkskante (factory) bezeichnet, liegt aber auf keiner Werkskante der Rohplatte; auf eine legen oder ihr eine andere Bearbeitung geben
 place-no-sawn-outline = die Zugaben lassen sich nicht um den Umriss der fertigen Platte führen: eine Kante ist zu kurz oder ein Bogen zu klein dafür; dort die Bearbeitung oder die Form ändern
 place-no-sawn-cutout = die Zugabe lässt von „{ $what }“ nichts zu sägen übrig: zu klein, oder ein Bogen darin ist es; größer machen oder die Bearbeitung ändern

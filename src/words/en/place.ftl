@@ -38,6 +38,7 @@ place-near-rough-edge = the top comes { $by } too near to slab edge { $edge }, w
 place-round-near-edge = the top comes { $by } too near to slab edge { $edge }: a round top needs a strip of { $least } all round to be sawn; move it, or make the top smaller
 place-along-flaw = the trim of { $part } would run along "{ $flaw }" for { $long }, within its clearance of { $clear }: the stone may break there; move or turn the top
 place-narrow-strip = edge { $edge } would leave a strip of { $width } to saw off, least { $least }; move the top so that the edge lies on the slab's edge or farther in
+place-factory-bow = edge { $edge } is bowed and marked factory, but a bowed edge is always sawn; give it another finish
 place-not-on-factory-edge = edge { $edge } is marked factory but does not lie on a factory edge of the slab; place it on one, or give it another finish
 place-no-sawn-outline = the allowances cannot be carried round the top's outline: an edge is too short or an arc too small for them; change the finish there, or the shape
 place-no-sawn-cutout = the allowance leaves nothing of { $what } to saw: it is too small, or an arc of it is; make it larger, or change its finish

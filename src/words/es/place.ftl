@@ -38,6 +38,7 @@ place-near-rough-edge = la encimera queda { $by } demasiado cerca del borde { $e
 place-round-near-edge = la encimera queda { $by } demasiado cerca del borde { $edge } de la tabla: una encimera redonda pide una tira de { $least } todo alrededor para serrarla; muévala, o hágala más pequeña
 place-along-flaw = el corte de borde { $part } iría por "{ $flaw }" a lo largo de { $long }, dentro de la distancia que se guarda { $clear }: la piedra puede romperse ahí; mueva o gire la encimera
 place-narrow-strip = el borde { $edge } dejaría una tira de { $width } para serrar, mínimo { $least }; mueva la encimera para que ese borde quede en el de la tabla o más adentro
+place-factory-bow = el borde { $edge } es curvo y está marcado factory, pero un borde curvo siempre se corta; dele otro acabado
 place-not-on-factory-edge = el borde { $edge } está marcado factory pero no está en un borde de fábrica de la tabla; póngalo en uno, o dele otro acabado
 place-no-sawn-outline = las demasías no dan la vuelta al contorno de la encimera: un borde es demasiado corto o un arco demasiado pequeño para ellas; cambie ahí el acabado, o la forma
 place-no-sawn-cutout = la demasía no deja nada que serrar aquí: { $what }; el hueco es demasiado pequeño, o un arco suyo; hágalo mayor, o cambie su acabado

@@ -38,6 +38,7 @@ place-near-rough-edge = le plan vient de { $by } trop près du bord { $edge } de
 place-round-near-edge = le plan vient de { $by } trop près du bord { $edge } de la tranche : un plan rond demande une bande de { $least } tout autour pour être scié ; le déplacer, ou le faire plus petit
 place-along-flaw = la coupe de bord { $part } suivrait « { $flaw } » sur { $long }, en deçà de la distance à garder { $clear } : la pierre peut y casser ; déplacer ou tourner le plan
 place-narrow-strip = le bord { $edge } laisserait une bande de { $width } à scier, minimum { $least } ; déplacer le plan pour que ce bord soit sur celui de la tranche ou plus à l'intérieur
+place-factory-bow = le bord { $edge } est cintré et noté factory, mais un bord cintré est toujours scié ; lui donner une autre finition
 place-not-on-factory-edge = le bord { $edge } est noté factory mais n'est pas sur un bord d'usine de la tranche ; le mettre sur un tel bord, ou lui donner une autre finition
 place-no-sawn-outline = les surcotes ne font pas le tour du contour : un bord est trop court ou un arc trop petit pour elles ; changer là la finition, ou la forme
 place-no-sawn-cutout = la surcote ne laisse rien à scier ici : { $what } ; la découpe est trop petite, ou un de ses arcs ; la faire plus grande, ou changer sa finition

@@ -38,6 +38,7 @@ place-near-rough-edge = il piano viene di { $by } troppo vicino al bordo { $edge
 place-round-near-edge = il piano viene di { $by } troppo vicino al bordo { $edge } della lastra: un piano tondo richiede una striscia di { $least } tutto intorno per essere tagliato; spostarlo, o farlo più piccolo
 place-along-flaw = il taglio di rifilo { $part } correrebbe lungo «{ $flaw }» per { $long }, entro la distanza da tenere { $clear }: lì la pietra può rompersi; spostare o girare il piano
 place-narrow-strip = il bordo { $edge } lascerebbe una striscia di { $width } da tagliare, minimo { $least }; spostare il piano in modo che quel bordo stia su quello della lastra o più in dentro
+place-factory-bow = il bordo { $edge } è curvo e segnato factory, ma un bordo curvo viene sempre tagliato; dargli un'altra finitura
 place-not-on-factory-edge = il bordo { $edge } è segnato factory ma non sta su un bordo di fabbrica della lastra; metterlo su uno, o dargli un'altra finitura
 place-no-sawn-outline = il materiale in più non fa il giro del contorno del piano: un bordo è troppo corto o un arco troppo piccolo; cambiare lì la finitura, o la forma
 place-no-sawn-cutout = il materiale in più non lascia niente da tagliare qui: { $what }; l'apertura è troppo piccola, o un suo arco; farla più grande, o cambiare la sua finitura

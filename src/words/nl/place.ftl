@@ -35,6 +35,7 @@ place-near-rough-edge = het blad komt { $by } te dicht bij plaatrand { $edge }, 
 place-round-near-edge = het blad komt { $by } te dicht bij plaatrand { $edge }: een rond blad heeft rondom een strook van { $least } nodig om gezaagd te worden; verplaats het, of maak het blad kleiner
 place-along-flaw = de randsnede van { $part } zou over { $long } langs „{ $flaw }” lopen, binnen de afstand van { $clear }: de steen kan daar breken; verplaats of draai het blad
 place-narrow-strip = bij rand { $edge } zou een strook van { $width } af te zagen zijn, minimum { $least }; verplaats het blad zodat de rand op de plaatrand of verder naar binnen ligt
+place-factory-bow = rand { $edge } is gebogen en als fabrieksrand (factory) opgegeven, maar een gebogen rand wordt altijd gezaagd; geef hem een andere afwerking
 place-not-on-factory-edge = rand { $edge } is als fabrieksrand (factory) opgegeven maar ligt niet op een fabrieksrand van de plaat; leg hem op een, of geef hem een andere afwerking
 place-no-sawn-outline = de overmaten kunnen niet rond de omtrek van het blad: een rand is te kort of een boog te klein daarvoor; verander daar de afwerking, of de vorm
 place-no-sawn-cutout = de overmaat laat van „{ $what }” niets over om te zagen: te klein, of een boog ervan is dat; maak groter, of verander de afwerking

@@ -35,6 +35,7 @@ place-near-rough-edge = benkeplaten kommer { $by } for nær platekant { $edge },
 place-round-near-edge = benkeplaten kommer { $by } for nær platekant { $edge }: en rund benkeplate trenger en stripe på { $least } hele veien rundt for å kunne sages; flytt den, eller gjør benkeplaten mindre
 place-along-flaw = kantkuttet for { $part } ville gå langs «{ $flaw }» i { $long }, innenfor avstanden på { $clear }: steinen kan brekke der; flytt eller drei benkeplaten
 place-narrow-strip = kant { $edge } ville gi en stripe på { $width } å sage av, minst { $least }; flytt benkeplaten slik at kanten ligger på platekanten eller lenger inn
+place-factory-bow = kant { $edge } er buet og oppgitt som fabrikkant (factory), men en buet kant sages alltid; gi den en annen kantbearbeiding
 place-not-on-factory-edge = kant { $edge } er oppgitt som fabrikkant (factory), men ligger ikke på en fabrikkant på platen; legg den på en, eller gi den en annen kantbearbeiding
 place-no-sawn-outline = arbeidsmonnet kan ikke føres rundt omrisset av benkeplaten: en kant er for kort eller en bue for liten til det; endre kantbearbeidingen der, eller formen
 place-no-sawn-cutout = arbeidsmonnet lar ingenting av «{ $what }» bli igjen å sage: den er for liten, eller en bue i den er det; gjør den større, eller endre kantbearbeidingen

@@ -40,6 +40,7 @@ place-near-rough-edge = blat jest o { $by } za blisko krawędzi płyty { $edge }
 place-round-near-edge = blat jest o { $by } za blisko krawędzi płyty { $edge }: okrągły blat wymaga do wycięcia pasa { $least } dookoła; przesunąć go albo zmniejszyć blat
 place-along-flaw = obcięcie { $part } biegłoby wzdłuż „{ $flaw }” na długości { $long }, w obrębie odstępu { $clear }: kamień może tam pęknąć; przesunąć lub obrócić blat
 place-narrow-strip = przy krawędzi { $edge } zostałby do odcięcia pas { $width }, najmniej { $least }; przesunąć blat tak, aby krawędź leżała na krawędzi płyty lub dalej w głąb
+place-factory-bow = krawędź { $edge } jest wygięta i oznaczona jako fabryczna (factory), ale wygiętą krawędź zawsze się tnie; nadać jej inne wykończenie
 place-not-on-factory-edge = krawędź { $edge } jest oznaczona jako fabryczna, ale nie leży na fabrycznej krawędzi płyty; umieścić ją na takiej albo nadać jej inne wykończenie
 place-no-sawn-outline = naddatków nie da się poprowadzić wokół obrysu blatu: krawędź jest na nie za krótka albo łuk za mały; zmienić tam wykończenie albo kształt
 place-no-sawn-cutout = naddatek nie zostawia nic do wycięcia ({ $what }): wycięcie jest za małe albo jego łuk; powiększyć je albo zmienić jego wykończenie

@@ -38,6 +38,7 @@ place-near-rough-edge = o tampo fica { $by } demasiado perto do bordo { $edge } 
 place-round-near-edge = o tampo fica { $by } demasiado perto do bordo { $edge } da chapa: um tampo redondo precisa de uma faixa de { $least } a toda a volta para ser serrado; mude-o de lugar, ou faça-o mais pequeno
 place-along-flaw = o corte de { $part } correria ao longo de “{ $flaw }” em { $long }, dentro da sua distância de { $clear }: a pedra pode partir-se ali; mude ou rode o tampo
 place-narrow-strip = o bordo { $edge } deixaria uma faixa de { $width } para serrar, mínimo { $least }; mude o tampo de modo que o bordo fique no bordo da chapa ou mais para dentro
+place-factory-bow = o bordo { $edge } é curvo e está marcado factory, mas um bordo curvo é sempre serrado; dê-lhe outro acabamento
 place-not-on-factory-edge = o bordo { $edge } está marcado factory, mas não fica num bordo de fábrica da chapa; ponha-o num, ou dê-lhe outro acabamento
 place-no-sawn-outline = as margens não cabem à volta do contorno do tampo: um bordo é curto demais ou um arco pequeno demais para elas; mude ali o acabamento, ou a forma
 place-no-sawn-cutout = a margem não deixa nada para serrar em { $what }: é pequeno demais, ou um dos seus arcos é; faça-o maior, ou mude o acabamento

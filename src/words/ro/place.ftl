@@ -39,6 +39,7 @@ place-near-rough-edge = blatul vine cu { $by } prea aproape de marginea { $edge 
 place-round-near-edge = blatul vine cu { $by } prea aproape de marginea { $edge } a plăcii: un blat rotund are nevoie de o fâșie de { $least } de jur împrejur ca să fie tăiat; mutați-l sau faceți-l mai mic
 place-along-flaw = tăietura pentru { $part } ar merge de-a lungul „{ $flaw }” pe { $long }, la mai puțin de distanța de { $clear }: piatra se poate rupe acolo; mutați sau rotiți blatul
 place-narrow-strip = marginea { $edge } ar lăsa de tăiat o fâșie de { $width }, minimum { $least }; mutați blatul astfel încât marginea să stea pe marginea plăcii sau mai spre interior
+place-factory-bow = marginea { $edge } este curbă și notată factory, dar o margine curbă se taie întotdeauna; dați-i alt finisaj
 place-not-on-factory-edge = marginea { $edge } este notată factory, dar nu stă pe o margine de fabrică a plăcii; așezați-o pe una sau dați-i alt finisaj
 place-no-sawn-outline = adaosurile nu se pot duce în jurul conturului blatului: o margine este prea scurtă sau un arc prea mic pentru ele; schimbați acolo finisajul sau forma
 place-no-sawn-cutout = adaosul nu lasă nimic de tăiat din: { $what }; este prea mic sau un arc al lui este; faceți-l mai mare sau schimbați-i finisajul
