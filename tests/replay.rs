@@ -225,6 +225,21 @@ fn nearly_the_bit_s_own_radius() {
     insides_hold(43);
 }
 
+/// A slot a fraction of a millimetre wider than the bit: one hole makes both corners of an end, where two were drilled
+/// almost on each other.
+#[test]
+fn slot_as_wide_as_the_bit() {
+    insides_hold(1097);
+}
+
+/// A hollow that no disc of the kit gets into: what stays on there was not told where it was thin, or where a strip
+/// along an edge hung on to it.
+#[test]
+fn thin_waste_that_stays_is_told() {
+    insides_hold(1685);
+    insides_hold(3539);
+}
+
 /// No bit for the corners of an opening: nothing came free, and nobody said so.
 #[test]
 fn opening_without_a_bit() {

@@ -10,8 +10,8 @@ use super::inside::{self, Place, Way};
 use super::kept::{Piece, Ring, Whose};
 use super::missing::Spot;
 use super::{
-    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, stopped,
-    straight, tail,
+    Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, resumed,
+    stopped, straight, tail,
 };
 use crate::words::Value;
 
@@ -40,6 +40,7 @@ impl Course<'_> {
         for place in &mut places {
             self.drilled_before(ring, place);
         }
+        resumed::one_for_two(ring, &mut places);
         for place in &places {
             let told = inside::told(self.job, ring, place);
             self.findings.warnings.extend(told.caution);
@@ -63,7 +64,9 @@ impl Course<'_> {
                 |arc| ring.pieces[arc].name.clone(),
             );
             let holes = bored.holes.iter().copied();
-            let new: Vec<Hole> = holes.filter(|h| !self.is_drilled(h)).collect();
+            let with_another = |h: &Hole| bits.iter().any(|d| d.holes.contains(h));
+            let new = holes.filter(|h| !self.is_drilled(h) && !with_another(h));
+            let new: Vec<Hole> = new.collect();
             if new.is_empty() {
                 continue;
             }

@@ -427,14 +427,6 @@ impl Cut {
             .collect()
     }
 
-    /// The most stone it leaves on the face that it makes, tails apart, mm.
-    #[must_use]
-    pub fn stands_out_mm(&self) -> f64 {
-        let left = self.left_to_remove.iter();
-        let left = left.filter(|l| l.why != Remains::Tail);
-        left.map(|l| l.length).fold(0.0, f64::max)
-    }
-
     /// What is taken out by hand under the stopped ends, as outlines: upright through the stone, one
     /// kerf wide.
     #[must_use]

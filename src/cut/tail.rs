@@ -6,6 +6,16 @@ use crate::job::Drilled;
 
 use super::{Cut, Hole, Remains, Removal};
 
+impl Cut {
+    /// The most stone it leaves on the face that it makes, tails apart, mm.
+    #[must_use]
+    pub fn stands_out_mm(&self) -> f64 {
+        let left = self.left_to_remove.iter();
+        left.filter(|l| l.why != Remains::Tail)
+            .fold(0.0, |most, l| most.max(l.length))
+    }
+}
+
 /// Says of every tail of the cuts `numbers` how much of it the holes drilled so far have left, mm; `before`
 /// are those that were there before the first cut.
 ///

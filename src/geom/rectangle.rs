@@ -69,14 +69,17 @@ const LONGEST_EDGES: usize = 4;
 
 /// The marks of plunges are cut off up to this deep, mm (judgement: a saw's tolerance).
 const MARK_MM: f64 = 1.5;
+/// Less than a tile of 100 × 100, mm²: nobody turns a rule about on it for the last square millimetre (judgement).
+const SCRAP_MM2: f64 = 10_000.0;
 
 /// A large rectangle that can be had from a piece of waste: the largest at any angle from one of few
-/// corners; from one sawn round a curve the largest along one of its four longest edges.
+/// corners; from one sawn round a curve, or smaller than a tile, the largest along one of its four longest edges.
 #[must_use]
 pub fn best_of_piece(outline: &Outline) -> Option<Rectangle> {
     let straight = |seg: &Seg| matches!(seg, Seg::Line(..));
     let segs = outline.segs();
-    if segs.len() <= FEW_CORNERS && segs.iter().all(straight) {
+    let worth = outline.area() >= SCRAP_MM2;
+    if worth && segs.len() <= FEW_CORNERS && segs.iter().all(straight) {
         return best_at_any_angle(outline);
     }
     let ring = coarsened(outline.enclosed(ARC_MM), MARK_MM);
@@ -100,6 +103,10 @@ pub fn best_at_any_angle(outline: &Outline) -> Option<Rectangle> {
     let mut best = Best::nothing();
     for turn in directions(outline) {
         best.look(&ring, turn, 0.0);
+    }
+    // A piece that is a rectangle holds none that is larger.
+    if best.area >= outline.area() - WITHIN_MM * across {
+        return best.rectangle;
     }
     // Half a quarter turn each, refined where it may pay.
     let mut open = vec![(0.0, FRAC_PI_2)];

@@ -13,17 +13,23 @@ use crate::words::{Unit, Value};
 /// Stone on the kept part that on the mean stands out farther over the sawn outline than anything the cuts are said to
 /// leave, or than the doubt of the tape on a flush edge: waste that was never parted from it.
 pub(super) fn lumps(job: &Job, placement: &Placement, kept: &Region, cuts: &[Cut]) -> Vec<Region> {
-    let sawn = Kept::of(job, placement);
-    let region = sawn.region();
-    let whole = std::slice::from_ref(kept);
-    let mut parts = boolean::difference(whole, std::slice::from_ref(&region.outer));
-    parts.extend(boolean::intersection(whole, &region.holes));
+    let mut parts = standing_out(&Kept::of(job, placement), kept);
     let slits = cuts.iter().filter_map(|c| c.tool.disc().map(|d| d.kerf));
     let most = slits.fold(left_by(cuts), f64::max);
     parts.retain(|part| {
         let thick = 2.0 * part.area() / part.outer.perimeter();
-        part.area() > CRUMB_MM2 && thick > most + STANDS_OUT_MM
+        thick > most + STANDS_OUT_MM
     });
+    parts
+}
+
+/// Stone on the kept part outside the sawn outlines, crumbs left out.
+fn standing_out(sawn: &Kept, kept: &Region) -> Vec<Region> {
+    let region = sawn.region();
+    let whole = std::slice::from_ref(kept);
+    let mut parts = boolean::difference(whole, std::slice::from_ref(&region.outer));
+    parts.extend(boolean::intersection(whole, &region.holes));
+    parts.retain(|part| part.area() > CRUMB_MM2);
     parts
 }
 
@@ -42,6 +48,9 @@ pub(super) fn stands_out(job: &Job, placement: &Placement, waste: &Region, cuts:
 
 /// Stone standing out by this much more than was said is more than doubt of the tape, mm (judgement).
 const STANDS_OUT_MM: f64 = 6.0;
+
+/// Two pieces of waste with their middles no farther apart are one, mm.
+const APART_MM: f64 = 0.01;
 
 /// A seller's word that differs from the computed weight by more than this is told (judgement).
 const SAID_TOLERANCE: f64 = 0.10;
@@ -75,14 +84,28 @@ pub(crate) const SAID_WEIGHT: Phrase = Phrase::of_job("said-weight");
 pub(crate) const NEEDS_SUPPORT: Phrase = Phrase::of_job("waste-needs-support");
 pub(crate) const CURVE_WASTE: Phrase = Phrase::of_job("curve-waste-heavy");
 
-/// A stop for each thing missing, with the waste that stays on for it; and one for waste that stays on
-/// where nothing is missing: the cuts beside it do not meet.
+/// A stop for each thing missing, with the waste that stays on for it, be it ever so thin; and one for waste that stays
+/// on where nothing is missing: the cuts beside it do not meet.
 fn unmade(kept: &Kept, missing: &[Missing], stones: &Stones) -> Vec<Finding> {
     let mut unheld: Vec<&Region> = stones.unfreed.iter().collect();
     let mut stops = Vec::new();
+    let apart = |w: &Region| {
+        let mut others = stones.unfreed.iter();
+        others.all(|other| other.centroid().distance(w.centroid()) > APART_MM)
+    };
+    let mut thin = match missing {
+        [] => Vec::new(),
+        _ => standing_out(kept, &stones.kept),
+    };
+    thin.retain(apart);
+    let mut thin: Vec<&Region> = thin.iter().collect();
     for cause in missing {
-        let (held, others): (Vec<&Region>, _) = unheld.into_iter().partition(|w| cause.holds(w));
+        let (mut held, others): (Vec<&Region>, _) =
+            unheld.into_iter().partition(|w| cause.holds(w));
         unheld = others;
+        if held.is_empty() {
+            (held, thin) = thin.into_iter().partition(|w| cause.holds(w));
+        }
         let stays = missing::waste(&held);
         let stays = stays.map_or(Value::Nothing, |gaps| Value::message("waste-stays", gaps));
         stops.push(cause.told(stays));

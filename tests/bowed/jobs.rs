@@ -122,7 +122,7 @@ fn deep_hollow_bows_replay() {
 }
 
 /// Bows whose ends or whose waste the roundings and trims beside them share.
-const CROWDED: [u64; 5] = [12, 108, 363, 719, 787];
+const CROWDED: [u64; 7] = [12, 108, 363, 661, 719, 787, 2672];
 
 /// Random jobs with one or two edges bowed outwards.
 #[test]

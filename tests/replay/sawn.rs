@@ -7,6 +7,9 @@ use super::plane::{Piece, Place, Stone, apart, list, moved, number, on_circle, p
 /// Larger than any slab, mm.
 const FAR: f64 = 1e4;
 
+/// Wider than what rounding leaves between two areas that share a side, mm.
+const RAY_MM: f64 = 2e-4;
+
 /// What the saw should leave: the sawn outline and the openings as they are sawn.
 pub(crate) fn kept(plan: &Value) -> Stone {
     let outline = if is_convex(plan) {
@@ -176,7 +179,8 @@ fn outline(plan: &Value) -> Stone {
     for piece in pieces(&top["outline"]) {
         kept = kept.minus(&beyond(&piece, allowance(plan, &piece)));
     }
-    kept
+    // Between two arcs that meet a ray of no width is left standing.
+    kept.shrunk(RAY_MM).shrunk(-RAY_MM)
 }
 
 /// The stone beyond one piece of the outline moved out by its allowance.

@@ -101,29 +101,36 @@ fn offsets(
 ) -> Vec<Vector> {
     let face = Face { region, flaws };
     let balance = region.centroid();
-    let spots = spots(region, axes);
+    let columns = columns(region, axes);
     let clear = |off: &Vector| face.takes(balance + *off) && face.takes(balance - *off);
     let across = axes.direction().left();
     let aside = |v: &Vector| v.dot(across).abs();
     let mirrored = |v: Vector| v - across * (2.0 * v.dot(across));
     let far = |v: &Vector| 2.0 * aside(v) >= CUP_MM + CLEAR_MM;
     let four = |v: Vector| vec![v, mirrored(v), -mirrored(v), -v];
-    let both = |v: &Vector| far(v) && clear(v) && clear(&mirrored(*v)) && allowed(four(*v));
-    let two = spots.iter().copied().find(both);
-    if let Some(v) = two {
+    // Opposite cups bear alike, so that bending is the same wherever across the stone a column's cups are.
+    let both = |column: &Vec<Vector>| {
+        let room = |v: &&Vector| far(v) && clear(v) && clear(&mirrored(**v));
+        let spot = column.iter().find(room).copied();
+        spot.filter(|v| allowed(four(*v)))
+    };
+    if let Some(v) = columns.iter().find_map(both) {
         return four(v);
     }
     // A single pair lies as nearly along the stone as it can.
-    let one = spots
-        .into_iter()
-        .filter(|v| clear(v) && allowed(vec![*v, -*v]));
+    let one = columns.into_iter().flat_map(|mut column| {
+        column.retain(clear);
+        let first = column.first().copied();
+        let allowed = first.is_some_and(|v| allowed(vec![v, -v]));
+        if allowed { column } else { Vec::new() }
+    });
     let one = one.min_by(|a, b| aside(a).total_cmp(&aside(b)));
     one.map_or_else(Vec::new, |v| vec![v, -v])
 }
 
-/// Where one cup of a pair may go, seen from the balance point: on the stone's right half, the
-/// nearest to the wanted place along the stone first, and of those the farthest across.
-fn spots(region: &Region, axes: &Axes) -> Vec<Vector> {
+/// Where one cup of a pair may go, seen from the balance point: on the stone's right half, in columns across it, the
+/// nearest to the wanted place along the stone first, and in each the farthest across.
+fn columns(region: &Region, axes: &Axes) -> Vec<Vec<Vector>> {
     let (u, v) = axes.seen(region.centroid());
     let along_mm = u.min(axes.length_mm() - u);
     let across_mm = v.min(axes.width_mm() - v);
@@ -135,11 +142,12 @@ fn spots(region: &Region, axes: &Axes) -> Vec<Vector> {
         off(a).total_cmp(&off(b)).then(a.cmp(b))
     });
     let apart = move |i: &u8| 2.0 * share(*i) * along_mm >= CUP_MM + CLEAR_MM;
-    let columns = steps.into_iter().filter(apart);
-    columns
-        .flat_map(|i| (0..=STEPS).rev().map(move |j| (i, j)))
-        .map(|(i, j)| along * (share(i) * along_mm) + across * (share(j) * across_mm))
-        .collect()
+    let column = |i: u8| {
+        let rows = (0..=STEPS).rev();
+        rows.map(|j| along * (share(i) * along_mm) + across * (share(j) * across_mm))
+            .collect()
+    };
+    steps.into_iter().filter(apart).map(column).collect()
 }
 
 /// The face that the cups hold on.
