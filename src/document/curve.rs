@@ -359,7 +359,9 @@ fn table(cuts: &[&Cut], from: usize, to: usize, every_depth: bool) -> Table {
         let mut row = vec![Cell::Value(Value::count(number))];
         row.extend(place_of(cut, i, ordinates));
         let in_stone = cut.set_out.curve().is_some_and(|c| c.stations[i].in_stone);
-        let tick = || if in_stone { Cell::Tick } else { Cell::Empty };
+        // A dash where no stone stands: nothing has been forgotten there.
+        let dash = || Cell::Value(Value::name("–"));
+        let tick = || if in_stone { Cell::Tick } else { dash() };
         let boxes = if every_depth { passes.len() } else { 1 };
         row.extend((0..boxes).map(|_| tick()));
         row

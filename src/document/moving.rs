@@ -18,6 +18,8 @@ use crate::plan::{FlawNote, NamedPoint, Plan};
 use crate::units::Mass;
 use crate::words::{Arg, Message, Unit, Value};
 
+/// So far apart on the floor stand the words under two trestles, mm.
+const WORDS_APART_MM: f64 = 900.0;
 /// Height of the trestles as drawn, mm (judgement: low, to leave room for the numbers).
 const TRESTLE_MM: f64 = 500.0;
 /// Height of hands that steady a stone on edge, mm above the floor (judgement).
@@ -395,7 +397,10 @@ fn trestles(plan: &Plan) -> Option<Figure> {
     figure.add(floor(frame));
     figure.extend([a, b].map(|x| Thing::TrestleSide(Point::new(x, TRESTLE_MM))));
     let loads = bench.bears.into_iter().flatten();
-    figure.extend(loads.zip([a, b]).zip(1..).map(|((mass, x), number)| {
+    // Under trestles that stand close together the words stand farther out, lest two numbers be read as one.
+    let aside = ((WORDS_APART_MM - (b - a)) / 2.0).max(0.0);
+    let under = [a - aside, b + aside];
+    figure.extend(loads.zip(under).zip(1..).map(|((mass, x), number)| {
         let args = [
             ("number", Value::count(number)),
             ("mass", Value::mass(mass).up()),
