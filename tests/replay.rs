@@ -240,6 +240,15 @@ fn thin_waste_that_stays_is_told() {
     insides_hold(3539);
 }
 
+/// Between two holes of one opening that just touch there is no rail: its stress, nothing by nothing, was no number.
+#[test]
+fn holes_that_touch_leave_no_rail() {
+    insides_hold(8945);
+    let plan = plan(&RandomJob::with_insides(8945).text()).to_string();
+    assert!(plan.contains("\"rails\":"));
+    assert!(!plan.contains("\"alone_mpa\":null"));
+}
+
 /// No bit for the corners of an opening: nothing came free, and nobody said so.
 #[test]
 fn opening_without_a_bit() {

@@ -94,6 +94,7 @@ struct Search<'a> {
 /// Looks for a place at any turn.
 pub(super) fn sweep(job: &Job) -> Sweep {
     let (top, finishes) = (&job.top.shape, &job.top.finishes);
+    // A bowed edge is sawn wherever it lies: none is the slab's own.
     if (0..top.count()).any(|e| finishes[e] == Finish::Factory && !top.is_straight(e)) {
         return Sweep::Proved;
     }
@@ -250,6 +251,7 @@ impl<'a> Search<'a> {
         }
         let mut blocked = Vec::new();
         touching(&self.ground.pockets, &sawn.parts, &domain, &mut blocked);
+        let mut steps = corners(&blocked) * domain.0.len();
         carve(&mut domain, &mut blocked);
         let reach = bounds(&domain);
         let mut hulls = Vec::new();
@@ -257,13 +259,14 @@ impl<'a> Search<'a> {
             self.add_strip(&self.edges[*i], turns, off, &reach, &mut hulls);
         }
         blocked.extend(hulls.into_iter().map(Blocked::solid));
+        steps += corners(&blocked) * domain.0.len();
         carve(&mut domain, &mut blocked);
         if let Some(finished) = &finished {
             self.add_flaws(turns, off, finished, &domain, &mut blocked);
+            steps += corners(&blocked) * domain.0.len();
             carve(&mut domain, &mut blocked);
         }
-        let corners: usize = blocked.iter().map(|b| b.hull.0.len()).sum();
-        let steps = (corners + domain.0.len()) * (blocked.len() + 8);
+        steps += (corners(&blocked) + domain.0.len()) * (blocked.len() + 8);
         let room = !Free::new(&domain, &blocked, TOUCH_MM).is_empty();
         (room, steps)
     }
@@ -345,6 +348,10 @@ impl<'a> Search<'a> {
         let made = about.and_then(|b| if off > 0.0 { b.eroded(off) } else { Some(b) });
         self.bodies.insert(which.clone(), made);
     }
+}
+
+fn corners(blocked: &[Blocked]) -> usize {
+    blocked.iter().map(|b| b.hull.0.len()).sum()
 }
 
 /// The straight edges of a top about a centre.

@@ -170,7 +170,9 @@ fn in_direction(region: &Region, held: &Held<'_>, marks: &Marks) -> Vec<Rail> {
             // A bridge between two cutouts is found from both; it is told once.
             if other.is_none() || side == Beside::Low {
                 let other = other.and_then(|i| region.holes.get(i));
-                rails.extend(gap.rail(hole, other, marks));
+                if !other.is_some_and(|other| marks.are_one(hole, other)) {
+                    rails.extend(gap.rail(hole, other, marks));
+                }
             }
         }
     }
@@ -257,8 +259,8 @@ impl Gap<'_> {
         let [low, high] = self.stretch(narrow)?;
         let axes = self.strip().axes();
         let [from, to] = self.hole.reach();
-        // Wider than the hole is long it is no rail but the stone itself.
-        if width_mm > (to - from).max(WIDEST_RAIL_MM) {
+        // Wider than the hole is long it is no rail but the stone itself; without width it is parted already.
+        if width_mm > (to - from).max(WIDEST_RAIL_MM) || width_mm <= TOUCH_MM {
             return None;
         }
         let bent = self.bent(&places);
@@ -381,12 +383,21 @@ impl Marks {
     }
 
     fn named(&self, hole: &Outline) -> Option<&str> {
+        self.opening(hole).map(|i| self.cutouts[i].0.as_str())
+    }
+
+    /// The top's opening that a hole lies at.
+    fn opening(&self, hole: &Outline) -> Option<usize> {
         let middle = hole.centroid();
-        let near = self.cutouts.iter().min_by(|a, b| {
-            let away = |c: &Outline| c.centroid().distance(middle);
-            away(&a.1).total_cmp(&away(&b.1))
-        });
-        near.filter(|c| c.1.centroid().distance(middle) <= SAME_PLACE_MM)
-            .map(|c| c.0.as_str())
+        let away = |(i, c): (usize, &(String, Outline))| (c.1.centroid().distance(middle), i);
+        let each = self.cutouts.iter().enumerate().map(away);
+        let (off, nearest) = each.min_by(|a, b| a.0.total_cmp(&b.0))?;
+        (off <= SAME_PLACE_MM).then_some(nearest)
+    }
+
+    /// Whether two holes lie at one opening: the stone between them falls with it and is no rail.
+    fn are_one(&self, hole: &Outline, other: &Outline) -> bool {
+        let opening = self.opening(hole);
+        opening.is_some() && opening == self.opening(other)
     }
 }
