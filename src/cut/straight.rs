@@ -397,23 +397,20 @@ fn marked(job: &Job, line: &Line, near: Point, stone: &Outline) -> Option<Marked
 #[must_use]
 pub fn set_ups(guide: &Guide, length: f64) -> Vec<SetUp> {
     let each = guide.length_mm;
-    if each >= length {
+    if each >= length - SAME_MM {
         return vec![SetUp {
             from: 0.0,
             to: length,
         }];
     }
     let gain = (each - guide.overlap_mm).max(each / 10.0);
-    let count = ((length - each) / gain - 1e-9).ceil().clamp(1.0, 200.0) + 1.0;
-    let step = (length - each) / (count - 1.0);
-    let mut settings = Vec::new();
-    let mut from = 0.0;
-    while from + each <= length + 1e-6 {
-        settings.push(SetUp {
-            from,
-            to: from + each,
-        });
-        from += step;
-    }
-    settings
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let moves = ((length - each) / gain - 1e-9).ceil().clamp(1.0, 200.0) as u32;
+    let step = (length - each) / f64::from(moves);
+    let from = (0..=moves).map(|i| step * f64::from(i));
+    from.map(|from| SetUp {
+        from,
+        to: from + each,
+    })
+    .collect()
 }

@@ -7,7 +7,7 @@ use super::figure::{Figure, Lettering, Shape, Side, Stroke, Thing};
 use super::say::{name, plain, say, value};
 use super::turning::turned_by;
 use crate::geom::seg::{circle, ring};
-use crate::geom::{Bounds, Point, Seg};
+use crate::geom::{Bounds, Point, Seg, Vector};
 use crate::handle::aid::sling::Slings;
 use crate::handle::bend::Orientation;
 use crate::handle::lift::{Effort, Verdict};
@@ -356,7 +356,7 @@ fn hands(plan: &Plan, piece: &Piece) -> Figure {
     figure.add(Thing::Area(Shape::Kept, vec![outline.segs().to_vec()]));
     figure.add(Thing::Balance(piece.balance));
     for lifter in &piece.lift.lifters {
-        let out = (lifter.point - piece.balance).unit();
+        let out = (lifter.point - piece.balance).unit_or(Vector::new(0.0, 1.0));
         let at = lifter.point + out * 220.0;
         let words = value(
             "bench-hands",

@@ -78,7 +78,9 @@ pub(super) fn middle(cut: &Cut) -> Point {
 pub(super) fn rings<'a>(plan: &Plan, cuts: impl IntoIterator<Item = &'a Cut>) -> Vec<Thing> {
     let ring = |cut: &Cut| {
         let at = middle(cut);
-        Thing::Ring(at, (at - plan.top.balance).unit(), cut.number)
+        // A hole may lie right at the balance point.
+        let away = (at - plan.top.balance).unit_or(Vector::new(0.0, 1.0));
+        Thing::Ring(at, away, cut.number)
     };
     cuts.into_iter().map(ring).collect()
 }

@@ -101,6 +101,16 @@ impl Vector {
         self * (1.0 / self.length())
     }
 
+    /// The same direction with length 1; another one where there is none.
+    #[must_use]
+    pub fn unit_or(self, other: Self) -> Self {
+        if self.length() > super::SAME_MM {
+            self.unit()
+        } else {
+            other
+        }
+    }
+
     /// Turned a quarter to the left.
     #[must_use]
     pub const fn left(self) -> Self {

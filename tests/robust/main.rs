@@ -94,3 +94,22 @@ fn what_is_spoilt_breaks_nothing() {
     }
     assert_eq!(ends.len(), 4, "{ends:?}");
 }
+
+/// Ordinary jobs that once broke the sheet: a tap hole where the top balances, which has no side to be named from; and a
+/// guide as long as the cut but for rounding, which was set four million times.
+#[test]
+fn a_hole_at_the_balance_point_and_a_guide_as_long_as_the_cut() {
+    let job = |guide: f64| {
+        format!(
+            "[stone]\nkind = \"granite\"\nthickness = 30\n[slab]\nrectangle = [1400, 800]\n[top]\nrectangle = [1110, 580]\n\
+             [[top.cutout]]\nwhat = \"tap\"\ncircle = 35\nat = [555, 290]\n[[core_bit]]\ndiameter = 35\n\
+             [guide]\nlength = {guide:?}\noverlap = 100\n"
+        )
+    };
+    for guide in [700.0, 1400.0, 1400.0 - 1e-9, 1110.0 - 2e-13, 800.0 - 1e-12] {
+        let input = job(guide).into_bytes();
+        let trial = tried(&input, Depth::Sheet);
+        assert_eq!(trial.end, End::Planned);
+        no_fault(&input, &trial, |_| true);
+    }
+}
