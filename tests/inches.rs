@@ -10,7 +10,7 @@ use kerfwright::layout::item::{Item, Paper};
 use kerfwright::layout::pages;
 use kerfwright::plan::Plan;
 use kerfwright::units::LengthUnit;
-use kerfwright::words::{Rounding, System, Unit};
+use kerfwright::words::{Quantity, Rounding, System, Unit};
 
 use job_texts::jobs;
 use quantities::quantities;
@@ -152,4 +152,13 @@ fn what_is_marked_is_a_mark_of_the_tape_on_the_safe_side() {
         }
     }
     assert!(seen > 500 && halves > 10, "{seen}, {halves}");
+}
+
+/// 25.4 mm are an inch (international yard and pound agreement, 1959): 0.1 mm are 0.0039 in, and are not written as none.
+#[test]
+fn a_tenth_of_a_millimetre_is_not_nothing() {
+    let figure = |mm: f64| Quantity::new(mm, Unit::Fine).figure(System::Inch);
+    assert_eq!(figure(0.1), "0.004");
+    assert_eq!(figure(0.5), "0.02");
+    assert_eq!(figure(0.0), "0.00");
 }

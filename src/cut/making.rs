@@ -149,9 +149,12 @@ impl Course<'_> {
     /// be all of a short arc beside it.
     fn takes_stone(&self, cut: &Cut) -> bool {
         let longest = cut.set_out.curve().map_or(0.0, |c| 2.0 * c.slot_half);
+        if cut.length > longest {
+            return true;
+        }
         let before = self.cuts.iter().filter(|c| c.kind == CutKind::Curve);
         let before: Vec<Outline> = before.flat_map(Cut::slots).collect();
-        if before.is_empty() || cut.length > longest {
+        if before.is_empty() {
             return true;
         }
         let left = boolean::difference(&[Region::solid(self.stone.clone())], &before);

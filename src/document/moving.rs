@@ -398,7 +398,8 @@ fn trestles(plan: &Plan) -> Option<Figure> {
     figure.extend([a, b].map(|x| Thing::TrestleSide(Point::new(x, TRESTLE_MM))));
     let loads = bench.bears.into_iter().flatten();
     // Under trestles that stand close together the words stand farther out, lest two numbers be read as one.
-    let aside = ((WORDS_APART_MM - (b - a)) / 2.0).max(0.0);
+    let aside = ((WORDS_APART_MM - (b - a)) / 2.0).min(a).min(length - b);
+    let aside = aside.max(0.0);
     let under = [a - aside, b + aside];
     figure.extend(loads.zip(under).zip(1..).map(|((mass, x), number)| {
         let args = [

@@ -262,7 +262,9 @@ impl Quantity {
             Unit::Size => (inches, Step::Fraction(8), "in"),
             Unit::Tape | Unit::Bit => (inches, Step::Fraction(16), "in"),
             // A tenth of a millimetre is not nothing.
-            Unit::Fine if inches.abs() < 0.005 => (inches, Step::Decimals(3), "in"),
+            Unit::Fine if (f64::MIN_POSITIVE..0.005).contains(&inches.abs()) => {
+                (inches, Step::Decimals(3), "in")
+            }
             Unit::Fine => (inches, Step::Decimals(2), "in"),
             Unit::Way => (v / MM_PER_FOOT, Step::Decimals(0), "ft"),
             Unit::Area if v.abs() < 1e5 => {
