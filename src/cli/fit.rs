@@ -2,19 +2,20 @@
 
 use std::fmt::Write;
 
-use super::no_fit::no_fit_words;
-use super::{Ending, JobArgument, files, own_failure, read_job};
 use crate::diag::Finding;
 use crate::geom::Outline;
 use crate::handle::guideline::{LARGEST_TEAM, guideline};
-use crate::handle::lift::{PeopleNeeded, people_needed, team_limit};
+use crate::handle::lift::{people_needed, team_limit};
+use crate::handle::lifting::record::PeopleNeeded;
 use crate::job::Job;
-use crate::piece;
 use crate::place::{self, EdgeUse, NoFit, Placement};
 use crate::plan::Plan;
-use crate::repair;
 use crate::units::{Mass, MassRange};
 use crate::words::{Language, Quantity, Unit, Value, Writer};
+use crate::{piece, repair};
+
+use super::no_fit::no_fit_words;
+use super::{Ending, JobArgument, files, own_failure, read_job};
 
 /// The most stops that are named; the sheet has them all.
 const MOST_STOPS: usize = 3;

@@ -3,12 +3,11 @@
 //! Makers' standard warnings for cutting-off wheels ask for support near the line of cut and near the
 //! edge of the piece, on both sides: a side that sags closes the kerf on the disc.
 
-use serde::Serialize;
-
-use super::{Cut, SetOut};
 use crate::geom::{Line, Outline, Point, Vector};
 use crate::job::{Job, Part};
 use crate::place::{EdgeUse, Placement};
+
+use super::{Bearers, Cut, SetOut};
 
 /// Farthest apart two bearers may stand along a cut, mm (judgement).
 const APART_MM: f64 = 450.0;
@@ -19,18 +18,6 @@ const FROM_END_MM: f64 = 60.0;
 /// From the line, or an edge that no cut makes, to the middle of the bearers, mm (judgement: near it, clear of the
 /// disc that comes through).
 const OFF_LINE_MM: f64 = 60.0;
-
-/// Bearers along a cut: blocks across it on the deck, one on each side of the line at every place.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Bearers {
-    /// Places along the cut, mm from where it enters the stone; they lie evenly from either end.
-    pub at: Vec<f64>,
-    /// From the line to the middle of the bearers under the kept stone, mm.
-    pub kept_off: f64,
-    /// From the line to the middle of the bearers under the waste, mm: in the middle of a strip too
-    /// narrow for more.
-    pub waste_off: f64,
-}
 
 /// Places the bearers of a cut along `face` between two points of it through `stone`.
 #[must_use]

@@ -6,30 +6,18 @@
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
 use crate::geom::{Arc, Line, Outline, Point, Vector};
 use crate::job::{Disc, Finish, Job};
 
-use super::curve::{self, CurveSetOut};
 use super::disc::{Sunk, full_depth};
 use super::kept::{Joint, Kept, Whose};
 use super::ordinates::arm_or_chord;
 use super::set_out::point_ties;
 use super::station::{struck, taped};
-use super::tangents::Tangents;
-use super::{Because, Cut, CutKind, LeftOver, Remains, Removal, Tool, passes};
-
-/// What plunges leave inside a hollow arc.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct ConcaveArc {
-    /// From the pivot to the disc's outer face, mm.
-    pub face_at: f64,
-    /// Stone left beside the middle of a slot, from face to underside, mm: r − d.
-    pub left_middle: f64,
-    /// Stone left beside the ends of a slot at the underside, mm: r − √(d² + c(t)²).
-    pub left_under: f64,
-}
+use super::{
+    Because, ConcaveArc, CurveSetOut, Cut, CutKind, LeftOver, Remains, Removal, Tangents, Tool,
+    curve, passes,
+};
 
 impl ConcaveArc {
     /// For a sawn arc of a radius in mm; nothing when the disc's cut in the face is as long as the
@@ -41,7 +29,7 @@ impl ConcaveArc {
             let face_at = square.sqrt();
             Self {
                 face_at,
-                left_middle: radius - face_at,
+                sagitta: radius - face_at,
                 left_under: radius - face_at.hypot(sunk.under_mm),
             }
         })
@@ -148,13 +136,13 @@ pub fn plan(
     ));
     let plunged = [stations.first(), stations.last()].map(|s| s.is_some_and(|s| s.in_stone));
     let ends = [(low, plunged[0]), (high, plunged[1])];
-    let tails = tails(&span, arc.centre, hollow, sunk, disc.kerf, ends);
-    let tail = if tails.is_empty() {
+    let run_outs = run_outs(&span, arc.centre, hollow, sunk, disc.kerf, ends);
+    let run_out = if run_outs.is_empty() {
         0.0
     } else {
-        sunk.tail_mm()
+        sunk.run_out_mm()
     };
-    left_to_remove.extend(tails);
+    left_to_remove.extend(run_outs);
     Some(Cut {
         cutout: wanted.whose.cutout_number(),
         because: wanted.because.clone(),
@@ -164,8 +152,8 @@ pub fn plan(
         length,
         face_mm2,
         minutes: face_mm2 / 100.0 / job.passes.rate_cm2_per_min * job.passes.curve_factor,
-        run_off: tail == 0.0 && !span.whole,
-        tail,
+        run_off: run_out == 0.0 && !span.whole,
+        run_out,
         strokes: curve::strokes(
             &passes,
             &stations,
@@ -221,7 +209,7 @@ fn left_beside(arc: &Arc, hollow: ConcaveArc) -> Vec<LeftOver> {
         by: Removal::Ground,
     };
     vec![
-        left(Remains::Hollow, hollow.left_middle),
+        left(Remains::Hollow, hollow.sagitta),
         left(Remains::HollowUnder, hollow.left_under),
     ]
 }
@@ -255,7 +243,7 @@ fn left_at_joints(
         .filter(|(_, _, joint)| *joint == Joint::Smooth && !span.whole)
         .filter_map(|(first, second, _)| corner(first, second))
         .map(|at| (at, kept.distance(at)))
-        .filter(|(_, length)| *length > hollow.left_middle)
+        .filter(|(_, length)| *length > hollow.sagitta)
         .map(|(at, length)| LeftOver {
             why: Remains::Hollow,
             at,
@@ -267,9 +255,9 @@ fn left_at_joints(
         .collect()
 }
 
-/// The tails of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc
+/// The run-outs of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc
 /// where it runs on smoothly, away from it at an inside corner. None where there is no stone to plunge into.
-fn tails(
+fn run_outs(
     span: &Span,
     pivot: Point,
     hollow: ConcaveArc,
@@ -280,16 +268,16 @@ fn tails(
     if span.whole {
         return Vec::new();
     }
-    let tail = |angle: f64, turn: f64| {
+    let run_out = |angle: f64, turn: f64| {
         let out = Vector::at_angle(angle);
         let heading = out.left() * turn;
         let middle = pivot + out * (hollow.face_at - kerf / 2.0);
         LeftOver {
-            why: Remains::Tail,
+            why: Remains::RunOut,
             at: middle + heading * sunk.face_mm,
-            length: sunk.tail_mm(),
+            length: sunk.run_out_mm(),
             heading: Some(heading.angle().to_degrees()),
-            left: sunk.tail_mm(),
+            left: sunk.run_out_mm(),
             by: Removal::FromBelow,
         }
     };
@@ -298,8 +286,8 @@ fn tails(
         .filter(|((_, plunged), ..)| *plunged)
         .filter_map(|((angle, _), joint, inwards)| match joint {
             Joint::Outside => None,
-            Joint::Smooth => Some(tail(angle, inwards)),
-            Joint::Inside => Some(tail(angle, -inwards)),
+            Joint::Smooth => Some(run_out(angle, inwards)),
+            Joint::Inside => Some(run_out(angle, -inwards)),
         })
         .collect()
 }

@@ -18,6 +18,7 @@ pub struct Consumables {
     /// Time with a core bit in the stone, minutes: so many a hole, by judgement.
     pub drilling_minutes: f64,
     /// Stone turned to slurry or dust; a core hole counts whole.
+    #[serde(rename = "slurry_kg")]
     pub slurry: Mass,
     /// Water, litres; 0 where none is fed.
     pub water_l: f64,

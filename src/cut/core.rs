@@ -2,31 +2,15 @@
 
 use std::f64::consts::PI;
 
-use serde::Serialize;
-
 use crate::diag::{Finding, Phrase};
-use crate::geom::{Point, SAME_MM};
+use crate::geom::SAME_MM;
 use crate::job::{self, CoreBit, Finish, Job};
+use crate::words::Value;
 
 use super::corner::Bored;
 use super::kept::Whose;
-use super::offsets::Offset;
-use super::set_out::{Tie, point_ties};
-use super::{Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool};
-use crate::words::Value;
-
-/// Where the middle of a core hole is marked.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct CentreMark {
-    /// The middle of the hole.
-    pub at: Point,
-    /// Across the hole, mm.
-    pub diameter: f64,
-    /// Ties from the slab's corners: two, and one or two more as checks.
-    pub ties: Vec<Tie>,
-    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
-    pub offsets: Vec<Offset>,
-}
+use super::set_out::point_ties;
+use super::{Because, CentreMark, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool};
 
 /// What holes of one bit make.
 #[derive(Clone, Debug)]

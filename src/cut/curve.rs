@@ -10,82 +10,19 @@ pub use finding::{against_jig, ground_only};
 
 use std::f64::consts::TAU;
 
-use serde::Serialize;
-
+use crate::cut::tangents::cusp_height;
 use crate::geom::{Arc, Line, Outline, Point, Side, Vector};
 use crate::job::{Disc, Finish, Job};
 
-use super::concave::ConcaveArc;
 use super::disc::{Sunk, full_depth};
 use super::kept::{Kept, Whose};
 use super::ordinates::arm_or_chord;
-use super::set_out::{Tie, point_ties};
-use super::station::{Station, StruckStation, struck, taped};
-use super::tangents::Tangents;
+use super::set_out::point_ties;
+use super::station::{struck, taped};
 use super::{
-    Because, Cut, CutKind, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, Tool, passes,
+    Because, CurveSetOut, Cut, CutKind, LeftOver, Pass, PivotPlace, Reach, Remains, Removal,
+    Station, Stroke, StrokeKind, Tangents, Tool, passes,
 };
-
-/// What the pivot of the circle jig stands on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum PivotPlace {
-    /// On the stone that is kept.
-    Top,
-    /// On stone that falls out of a cutout, still in place because openings are cut last.
-    Cutout,
-    /// On waste.
-    Waste,
-    /// Beside the stone that is left: something of the same height must be fixed there.
-    Off,
-}
-
-/// Whether the arm lies within the jig's reach.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Reach {
-    /// It does.
-    Within,
-    /// Shorter than the jig's shortest arm by this much, mm.
-    TooShortBy(f64),
-    /// Longer than the jig's longest arm by this much, mm.
-    TooLongBy(f64),
-}
-
-/// How a curve is set out.
-#[derive(Clone, Debug, Serialize)]
-pub struct CurveSetOut {
-    /// Centre of the arc.
-    pub pivot: Point,
-    /// Ties to the pivot: two, and one or two more as checks.
-    pub pivot_ties: Vec<Tie>,
-    /// What the pivot stands on.
-    pub pivot_on: PivotPlace,
-    /// Radius of the finished arc, mm.
-    pub radius: f64,
-    /// Radius of the sawn arc, mm: with the allowance.
-    pub sawn_radius: f64,
-    /// From the pivot to the jig's arm mark, mm.
-    pub arm: f64,
-    /// Whether the jig can do it.
-    pub reach: Reach,
-    /// Angle between stations.
-    #[serde(serialize_with = "super::in_degrees")]
-    pub step: f64,
-    /// The stations in order.
-    pub stations: Vec<Station>,
-    /// The stations that are struck before the first cut: the others are taped from them.
-    pub struck: Vec<StruckStation>,
-    /// Half the length of the slot in the face, mm.
-    pub slot_half: f64,
-    /// Half the length of the slot at the underside, mm.
-    pub slot_half_under: f64,
-    /// For comparison: straight cuts tangent to the arc.
-    pub tangents: Tangents,
-    /// Inside a hollow arc: where the disc's outer face stands and what is left. The stations' marks
-    /// then lie on that face.
-    pub inside: Option<ConcaveArc>,
-}
 
 /// Largest angle between stations, radians: the ridge is no higher than `cusp` and the near faces
 /// still meet at the underside, where the slot is `half_under` long to each side. Lengths in mm.
@@ -94,12 +31,6 @@ pub fn widest_step(radius: f64, cusp: f64, half_under: f64) -> f64 {
     let for_cusp = 2.0 * (radius / (radius + cusp)).acos();
     let for_separation = 2.0 * (half_under / radius).atan();
     for_cusp.min(for_separation)
-}
-
-/// Height of the ridge between stations `step` apart, mm: r·(1/cos(Δ/2) − 1).
-#[must_use]
-pub fn cusp_height(radius: f64, step: f64) -> f64 {
-    radius * (1.0 / (step / 2.0).cos() - 1.0)
 }
 
 /// More stations than this on one arc are not planned; the disc or the cusp is at fault then.

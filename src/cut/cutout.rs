@@ -1,5 +1,5 @@
 //! Openings: one core hole when a bit is their size; otherwise core holes at the corners, straight cuts
-//! between them, plunges along arcs, and the tails that hold the drop-out to the last; before the cuts, holes
+//! between them, plunges along arcs, and the run-outs that hold the drop-out to the last; before the cuts, holes
 //! that part it where it would hang on at the underside.
 
 use crate::diag::{Finding, Phrase};
@@ -12,6 +12,7 @@ use super::corner::GROUND_MM;
 use super::course::Course;
 use super::inside::{Place, Way};
 use super::kept::{ALL_ROUND, Kept, Ring, Whose};
+use super::missing::Spot;
 use super::rail::called;
 use super::{Because, Cut, Hole, LeftOver, Remains, Removal, core, free};
 
@@ -107,6 +108,7 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     let ring = course.kept.rings[cutout + 1].clone();
     let places = course.places(&ring);
     let first = course.cuts.len();
+    let before = (course.missing.clone(), course.findings.clone());
     course.holes(&ring, &places, &Because::WithinOpening);
     // A corner that a hole makes has no piece of its own to saw.
     let made = |piece: usize| {
@@ -124,8 +126,13 @@ fn saw(course: &mut Course<'_>, cutout: usize) {
     if let Some(cut) = course.cuts.get_mut(first) {
         cut.because = Because::OpeningLast;
     }
-    let beyond = beyond(course, cutout, &course.cuts[first..]);
-    course.findings.stops.extend(beyond);
+    if let Some(stop) = beyond(course, cutout, &course.cuts[first..]) {
+        course.cuts.truncate(first);
+        (course.missing, course.findings) = before;
+        for piece in &ring.pieces {
+            course.lacks(stop.clone(), Spot::of(&ring, piece, &*piece.name));
+        }
+    }
 }
 
 /// Whether cutting has begun in an opening: the waste there is no longer whole, and no bit bears all round in it.
@@ -152,11 +159,11 @@ fn part_below(
         // A corner that nothing makes is a stop of its own.
         Err(free::NoRoom) if places.iter().any(|p| matches!(p.way, Way::Unable)) => {}
         Err(free::NoRoom) => {
-            let tails = cuts.iter().map(|c| c.tail);
+            let run_outs = cuts.iter().map(|c| c.run_out);
             let values = [
                 ("cutout", Value::count(cutout + 1)),
                 ("called", called(course.job, cutout)),
-                ("tail", Value::size(tails.fold(0.0, f64::max)).up()),
+                ("run_out", Value::size(run_outs.fold(0.0, f64::max)).up()),
             ];
             let open = Finding::of(&HELD_BELOW, values, "geometry: c(0) − c(t)");
             course.findings.open.push(open);
@@ -165,7 +172,7 @@ fn part_below(
 }
 
 /// The stop for an opening that has no room for the kerf: sawn along one side, it would go into the kept
-/// stone at the other. Boolean of the slots in the face with the finished opening, n log n in their edges.
+/// stone at the other, so that nothing is cut there. Boolean of the slots in the face with the finished opening, n log n in their edges.
 fn beyond(course: &Course<'_>, cutout: usize, cuts: &[Cut]) -> Option<Finding> {
     let sawn = cuts.iter().filter(|c| c.tool.disc().is_some());
     let kerf = sawn.clone().map(|c| c.tool.width_mm()).reduce(f64::max)?;

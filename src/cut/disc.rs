@@ -50,7 +50,7 @@ impl Sunk {
 
     /// The stone left at the underside where a cut stops, mm: c(0) − c(t).
     #[must_use]
-    pub fn tail_mm(&self) -> f64 {
+    pub fn run_out_mm(&self) -> f64 {
         self.face_mm - self.under_mm
     }
 }
@@ -107,7 +107,7 @@ impl Choice<'_> {
 /// The disc that suits a task best among those kept for it that get through; when none does, the
 /// one that comes nearest.
 ///
-/// A run-off cut and an outside arc take the narrowest kerf. A stopped cut takes the shortest tail among
+/// A run-off cut and an outside arc take the narrowest kerf. A stopped cut takes the shortest run-out among
 /// the discs that find room, a hollow arc the shortest cut in the face: there the smaller disc is
 /// better. The kerf decides between equals.
 #[must_use]
@@ -157,7 +157,7 @@ fn cost(job: &Job, task: Task, disc: &Disc) -> (bool, f64, f64) {
     let sunk = Sunk::of(job, disc);
     match task {
         Task::RunOff | Task::Outside => (false, disc.kerf, 0.0),
-        Task::Stopped { room_mm } => (2.0 * sunk.face_mm > room_mm, sunk.tail_mm(), disc.kerf),
+        Task::Stopped { room_mm } => (2.0 * sunk.face_mm > room_mm, sunk.run_out_mm(), disc.kerf),
         Task::Inside { radius_mm } => (sunk.face_mm >= radius_mm, sunk.face_mm, disc.kerf),
     }
 }

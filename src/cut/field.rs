@@ -1,12 +1,10 @@
 //! The field of a practice cut: a rectangle laid into an offcut, and the slab it lies on.
 
 use crate::geom::{Bounds, Line, Outline, OutlineFault, Point, SAME_MM, Seg, Side, Vector};
-
-use super::practice::BETWEEN_MM;
-use super::straight::GUIDE_MM;
-use super::{Cut, SetOut};
 use crate::job::{Flaw, Job};
 use crate::place::flaw;
+
+use super::{Cut, SetOut};
 
 /// A rectangle: from its first corner along one side, the other side to its right.
 #[derive(Clone)]
@@ -222,3 +220,9 @@ impl Ground<'_> {
 
 /// So far in from the edge a clamp holds a guide, mm (judgement: the throat of a common clamp).
 pub(super) const CLAMP_MM: f64 = 120.0;
+
+/// Between practice slots, mm (judgement).
+pub(super) const BETWEEN_MM: f64 = 12.0;
+
+/// How wide a guide is, mm (judgement: a common rail).
+pub(crate) const GUIDE_MM: f64 = 80.0;

@@ -1,19 +1,20 @@
 //! Core holes that part an opening's piece from the top at the underside.
 //!
-//! The disc is round: where a cut ends in the face, its end at the underside lies a tail short of that, and
+//! The disc is round: where a cut ends in the face, its end at the underside lies a run-out short of that, and
 //! there the piece hangs on. A row of holes in the waste, each touching the line to keep, from the cut's end
 //! at the underside to the hole in the corner or to the end of the cut in the face, parts the piece
 //! from the top. They are drilled before the cuts, from above, in stone that bears the bit all round.
+
+use crate::geom::{Point, Vector};
+use crate::job::CoreBit;
 
 use super::core::Drilled;
 use super::course::Course;
 use super::kept::{ENDS, Kept, Whose};
 use super::resumed::SERVES_MM;
 use super::{Because, Cut, Hole, LeftOver, Remains};
-use crate::geom::{Point, Vector};
-use crate::job::CoreBit;
 
-/// A tail of which no more than this is left hangs on by nothing, mm (judgement).
+/// A run-out of which no more than this is left hangs on by nothing, mm (judgement).
 const NOTHING_MM: f64 = 1.0;
 /// The first hole reaches so far over the end of the cut at the underside, mm (judgement: a disc wears, a mark is
 /// off by a pencil's line).
@@ -25,16 +26,16 @@ const APART: f64 = 1.6;
 /// More holes than these at one end are not planned.
 const MOST: f64 = 20.0;
 
-/// The holes that part the piece of an opening made by `cuts`, whose tails are known: of the bit that takes
-/// the fewest minutes. Nothing when no tail hangs on; an error when no bit of the kit finds room at
-/// every end. Bits times tails times holes.
+/// The holes that part the piece of an opening made by `cuts`, whose run-outs are known: of the bit that takes
+/// the fewest minutes. Nothing when no run-out hangs on; an error when no bit of the kit finds room at
+/// every end. Bits times run-outs times holes.
 pub(super) fn holes(
     course: &Course<'_>,
     cutout: usize,
     cuts: &[Cut],
 ) -> Result<Option<Drilled>, NoRoom> {
-    let tails: Vec<(&LeftOver, f64)> = cuts.iter().flat_map(tails).collect();
-    if tails.is_empty() {
+    let run_outs: Vec<(&LeftOver, f64)> = cuts.iter().flat_map(run_outs).collect();
+    if run_outs.is_empty() {
         return Ok(None);
     }
     let before = course.job.slab.begun.drilled.iter().map(|d| Hole {
@@ -44,7 +45,7 @@ pub(super) fn holes(
     let own = course.cuts.iter().filter(|c| c.cutout == Some(cutout + 1));
     let there: Vec<Hole> = before.chain(own.flat_map(|c| c.holes.clone())).collect();
     let each = course.job.core_bits.iter().filter_map(|bit| {
-        let holes = with(*bit, &course.kept, &there, &tails)?;
+        let holes = with(*bit, &course.kept, &there, &run_outs)?;
         Some((bit, holes))
     });
     #[allow(clippy::cast_precision_loss)]
@@ -67,24 +68,24 @@ pub(super) fn holes(
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct NoRoom;
 
-/// The tails of a cut that hold on to something, each with the width of its kerf.
-fn tails(cut: &Cut) -> impl Iterator<Item = (&LeftOver, f64)> {
+/// The run-outs of a cut that hold on to something, each with the width of its kerf.
+fn run_outs(cut: &Cut) -> impl Iterator<Item = (&LeftOver, f64)> {
     let kerf = cut.tool.width_mm();
     let left = cut.left_to_remove.iter();
-    left.filter(|l| l.why == Remains::Tail && l.left > NOTHING_MM)
+    left.filter(|l| l.why == Remains::RunOut && l.left > NOTHING_MM)
         .map(move |l| (l, kerf))
 }
 
-/// The holes of one bit at every tail; nothing where one would reach into the kept stone.
+/// The holes of one bit at every run-out; nothing where one would reach into the kept stone.
 fn with(
     bit: CoreBit,
     kept: &Kept,
     there: &[Hole],
-    tails: &[(&LeftOver, f64)],
+    run_outs: &[(&LeftOver, f64)],
 ) -> Option<Vec<Hole>> {
     let mut all = there.to_vec();
-    for (tail, kerf) in tails {
-        let row = Row::beside(tail, *kerf, bit.diameter / 2.0, kept)?;
+    for (run_out, kerf) in run_outs {
+        let row = Row::beside(run_out, *kerf, bit.diameter / 2.0, kept)?;
         for at in row.centres(&all)? {
             let serves = |h: &Hole| h.at.distance(at) <= SERVES_MM;
             if !all.iter().any(serves) {
@@ -101,13 +102,13 @@ fn with(
     Some(all.split_off(there.len()))
 }
 
-/// The line on which the middles of a tail's holes lie.
+/// The line on which the middles of a run-out's holes lie.
 struct Row {
     /// Beside the end of the cut at the underside.
     from: Point,
     /// Towards its end in the face.
     heading: Vector,
-    /// Length of the tail, mm.
+    /// Length of the run-out, mm.
     length: f64,
     radius: f64,
     /// Half of what a hole takes of the middle of the kerf, mm.
@@ -115,10 +116,10 @@ struct Row {
 }
 
 impl Row {
-    /// The row of a tail, on the side of its kerf that is the farther from the kept stone.
-    fn beside(tail: &LeftOver, kerf: f64, radius: f64, kept: &Kept) -> Option<Self> {
-        let heading = Vector::at_angle(tail.heading?.to_radians());
-        let under = tail.at - heading * tail.length;
+    /// The row of a run-out, on the side of its kerf that is the farther from the kept stone.
+    fn beside(run_out: &LeftOver, kerf: f64, radius: f64, kept: &Kept) -> Option<Self> {
+        let heading = Vector::at_angle(run_out.heading?.to_radians());
+        let under = run_out.at - heading * run_out.length;
         let off = radius - kerf / 2.0;
         let sides = [heading.left(), heading.right()].map(|out| under + out * off);
         let from = sides
@@ -127,14 +128,14 @@ impl Row {
         Some(Self {
             from,
             heading,
-            length: tail.length,
+            length: run_out.length,
             radius,
             half: (radius * radius - off * off).max(0.0).sqrt(),
         })
     }
 
     /// The middles: the first over the end at the underside, the last as far as the next hole or the end
-    /// of the tail. Nothing when they would be too many.
+    /// of the run-out. Nothing when they would be too many.
     fn centres(&self, there: &[Hole]) -> Option<Vec<Point>> {
         let first = (self.half - OVER_MM).max(0.0);
         let ends = there

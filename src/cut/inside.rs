@@ -3,60 +3,26 @@
 
 mod finding;
 mod near;
+mod place;
+
+pub use place::{Place, Way};
 
 pub(crate) use finding::{MUCH, NEAREST, NO_BIT, NO_DISC, RADIUS};
 pub(super) use finding::{no_bit, told};
 
 use std::f64::consts::TAU;
 
-use crate::geom::{Arc, Point};
+use crate::geom::Arc;
 use crate::job::Job;
 
-use super::concave::ConcaveArc;
-use super::corner::{self, Bored, GROUND_MM, Sides};
+use super::ConcaveArc;
+use super::corner::{self, GROUND_MM, Sides};
 use super::disc::{self, Sunk, Task};
 use super::kept::{Joint, Kept, Ring};
 
 /// More than this beside the middle of a slot is much to grind off: then a chain of core holes is
 /// better, mm (judgement).
 pub(super) const MUCH_TO_GRIND_MM: f64 = 10.0;
-
-/// How it is made.
-#[derive(Clone, Debug)]
-pub enum Way {
-    /// By core holes.
-    Bored(Bored),
-    /// By plunges.
-    Plunged,
-    /// By nothing in the kit.
-    Unable,
-}
-
-/// An inside corner or a hollow arc.
-#[derive(Clone, Debug)]
-pub struct Place {
-    /// The pieces on both sides of it.
-    pub sides: Sides,
-    /// The hollow arc itself; nothing at a sharp corner.
-    pub arc: Option<usize>,
-    /// How it is made.
-    pub way: Way,
-}
-
-impl Place {
-    /// Where core holes or an arc end the pieces beside it: the one before and the one after.
-    #[must_use]
-    pub fn stops(&self, ring: &Ring) -> [Option<Point>; 2] {
-        match (&self.way, self.arc) {
-            (Way::Bored(bored), _) => bored.stops.map(Some),
-            (_, Some(arc)) => {
-                let seg = &ring.pieces[arc].seg;
-                [Some(seg.start()), Some(seg.end())]
-            }
-            (_, None) => [None, None],
-        }
-    }
-}
 
 /// Every inside corner and hollow arc of a boundary, in order.
 #[must_use]
@@ -114,7 +80,7 @@ fn way_of_arc(job: &Job, kept: &Kept, ring: &Ring, sides: Sides, arc: &Arc, smoo
     let choice = disc::choose(job, Task::Inside { radius_mm });
     let plunged = ConcaveArc::of(radius_mm, Sunk::of(job, choice.disc));
     match (plunged, chain) {
-        (Some(hollow), _) if hollow.left_middle <= MUCH_TO_GRIND_MM => Way::Plunged,
+        (Some(hollow), _) if hollow.sagitta <= MUCH_TO_GRIND_MM => Way::Plunged,
         (_, Some(bored)) => Way::Bored(bored),
         (Some(_), None) => Way::Plunged,
         // A corner rounder than asked for is better than none.

@@ -3,6 +3,7 @@
 use crate::diag::{Finding, Phrase};
 use crate::geom::{Arc, Line, Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Finish, Part};
+use crate::words::Value;
 
 use super::course::Course;
 use super::disc::{self, Task};
@@ -11,9 +12,8 @@ use super::kept::{Piece, Ring, Whose};
 use super::missing::Spot;
 use super::{
     Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, resumed,
-    stopped, straight, tail,
+    run_out, stopped, straight,
 };
-use crate::words::Value;
 
 pub(crate) const WITH_ANOTHER: Phrase = Phrase::of_job("sawn-with-another");
 
@@ -162,7 +162,7 @@ impl Course<'_> {
         taken.iter().map(Region::area).sum::<f64>() > NO_STONE_MM2
     }
 
-    /// Sawn pieces that belong together: straight ones, the long first, then arcs. The tails are taken out
+    /// Sawn pieces that belong together: straight ones, the long first, then arcs. The run-outs are taken out
     /// after the last of them, and the stone is looked at again.
     pub(super) fn group(
         &mut self,
@@ -193,12 +193,12 @@ impl Course<'_> {
         }
         let made: Vec<usize> = self.cuts[first..]
             .iter()
-            .filter(|c| c.tail > 0.0)
+            .filter(|c| c.run_out > 0.0)
             .map(|c| c.number)
             .collect();
         if let Some(last) = self.cuts.last_mut().filter(|_| !made.is_empty()) {
-            last.tails_out.clone_from(&made);
-            tail::settle(&mut self.cuts, &made, &self.job.slab.begun.drilled);
+            last.run_outs_removed.clone_from(&made);
+            run_out::settle(&mut self.cuts, &made, &self.job.slab.begun.drilled);
         }
         self.settle();
     }
@@ -206,7 +206,7 @@ impl Course<'_> {
     /// The stone after the cuts so far: the part that holds the kept stone.
     fn settle(&mut self) {
         let mut slots: Vec<Outline> = self.cuts.iter().flat_map(Cut::slots).collect();
-        slots.extend(self.cuts.iter().flat_map(Cut::tails));
+        slots.extend(self.cuts.iter().flat_map(Cut::run_outs));
         let Some(inner) = self.kept.inner_point() else {
             return;
         };

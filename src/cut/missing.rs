@@ -4,7 +4,6 @@ use crate::diag::Finding;
 use crate::geom::{Point, Region, Seg, Side};
 use crate::words::{Arg, Quantity, Unit, Value};
 
-use super::course::Course;
 use super::kept::{Kept, Piece, Ring, Whose};
 use super::rail::narrowest;
 
@@ -54,6 +53,22 @@ impl Spot {
 }
 
 impl Missing {
+    pub(super) fn of(cause: Finding, place: Spot) -> Self {
+        Self {
+            cause,
+            places: vec![place],
+        }
+    }
+
+    /// Whether this is one more place of that cause.
+    pub(super) fn is_for(&self, cause: &Finding) -> bool {
+        one(&self.cause, cause)
+    }
+
+    pub(super) fn add(&mut self, place: Spot) {
+        self.places.push(place);
+    }
+
     /// Whether this is what keeps waste on the top.
     #[must_use]
     pub fn holds(&self, waste: &Region) -> bool {
@@ -68,24 +83,6 @@ impl Missing {
         let own: [Arg; 2] = [("places", Value::List(places)), ("waste", waste)];
         finding.message.args.extend(own);
         finding
-    }
-}
-
-impl Course<'_> {
-    /// Whether a cause is known already.
-    pub(super) fn is_missing(&self, cause: &Finding) -> bool {
-        self.missing.iter().any(|m| one(&m.cause, cause))
-    }
-
-    /// Notes that something is missing for a place: another place of a cause already known, or a new one.
-    pub(super) fn lacks(&mut self, cause: Finding, place: Spot) {
-        match self.missing.iter_mut().find(|m| one(&m.cause, &cause)) {
-            Some(known) => known.places.push(place),
-            None => self.missing.push(Missing {
-                cause,
-                places: vec![place],
-            }),
-        }
     }
 }
 

@@ -1,22 +1,12 @@
 //! Holes, stops and chords of an opening, measured from the lines struck for its own cuts: a square and a short rule find
 //! them nearer than two long tapes do.
 
-use serde::Serialize;
-
-use super::{Cut, SetOut};
 use crate::geom::{Line, Point};
+
+use super::{Cut, Offset, SetOut};
 
 /// Lines that cross at less than this sine find a point badly (judgement: 30°).
 const SQUARE: f64 = 0.5;
-
-/// How far a point lies from a struck line, square to it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Offset {
-    /// The cut whose line to keep it is.
-    pub cut: usize,
-    /// Distance into the waste, mm.
-    pub distance: f64,
-}
 
 /// Gives each hole, stop and chord's end of an opening its distances from two of the opening's lines: the nearest two that
 /// cross squarely enough. None where the opening has no such lines: its points keep their tapes. Cost: points times

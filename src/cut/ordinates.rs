@@ -5,73 +5,16 @@
 //! and two marks on the guide's edge, each as a distance along the chord and an ordinate square to it:
 //! the guide laid on its two marks holds the disc tangent to the arc.
 
-use serde::Serialize;
-
 use crate::geom::{Arc, Line, Point, Side, Vector};
 use crate::job::Job;
 
-use super::SetOut;
-use super::curve::{CurveSetOut, Reach};
 use super::kept::Kept;
-use super::offsets::Offset;
-use super::set_out::{Tie, point_ties};
+use super::set_out::point_ties;
+use super::{ChordEnd, CurveSetOut, Ordinate, OrdinateSetOut, Reach, SetOut, StationMarks};
 
 /// From a station to each of the two marks of the guide's edge, mm (judgement: far enough apart to lay a
 /// straight edge by, near enough to stay on the stone).
 const GUIDE_HALF_MM: f64 = 150.0;
-
-/// How a curve is set out from its chord.
-#[derive(Clone, Debug, Serialize)]
-pub struct OrdinateSetOut {
-    /// The curve: its stations, its centre for checking only.
-    #[serde(flatten)]
-    pub curve: CurveSetOut,
-    /// The beginning of the chord: where the sawn arc begins, distance 0.
-    pub from: ChordEnd,
-    /// The end of the chord.
-    pub to: ChordEnd,
-    /// Length of the chord, mm.
-    pub chord_length: f64,
-    /// Rise of the sawn arc over its chord, mm.
-    pub rise: f64,
-    /// From the guide's edge to the face that the disc is held to, mm.
-    pub guide_to_face: f64,
-    /// What is marked for each station, in the stations' order.
-    pub marks: Vec<StationMarks>,
-}
-
-/// An end of the chord.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct ChordEnd {
-    /// Where it is.
-    pub at: Point,
-    /// Ties to it: two, and one or two more as checks.
-    pub ties: Vec<Tie>,
-    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
-    pub offsets: Vec<Offset>,
-}
-
-/// The marks of one station.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct StationMarks {
-    /// The station's number.
-    pub number: usize,
-    /// The mark on the arc.
-    pub touch: Ordinate,
-    /// Two marks on the guide's edge.
-    pub guide: [Ordinate; 2],
-}
-
-/// A place measured from the chord.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Ordinate {
-    /// Where it is.
-    pub at: Point,
-    /// Distance along the chord from its beginning, mm; negative before it.
-    pub along: f64,
-    /// Distance square to the chord, mm: positive to the side of the arc, negative to the other.
-    pub off: f64,
-}
 
 /// The chord of an arc as a line to measure from.
 #[derive(Clone, Copy, Debug)]

@@ -7,20 +7,19 @@
 
 use serde::Serialize;
 
+use crate::cut::field::BETWEEN_MM;
 use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
 use super::field::{Boundary, Field, Ground, Room, guide_of};
-use super::set_out::{Tie, point_ties};
-use super::{Cut, CutKind, Pass, Stroke, StrokeKind, passes};
+use super::set_out::point_ties;
+use super::{Cut, CutKind, Pass, Stroke, StrokeKind, Tie, passes};
 
 /// Wanted between practice strokes and the top with its allowances, mm (judgement).
 pub const CLEAR_MM: f64 = 50.0;
 /// Least that is accepted where there is no more room, mm (judgement: a slip of the hand).
 const LEAST_CLEAR_MM: f64 = 10.0;
-/// Between practice slots, mm (judgement).
-pub(super) const BETWEEN_MM: f64 = 12.0;
 /// Length of the practice cut in the face, mm (judgement: long enough to time).
 const LENGTH_MM: f64 = 200.0;
 /// Least way the disc runs in it, mm (judgement).
@@ -51,14 +50,18 @@ pub struct PracticeMark {
     /// Ends of the line that the near face is held to: of the cut, or of the first plunge.
     pub ends: [MarkedEnd; 2],
     /// Length in the face from end to end, mm.
+    #[serde(rename = "length_mm")]
     pub length: f64,
     /// Depth at the end, mm.
+    #[serde(rename = "depth_mm")]
     pub depth: f64,
     /// From one plunge's near face to the next one's, mm; 0 for the cut.
+    #[serde(rename = "apart_mm")]
     pub apart: f64,
     /// Sawn face of one cut or plunge, mm².
     pub face_mm2: f64,
     /// What the round disc takes off the length at the ends, mm: (length − this) × depth is the sawn face.
+    #[serde(rename = "ends_lost_mm")]
     pub ends_lost: f64,
     /// The disc.
     pub disc: Disc,
@@ -73,8 +76,10 @@ pub struct PracticeMark {
 #[serde(rename_all = "snake_case")]
 pub enum Clearance {
     /// As far as wanted or farther, mm.
+    #[serde(rename = "wanted-mm")]
     Wanted(f64),
     /// Nearer than wanted, the farthest there is room for, mm.
+    #[serde(rename = "narrow-mm")]
     Narrow(f64),
 }
 

@@ -14,8 +14,7 @@ use crate::place::{Trim, TrimEnd};
 
 use super::course::Course;
 use super::disc::{self, Task};
-use super::station::Station;
-use super::{Because, Cut, CutKind, curve, straight};
+use super::{Because, Cut, CutKind, Station, curve, straight};
 
 /// From the sawn arc to the near face of a relief cut, mm (judgement: the guide's error and a little
 /// more).

@@ -1,38 +1,9 @@
 //! Marks and ties: what a person measures with a tape from corners that have names.
 
-use serde::Serialize;
-
 use crate::geom::{Point, SAME_MM, Vector};
 use crate::job::{CornerCut, Part, Shape};
 
-/// A taped distance from a named corner.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Tie {
-    /// The slab's corner.
-    pub corner: String,
-    /// Distance, mm.
-    pub distance: f64,
-}
-
-/// A mark on the edge of the slab.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct EdgeMark {
-    /// Where it is.
-    pub at: Point,
-    /// The slab's edge (or corner, when it falls on a rounded one).
-    pub on: String,
-    /// From the nearest sharp corner.
-    pub tie: Tie,
-    /// From another corner, as a check: where there is one, it changes by at least half as much as the mark
-    /// is off along its edge.
-    pub check: Tie,
-    /// Whether the kept stone begins at the mark as seen from the corner of its tie: the distance is then
-    /// never rounded up, else never down.
-    pub kept_beyond: bool,
-    /// Whether that stone is still there when the cut is made: if not, the line struck before the
-    /// first cut shows the place on the stone that is left.
-    pub still_there: bool,
-}
+use super::{EdgeMark, Tie};
 
 /// A corner with its name.
 type Named = (String, Point);

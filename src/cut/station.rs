@@ -6,43 +6,11 @@
 
 use std::f64::consts::{FRAC_PI_2, TAU};
 
-use serde::Serialize;
-
-use super::set_out::{Tie, tie_along};
-use crate::geom::{Point, Vector};
+use crate::geom::Vector;
 use crate::job::Job;
 
-/// Where the disc is lowered.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Station {
-    /// From 1, counter-clockwise along the arc.
-    pub number: usize,
-    /// Angle about the pivot, counter-clockwise from AB.
-    #[serde(serialize_with = "super::in_degrees")]
-    pub angle: f64,
-    /// Where the disc's near face touches the sawn arc: the mark to make.
-    pub touch: Point,
-    /// Straight distance from the mark before, mm; 0 at the first.
-    pub chord: f64,
-    /// The station whose mark, struck before the first cut, it is taped from: its own number at such a one.
-    pub taped_from: usize,
-    /// Straight distance from that mark, mm: errors of stepping off do not add up in it.
-    pub taped: f64,
-    /// Whether there is stone to plunge into: not where an earlier cut has already been.
-    pub in_stone: bool,
-}
-
-/// A station that is struck on the whole slab.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct StruckStation {
-    /// Its number.
-    pub station: usize,
-    /// Where it is.
-    pub at: Point,
-    /// The tape to it from the corner that shows best where along the curve it is; the line about the pivot
-    /// is struck before.
-    pub tie: Tie,
-}
+use super::set_out::tie_along;
+use super::{Station, StruckStation};
 
 /// The stations with the marks they are taped from: as few as leave none over more than a quarter circle.
 #[must_use]

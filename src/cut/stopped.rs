@@ -1,38 +1,20 @@
 //! Straight cuts that stop inside the stone: at inside corners and in openings.
 //!
 //! The cut in the face ends where kept stone or a core hole ends it. The disc being round, the cut at the
-//! underside ends short of that by c(0) − c(t): the tail.
-
-use serde::Serialize;
+//! underside ends short of that by c(0) − c(t): the run-out.
 
 use crate::diag::{Finding, Phrase};
 use crate::geom::{Line, Outline, Point, SAME_MM, Vector};
 use crate::job::{Disc, Finish, Job};
+use crate::words::Value;
 
 use super::disc::{Choice, Sunk, full_depth, that_would_fit};
 use super::kept::{Kept, Whose};
-use super::offsets::Offset;
-use super::set_out::{Tie, point_ties};
+use super::set_out::point_ties;
 use super::straight::{Guided, Room, far_end, set_out, strokes, timed};
 use super::{
-    Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stroke, StrokeKind, bearer, passes,
+    Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stop, Stroke, StrokeKind, bearer, passes,
 };
-use crate::words::Value;
-
-/// Where a cut stops inside the stone.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Stop {
-    /// Where the cut in the face ends, on the line to keep.
-    pub at: Point,
-    /// Ties to it from the slab's corners: two, and one or two more as checks.
-    pub ties: Vec<Tie>,
-    /// In an opening, its distances from two lines struck for its cuts; none where there are no such lines.
-    pub offsets: Vec<Offset>,
-    /// The disc's centre stays this far short of it, mm: half the length of its cut in the face.
-    pub centre_short: f64,
-    /// Whether a core hole takes up the end of the cut.
-    pub into_hole: bool,
-}
 
 /// A straight cut that may stop inside the stone.
 #[derive(Clone, Debug)]
@@ -111,7 +93,7 @@ pub fn plan(
     }
     let ends = [from - sunk.face_mm, to + sunk.face_mm];
     let sawn = [ends[0].max(first), ends[1].min(last)];
-    // Off an end that the underside's cut reaches there is no tail.
+    // Off an end that the underside's cut reaches there is no run-out.
     let stops = [from - sunk.under_mm > first, to + sunk.under_mm < last];
     let far_end = if stops[0] || stops[1] {
         0.0
@@ -127,17 +109,17 @@ pub fn plan(
         room: room_beside(wanted, kept, stone, disc.kerf),
     };
     let mut set_out = set_out(job, &guided, stone, disc).ok_or(NotCut::NoGuide)?;
-    let tails = tails(wanted, &middle, ends, stops, &sunk);
-    set_out.stops = tails
+    let run_outs = run_outs(wanted, &middle, ends, stops, &sunk);
+    set_out.stops = run_outs
         .iter()
-        .map(|tail| stop_of(job, wanted, tail, &sunk))
+        .map(|run_out| stop_of(job, wanted, run_out, &sunk))
         .collect();
     let passes = passes::depths(job.passes.score_mm, job.passes.step_mm, full_depth(job));
     let places = (middle.at(from), middle.at(to));
-    let tail = if tails.is_empty() {
+    let run_out = if run_outs.is_empty() {
         0.0
     } else {
-        sunk.tail_mm()
+        sunk.run_out_mm()
     };
     Ok(Cut {
         cutout: wanted.whose.cutout_number(),
@@ -145,16 +127,16 @@ pub fn plan(
         run_off: !(stops[0] || stops[1]),
         allowance: wanted.allowance_mm,
         finish: wanted.finish,
-        tail,
+        run_out,
         strokes: stopped_strokes(&passes, places, wanted.face.along.angle(), stops, far_end),
         bearers: Some(bearer::along(job, stone, &wanted.face, &guided.sawn)),
-        left_to_remove: tails,
+        left_to_remove: run_outs,
         ..timed(job, wanted.name.clone(), disc, set_out, passes)
     })
 }
 
-/// The tails at the stopped ends: where each ends in the face, and what core holes leave of it.
-fn tails(
+/// The run-outs at the stopped ends: where each ends in the face, and what core holes leave of it.
+fn run_outs(
     wanted: &Wanted<'_>,
     middle: &Line,
     ends: [f64; 2],
@@ -166,15 +148,15 @@ fn tails(
     each.filter(|(end, _)| stops[*end])
         .map(|(end, heading)| {
             let at = middle.at(ends[end]);
-            let under = at - heading * sunk.tail_mm();
+            let under = at - heading * sunk.run_out_mm();
             let reach = |hole: &Hole| hole_reach(hole, under, heading);
             let left = wanted.holes.iter().filter_map(reach);
-            let left = left.fold(sunk.tail_mm(), f64::min).max(0.0);
-            let in_hole = left < sunk.tail_mm();
+            let left = left.fold(sunk.run_out_mm(), f64::min).max(0.0);
+            let in_hole = left < sunk.run_out_mm();
             LeftOver {
-                why: Remains::Tail,
+                why: Remains::RunOut,
                 at,
-                length: sunk.tail_mm(),
+                length: sunk.run_out_mm(),
                 heading: Some(heading.angle().to_degrees()),
                 left,
                 by: if in_hole {
@@ -196,14 +178,14 @@ fn hole_reach(hole: &Hole, from: Point, heading: Vector) -> Option<f64> {
     (half > 0.0 && ahead + half.sqrt() > 0.0).then(|| ahead - half.sqrt())
 }
 
-fn stop_of(job: &Job, wanted: &Wanted<'_>, tail: &LeftOver, sunk: &Sunk) -> Stop {
-    let at = wanted.face.at(wanted.face.foot(tail.at));
+fn stop_of(job: &Job, wanted: &Wanted<'_>, run_out: &LeftOver, sunk: &Sunk) -> Stop {
+    let at = wanted.face.at(wanted.face.foot(run_out.at));
     Stop {
         at,
         ties: point_ties(&job.slab.shape, at),
         offsets: Vec::new(),
         centre_short: sunk.face_mm,
-        into_hole: tail.by == Removal::FromCoreHole,
+        into_hole: run_out.by == Removal::FromCoreHole,
     }
 }
 

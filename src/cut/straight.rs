@@ -1,117 +1,18 @@
 //! Straight cuts along a guide, and the trims that run off the stone.
 
-use serde::Serialize;
-
 use crate::diag::{Finding, Phrase};
 use crate::geom::{Line, Outline, Point, SAME_MM};
 use crate::job::{Disc, Finish, Guide, Job, Part};
 use crate::place::{Placement, Trim};
+use crate::words::Value;
 
 use super::disc::full_depth;
 use super::field::CLAMP_MM;
-use super::set_out::{EdgeMark, edge_mark};
-use super::stopped::Stop;
-use super::{Cut, CutKind, Pass, SetOut, Stroke, StrokeKind, Tool, bearer, passes};
-use crate::words::Value;
-
-/// A line marked on the slab by a mark on its edge at each end.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct MarkedLine {
-    /// The mark where the line enters the slab.
-    pub start: EdgeMark,
-    /// The mark where it leaves.
-    pub end: EdgeMark,
-}
-
-impl MarkedLine {
-    fn line(&self) -> Line {
-        Line::through(self.start.at, self.end.at)
-    }
-}
-
-/// On which stone the guide lies.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum GuideSide {
-    /// On the stone that is kept.
-    Kept,
-    /// On the waste, because the kept stone is too narrow for the jig.
-    Waste,
-}
-
-/// One setting of a guide that is shorter than the cut.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct SetUp {
-    /// Beginning of the guide, mm along the cut from the end it is taped from.
-    pub from: f64,
-    /// End of the guide, mm along the cut from the same end.
-    pub to: f64,
-}
-
-/// How wide a guide is, mm (judgement: a common rail).
-pub(crate) const GUIDE_MM: f64 = 80.0;
-
-/// Where the settings of a short guide and the bearers are taped from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum RunEnd {
-    /// From the mark where the line to keep enters the slab.
-    Start,
-    /// From the mark where it leaves.
-    End,
-    /// From the end of the stone on the entering side: the cut begins at no mark that is left.
-    StoneAtStart,
-    /// From the end of the stone on the leaving side.
-    StoneAtEnd,
-    /// From where the cut stops on the entering side: it runs off the stone at neither end.
-    StopAtStart,
-}
-
-impl RunEnd {
-    /// Whether it is where the cut leaves the stone.
-    #[must_use]
-    pub const fn is_leaving(self) -> bool {
-        matches!(self, Self::End | Self::StoneAtEnd)
-    }
-}
-
-/// How a straight trim is set out.
-#[derive(Clone, Debug, Serialize)]
-pub struct StraightSetOut {
-    /// The near face of the kerf: the line to mark and to keep.
-    pub face: MarkedLine,
-    /// The guide's edge.
-    pub guide: MarkedLine,
-    /// Where the guide lies.
-    pub guide_side: GuideSide,
-    /// From the guide's edge to the near face, mm.
-    pub guide_to_face: f64,
-    /// Where the settings, and the bearers, are taped from.
-    pub set_ups_from: RunEnd,
-    /// Settings of the guide.
-    pub set_ups: Vec<SetUp>,
-    /// True when an end of the guide lies farther from the stone's edges than a clamp reaches.
-    pub out_of_reach: bool,
-    /// Length sawn from the far side first, mm; 0 when the cut is too short to need it, or stops
-    /// inside the stone.
-    pub far_end: f64,
-    /// The line to keep as far as it is sawn in the face, kept stone to its left.
-    pub sawn: [Point; 2],
-    /// Where the cut stops inside the stone.
-    pub stops: Vec<Stop>,
-    /// At a clipped corner: how far along the lines to keep beside it this one meets them.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub from_corner: Option<FromCorner>,
-}
-
-/// A line across a corner, measured as a person would: from the corner along both edges.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct FromCorner {
-    /// The corner of the top where the lines to keep beside it meet.
-    pub corner: String,
-    /// From it along the line before and along the line after, mm.
-    pub along: [f64; 2],
-}
+use super::set_out::edge_mark;
+use super::{
+    Cut, CutKind, EdgeMark, FromCorner, GuideSide, MarkedLine, Pass, RunEnd, SetOut, SetUp,
+    StraightSetOut, Stroke, StrokeKind, Tool, bearer, passes,
+};
 
 /// Stone beside a line for the jig to lie on.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -1,20 +1,8 @@
 //! For comparison with plunges: straight cuts tangent to an arc, which leave a polygon.
 
-use serde::Serialize;
-
-use super::curve::cusp_height;
 use crate::geom::Arc;
 
-/// Straight cuts tangent to an arc, run off at both ends, in place of plunges.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Tangents {
-    /// How many leave corners no higher than the highest ridge that plunges may leave.
-    pub cuts: usize,
-    /// How far their corners stand out over the arc, mm.
-    pub corner: f64,
-    /// How far the corners of only four to the quarter circle would, mm.
-    pub four_to_quarter: f64,
-}
+use super::Tangents;
 
 impl Tangents {
     /// For an arc and the highest ridge allowed, mm. The first and last cut lie half a step from the
@@ -37,4 +25,10 @@ impl Tangents {
 #[must_use]
 pub fn polygon_corner(radius: f64, sides: u32) -> f64 {
     radius * (1.0 / (std::f64::consts::PI / f64::from(sides)).cos() - 1.0)
+}
+
+/// Height of the ridge between stations `step` apart, mm: r·(1/cos(Δ/2) − 1).
+#[must_use]
+pub fn cusp_height(radius: f64, step: f64) -> f64 {
+    radius * (1.0 / (step / 2.0).cos() - 1.0)
 }

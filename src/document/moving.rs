@@ -1,22 +1,23 @@
 //! Move and set down: how the slab gets to the trestles and the top to its place with the aid that the
 //! job names; the trestles; how it is laid flat and set down.
 
-use super::block::{Block, Fact};
-use super::day;
-use super::figure::{Figure, Lettering, Shape, Side, Stroke, Thing};
-use super::say::{name, plain, say, value};
-use super::turning::turned_by;
 use crate::geom::seg::{circle, ring};
 use crate::geom::{Bounds, Point, Seg, Vector};
 use crate::handle::aid::sling::Slings;
 use crate::handle::bend::Orientation;
-use crate::handle::lift::{Effort, Verdict};
+use crate::handle::lifting::record::{Effort, Verdict};
 use crate::handle::moving::Moving;
 use crate::handle::{Handling, Piece};
 use crate::job::Aid;
 use crate::plan::{FlawNote, NamedPoint, Plan};
 use crate::units::Mass;
 use crate::words::{Arg, Message, Unit, Value};
+
+use super::block::{Block, Fact};
+use super::day;
+use super::figure::{Figure, Lettering, Shape, Side, Stroke, Thing};
+use super::say::{name, plain, say, value};
+use super::turning::turned_by;
 
 /// So far apart on the floor stand the words under two trestles, mm.
 const WORDS_APART_MM: f64 = 900.0;

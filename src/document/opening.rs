@@ -3,13 +3,8 @@
 mod corner;
 mod curves;
 
-use super::block::{Block, Cell, Column, Fact, Table};
-use super::figure::{Figure, Lettering, Side, Stroke, Thing};
-use super::mark::{self, Marked};
-use super::say::{cell, name, names, plain, say, value};
-use super::scene;
-use super::straight::{depths, free, light};
 use crate::cut::{Because, Cut, CutKind, Offset, SetOut};
+use crate::document::opening::corner::{ON_LINE_MM, taped};
 use crate::geom::{Bounds, Point, Seg};
 use crate::handle::rail::{Rail, RailVerdict};
 use crate::piece::Piece;
@@ -17,8 +12,13 @@ use crate::plan::Plan;
 use crate::units::Mass;
 use crate::words::{Message, Value};
 
-/// Nearer to a struck line than this a point is on it, mm: less than a tape shows.
-const ON_LINE_MM: f64 = 0.25;
+use super::block::{Block, Cell, Column, Fact, Table};
+use super::figure::{Figure, Lettering, Side, Stroke, Thing};
+use super::mark::{self, Marked};
+use super::say::{cell, name, names, plain, say, value};
+use super::scene;
+use super::straight::{depths, free, light};
+
 /// More points of a cut than this are named by the first and the last.
 const NAMED: usize = 3;
 /// A piece no heavier is a sliver, kg; more of them than a few are told together (judgement).
@@ -233,19 +233,6 @@ fn off(offset: &Offset, many: bool) -> Cell {
         return cell(on, [line]);
     }
     cell(off, [line, ("distance", taped(offset))])
-}
-
-/// The same in a column whose head names the line.
-fn off_its_line(offset: &Offset) -> Cell {
-    if offset.distance < ON_LINE_MM {
-        return cell("bench-mark-on-short", [("cut", offset.cut.into())]);
-    }
-    Cell::Value(taped(offset))
-}
-
-/// Never rounded towards the kept stone.
-const fn taped(offset: &Offset) -> Value {
-    Value::tape(offset.distance).to_half(false)
 }
 
 const fn what(cut: &Cut) -> &'static str {

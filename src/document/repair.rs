@@ -1,12 +1,13 @@
 //! A job begun and gone wrong: what came out, what is to be done at every edge, and what the top is now.
 
+use crate::plan::Plan;
+use crate::repair::{CornerNow, EdgeNow, Letters, Outcome, Repair, ToDo};
+use crate::words::Value;
+
 use super::block::{Block, Cell, Column, Fact, Table};
 use super::figure::{Figure, Shape, Thing};
 use super::say::{cell, name, names, plain, value};
 use super::scene;
-use crate::plan::Plan;
-use crate::repair::{CornerNow, EdgeNow, Letters, Outcome, Repair, ToDo};
-use crate::words::Value;
 
 /// Smaller than this is no deviation, mm: below what a calliper on sawn stone shows (judgement).
 const NONE_MM: f64 = 0.05;
@@ -75,11 +76,11 @@ fn facts(repair: &Repair) -> Vec<Fact> {
             Value::mass(repair.now.mass.high).up(),
         ),
     ];
-    if !repair.tails_first.is_empty() {
-        let first = names(repair.tails_first.iter().map(String::as_str));
+    if !repair.run_outs_first.is_empty() {
+        let first = names(repair.run_outs_first.iter().map(String::as_str));
         facts.push(Fact::new(
             "bench-repair-first",
-            value("bench-repair-tails", [("pieces", first)]),
+            value("bench-repair-run-outs", [("pieces", first)]),
         ));
     }
     if !repair.ground_first.is_empty() {

@@ -3,13 +3,8 @@
 
 mod facts;
 
-use super::block::{Block, Card};
-use super::figure::{Figure, Shape, Stroke, Thing};
-use super::mark;
-use super::say::{name, plain, say, value};
-use super::scene;
 use crate::cut::bearer::blocks;
-use crate::cut::straight::GUIDE_MM;
+use crate::cut::field::GUIDE_MM;
 use crate::cut::{Cut, CutKind, SetOut, StraightSetOut};
 use crate::geom::seg::ring;
 use crate::geom::{Line, Point, Seg};
@@ -21,6 +16,11 @@ use crate::piece::Piece;
 use crate::plan::Plan;
 use crate::units::Mass;
 use crate::words::{Message, Value};
+
+use super::block::{Block, Card};
+use super::figure::{Figure, Shape, Stroke, Thing};
+use super::say::{name, plain, say, value};
+use super::{mark, scene};
 
 /// A straight cut with the holes drilled before it; `late` when other pages come between it and the card
 /// above.

@@ -1,7 +1,7 @@
 //! Who or what turns a stone about its long side: flat on to the trestles, and down at its place.
 
 use crate::handle::Piece;
-use crate::handle::lift::Effort;
+use crate::handle::lifting::record::Effort;
 use crate::job::Aid;
 use crate::plan::Plan;
 use crate::words::Value;

@@ -1,14 +1,15 @@
 //! What the stone weighs and how it is moved, for whoever asks before buying or carrying.
 
+use crate::diag::Finding;
+use crate::handle::Piece;
+use crate::handle::lifting::record::Lifter;
+use crate::plan::{TopState, Weighing};
+use crate::words::{Unit, Value};
+
 use super::annex::{assumed, way};
 use super::block::{Block, Column, Fact, Notice, Table};
 use super::moving::{in_slings, verdict};
 use super::say::{name, plain, say, value};
-use crate::diag::Finding;
-use crate::handle::Piece;
-use crate::handle::lift::Lifter;
-use crate::plan::{TopState, Weighing};
-use crate::words::{Unit, Value};
 
 /// Which stones are weighed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

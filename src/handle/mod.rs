@@ -30,6 +30,9 @@ pub use bending::{
     splint, strip, support, trestles,
 };
 pub use handling::Handling;
+pub use lifting::record::{
+    Effort, Lift, Lifter, PeopleNeeded, Share, Stand, Tilt, Tilting, Verdict,
+};
 pub use lifting::{guideline, lift, niosh, stand, waste};
 pub use loads::{Free, Load, Loads, Marks};
 pub use piece::Piece;

@@ -2,13 +2,14 @@
 
 use serde::Serialize;
 
+use crate::geom::Point;
+use crate::handle::lifting::record::{Lift, Tilt};
+use crate::units::MassRange;
+
 use super::bending::judged::Bending;
 use super::bending::neck::Neck;
 use super::bending::poses::Strength;
 use super::bending::rail::Rail;
-use super::lifting::lift::{Lift, Tilt};
-use crate::geom::Point;
-use crate::units::MassRange;
 
 /// The handling of one piece.
 #[derive(Clone, Debug, Serialize)]

@@ -19,5 +19,6 @@ pub struct Drilled {
     /// Its middle.
     pub at: Point,
     /// Across, mm.
+    #[serde(rename = "diameter_mm")]
     pub diameter: f64,
 }

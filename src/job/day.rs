@@ -11,19 +11,24 @@ pub enum Protector {
     /// Not said.
     Unknown,
     /// Single number rating, dB (EN 352).
+    #[serde(rename = "snr-db")]
     Snr(f64),
     /// Reductions in high, middle and low noise, dB (EN 352).
     Hml {
         /// In high noise.
+        #[serde(rename = "h_db")]
         h: f64,
         /// In middle noise.
+        #[serde(rename = "m_db")]
         m: f64,
         /// In low noise.
+        #[serde(rename = "l_db")]
         l: f64,
     },
     /// Noise reduction rating, dB (American).
     Nrr {
         /// The rating.
+        #[serde(rename = "nrr_db")]
         nrr: f64,
         /// What it is, for the derating by kind.
         kind: EarKind,

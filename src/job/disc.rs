@@ -12,10 +12,12 @@ pub struct Disc {
     /// Width of the cut, mm.
     pub kerf: f64,
     /// The wider of flange and gear head, mm.
+    #[serde(rename = "obstruction_mm")]
     pub obstruction: f64,
     /// Highest speed marked on the disc, turns per minute.
     pub max_rpm: f64,
     /// Diameter of the hole in its middle, mm.
+    #[serde(rename = "bore_mm")]
     pub bore: f64,
     /// What holds it together.
     pub bond: Bond,

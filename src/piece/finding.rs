@@ -1,6 +1,5 @@
 //! What the stone's own weights and pieces give cause to say.
 
-use super::{CRUMB_MM2, Piece, Stones, fissure, mass_of};
 use crate::cut::kept::Kept;
 use crate::cut::missing::{self, Missing};
 use crate::cut::{Cut, CutKind};
@@ -9,6 +8,8 @@ use crate::geom::{Region, SAME_MM, Seg, boolean};
 use crate::job::Job;
 use crate::place::Placement;
 use crate::words::{Unit, Value};
+
+use super::{CRUMB_MM2, Piece, Stones, fissure, mass_of};
 
 /// Stone on the kept part that on the mean stands out farther over the sawn outline than anything the cuts are said to
 /// leave, or than the doubt of the tape on a flush edge: waste that was never parted from it.
@@ -33,7 +34,7 @@ fn standing_out(sawn: &Kept, kept: &Region) -> Vec<Region> {
     parts
 }
 
-/// The most stone that the cuts are said to leave on the sawn outline, tails apart, mm.
+/// The most stone that the cuts are said to leave on the sawn outline, run-outs apart, mm.
 fn left_by(cuts: &[Cut]) -> f64 {
     cuts.iter().map(Cut::stands_out_mm).fold(0.0, f64::max)
 }

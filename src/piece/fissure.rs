@@ -1,10 +1,11 @@
 //! Fissures, hairlines and mends: the waste they run through and the cuts that cross them.
 
-use super::{Piece, Stones};
 use crate::diag::{Finding, Harm, Phrase};
 use crate::geom::{Outline, Region, Seg, Side};
 use crate::job::{Flaw, FlawPlace, Job};
 use crate::words::Value;
+
+use super::{Crossing, Piece, Stones};
 
 /// A flaw along less than this of a piece's stone does not part it, mm (judgement).
 const LEAST_MM: f64 = 30.0;
@@ -12,15 +13,6 @@ const LEAST_MM: f64 = 30.0;
 const STEP_MM: f64 = 5.0;
 
 pub(crate) const FISSURE: Phrase = Phrase::of_job("fissure-in-waste").harm(Harm::Maims);
-
-/// A cut that crosses a flaw that runs along a line.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Crossing {
-    /// The flaw, by its place in the job file.
-    pub flaw: usize,
-    /// The cut, by number.
-    pub cut: usize,
-}
 
 fn lines(flaws: &[Flaw]) -> impl Iterator<Item = (usize, Vec<Seg>)> {
     let all = flaws.iter().enumerate();

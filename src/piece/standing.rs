@@ -13,7 +13,7 @@ const MORE_MM: f64 = 0.002;
 /// underside, the corner of the stone that is farthest out. The formulas of [`crate::cut::curve`] and
 /// [`crate::cut::concave`] hold along an arc; at its ends the cuts beside it have their part in what is left.
 ///
-/// Waste that no cut frees, tails and the edges of core holes are told apart. Corners of the stone × pieces of the kept
+/// Waste that no cut frees, run-outs and the edges of core holes are told apart. Corners of the stone × pieces of the kept
 /// boundary.
 pub(super) fn add(
     job: &Job,
@@ -23,10 +23,12 @@ pub(super) fn add(
     cuts: &mut [Cut],
 ) {
     let kept = Kept::of(job, placement);
-    let tails: Vec<Outline> = cuts.iter().flat_map(Cut::tails).collect();
+    let run_outs: Vec<Outline> = cuts.iter().flat_map(Cut::run_outs).collect();
     let told_apart = |p: Point| {
         unfreed.iter().any(|waste| waste.side(p) != Side::Outside)
-            || tails.iter().any(|tail| tail.side(p) != Side::Outside)
+            || run_outs
+                .iter()
+                .any(|run_out| run_out.side(p) != Side::Outside)
     };
     let mut farthest: Vec<Option<(f64, Point)>> = vec![None; cuts.len()];
     for corner in stones.into_iter().flat_map(corners) {

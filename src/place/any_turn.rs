@@ -16,12 +16,12 @@ use crate::geom::free::{Blocked, Free, TOUCH_MM, carve};
 use crate::geom::hull::Hull;
 use crate::geom::{Bounds, Point, Seg};
 use crate::job::{EdgeState, Finish, Job};
+use crate::place::evaluator::Evaluator;
 
 use super::allowance::edge_allowance;
 use super::edge::{edge_span, flush_allowance};
 use super::ground::{Approximation, Body, FINE_MM, Ground};
 use super::room::ENDS_A_STRIP;
-use super::search::Evaluator;
 use super::turned::{add_touching, bounds, domain, touching, windows};
 use super::{Placement, vein};
 

@@ -4,8 +4,9 @@ use crate::geom::{Line, Outline, Point, SAME_MM, Seg};
 use crate::job::{EdgeState, Finish, Job, Part, PlaceHow, Shape};
 
 use super::allowance::edge_allowance;
+use super::apart::between;
 use super::tolerance::TOUCH_MM;
-use super::{Objection, flaw, room};
+use super::{Objection, room};
 
 /// What becomes of one edge of the top.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -242,7 +243,7 @@ pub(super) fn too_near(job: &Job, top: &Shape) -> Vec<(usize, f64)> {
     let lacks = |edge: usize| {
         let margin = margin_mm(job, edge);
         let seg = slab.edge_seg(edge).filter(|_| margin > 0.0)?;
-        let lacks = margin - flaw::between(top.outline(), &[seg]);
+        let lacks = margin - between(top.outline(), &[seg]);
         (lacks > TOUCH_MM).then_some((edge, lacks))
     };
     (0..slab.count()).filter_map(lacks).collect()

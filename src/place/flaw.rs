@@ -1,7 +1,8 @@
 //! How the top and its cuts lie to the flaws of the slab.
 
-use crate::geom::{Bounds, Line, Outline, Point, SAME_MM, Seg, Side};
+use crate::geom::{Line, Outline, Point, SAME_MM, Seg, Side};
 use crate::job::{DiscUse, Flaw, FlawPlace, Job};
+use crate::place::apart::between;
 
 use super::tolerance::TOUCH_MM;
 use super::{SawnCutout, Trim};
@@ -63,22 +64,6 @@ fn probes(top: &Outline, piece: &Seg) -> Vec<Point> {
     let middles = shares.windows(2).map(|w| f64::midpoint(w[0], w[1]));
     let all: Vec<f64> = middles.chain([0.0, 1.0]).collect();
     all.into_iter().map(|share| piece.at(share)).collect()
-}
-
-/// Distance between a top's boundary and some pieces, mm: 0 when they meet. Exact; pairs whose boxes lie
-/// farther apart than the nearest so far are passed over.
-pub(super) fn between(top: &Outline, pieces: &[Seg]) -> f64 {
-    let boxes: Vec<Bounds> = top.segs().iter().map(Seg::bounds).collect();
-    let mut nearest = f64::INFINITY;
-    for piece in pieces {
-        let own = piece.bounds();
-        for (seg, around) in top.segs().iter().zip(&boxes) {
-            if around.gap(&own) < nearest {
-                nearest = nearest.min(seg.gap(piece));
-            }
-        }
-    }
-    nearest
 }
 
 /// True when a flaw lies with its clearance in the stone that one of the openings takes out for good.

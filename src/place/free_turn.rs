@@ -9,10 +9,10 @@
 
 use crate::diag::{Finding, Phrase};
 use crate::job::{Job, PlaceHow};
+use crate::place::evaluator::{Evaluator, OpenNodes};
 use crate::words::{Unit, Value};
 
 use super::candidate::steady_work_mm2;
-use super::search::{Evaluator, OpenNodes};
 use super::{EdgeUse, Placement, fixing_lines, share};
 
 /// The least part of the sawing that is worth an odd turn (judgement).

@@ -2,9 +2,8 @@
 
 use std::f64::consts::PI;
 
-use crate::geom::convex;
 use crate::geom::hull::Hull;
-use crate::geom::{Outline, Point, Seg, Vector};
+use crate::geom::{Outline, Point, Seg, Vector, convex};
 use crate::job::{Flaw, FlawPlace, Job, Part};
 
 use super::allowance::{corner_allowance, edge_allowance};

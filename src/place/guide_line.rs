@@ -1,6 +1,6 @@
 //! Lines of shifts along which the best places lie.
 
-use crate::geom::{Line, Point, Seg, Vector};
+use crate::geom::{Line, Point, SAME_MM, Seg, Vector};
 use crate::job::{EdgeState, FlawPlace, Job, Part, Shape};
 
 use super::edge::{edge_span, flush_allowance};
@@ -8,7 +8,6 @@ use super::flaw::{kerf_mm, most_beside};
 use super::ground::{Ground, Rim};
 use super::room::ENDS_A_STRIP;
 use super::trim::Trim;
-use super::turned::to_both_sides;
 
 /// The most lines through inside corners of the slab and along flaws that are followed at one turn; a
 /// slab with more inside corners than a few is nearly smooth.
@@ -166,4 +165,10 @@ fn along_flaws(job: &Job, face: &Line) -> Vec<Line> {
         }
     }
     found
+}
+
+/// A shift a hair off, to either side of a line.
+pub(super) fn to_both_sides(line: &Line) -> [Line; 2] {
+    // Far above rounding, far below what a tape can tell.
+    [1.0, -1.0].map(|side| line.shifted_right(side * 100.0 * SAME_MM))
 }

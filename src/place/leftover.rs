@@ -1,7 +1,7 @@
 //! What a place leaves of the slab.
 
-use crate::geom::rectangle::Rectangle;
-use crate::geom::{Outline, Region, boolean, rectangle};
+use crate::geom::rectangle::{self, Rectangle};
+use crate::geom::{Outline, Region, boolean};
 
 use super::Placement;
 

@@ -1,8 +1,9 @@
 //! The openings of the top where it lies on the slab.
 
-use super::Objection;
 use crate::geom::{Outline, Pose};
 use crate::job::{Cutout, Job, Part, Shape};
+
+use super::Objection;
 
 /// An opening, in the slab's frame.
 #[derive(Clone, Debug)]

@@ -1,8 +1,9 @@
 //! A few places that differ, the best of each kind.
 
 use crate::job::Job;
+use crate::place::evaluator::{Evaluator, OpenNodes, SAME_WORK_MM2};
 
-use super::search::{Evaluator, OpenNodes, SAME_WORK_MM2, best};
+use super::search::best;
 use super::{NoFit, Placement};
 
 /// Two places differ when some corner of the top lies farther than this from where it was, mm (judgement:

@@ -7,7 +7,7 @@
 
 use crate::geom::free::{Blocked, Free, TOUCH_MM, carve};
 use crate::geom::hull::{Hull, Zone};
-use crate::geom::{Bounds, Line, Point, Pose, SAME_MM, Vector};
+use crate::geom::{Bounds, Line, Point, Pose, Vector};
 use crate::job::{Finish, Shape};
 
 use super::allowance::edge_allowance;
@@ -378,10 +378,4 @@ fn distinct(points: Vec<Point>) -> Vec<Point> {
         }
     }
     kept.into_iter().map(|(_, p)| p).collect()
-}
-
-/// A shift a hair off, to either side of a line.
-pub(super) fn to_both_sides(line: &Line) -> [Line; 2] {
-    // Far above rounding, far below what a tape can tell.
-    [1.0, -1.0].map(|side| line.shifted_right(side * 100.0 * SAME_MM))
 }

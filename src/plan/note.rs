@@ -36,6 +36,7 @@ pub struct StoneNote {
     /// Its name.
     pub name: String,
     /// Density, kg/m³.
+    #[serde(rename = "density_kg_m3")]
     pub density: Range,
     /// Flexural strength, `MPa`.
     pub strength_mpa: f64,
@@ -44,10 +45,13 @@ pub struct StoneNote {
     /// The strength is divided by this.
     pub safety_factor: f64,
     /// Crystalline silica, share of mass.
+    #[serde(rename = "silica_share")]
     pub silica: Range,
     /// Weight of the slab on a scale.
+    #[serde(rename = "weighed_kg")]
     pub weighed: Option<Mass>,
     /// Weight of the slab by the seller's word.
+    #[serde(rename = "said_kg")]
     pub said: Option<Mass>,
 }
 
@@ -88,8 +92,10 @@ pub struct SlabNote {
     /// Balance point.
     pub balance: Point,
     /// Tape error.
+    #[serde(rename = "tape_mm")]
     pub tape: f64,
     /// Direction of the vein.
+    #[serde(rename = "vein_deg")]
     pub vein: Option<f64>,
     /// How it was measured, how well the tapes close, and how square it is.
     pub survey: Survey,
@@ -103,6 +109,7 @@ pub struct SlabEdge {
     /// What it can be used for.
     pub state: EdgeState,
     /// Length between sharp corners.
+    #[serde(rename = "length_mm")]
     pub length: f64,
 }
 
@@ -114,6 +121,7 @@ pub struct FlawNote {
     /// The flaw itself: a circle or an area closed, a line open.
     pub path: Vec<Seg>,
     /// Clearance all round.
+    #[serde(rename = "clear_mm")]
     pub clear: f64,
     /// The edge of the clearance, as closed rings that may overlap.
     pub clearance: Vec<Vec<Seg>>,
@@ -158,6 +166,7 @@ pub struct TopNote {
     /// Balance point.
     pub balance: Point,
     /// Length and width of the box around it in its own frame.
+    #[serde(rename = "size_mm")]
     pub size: [f64; 2],
 }
 
@@ -170,6 +179,7 @@ pub struct OpeningNote {
     #[serde(skip)]
     pub outline: Outline,
     /// Stone left by the saw, when a disc makes it.
+    #[serde(rename = "allowance_mm")]
     pub allowance: f64,
     /// What it is once all is sawn, where some of its sides have been cut already.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -187,10 +197,12 @@ pub struct TopEdge {
     /// What is done to it.
     pub finish: Finish,
     /// Length between sharp corners.
+    #[serde(rename = "length_mm")]
     pub length: f64,
     /// The slab's edge it lies on, when it does.
     pub flush_with: Option<String>,
     /// Stone left by the saw.
+    #[serde(rename = "allowance_mm")]
     pub allowance: f64,
 }
 
@@ -200,6 +212,7 @@ pub struct TopPart {
     /// The edge (`1-2`) or corner (`2`).
     pub name: String,
     /// Stone left by the saw.
+    #[serde(rename = "allowance_mm")]
     pub allowance: f64,
 }
 
@@ -243,22 +256,29 @@ pub struct Kit {
     /// Speed without load, turns per minute.
     pub rpm: f64,
     /// Between machine and stone.
+    #[serde(rename = "plate_mm")]
     pub plate: f64,
     /// From the guide's edge to the near face.
+    #[serde(rename = "guide_offset_mm")]
     pub guide_offset: f64,
     /// Length of the guide.
+    #[serde(rename = "guide_length_mm")]
     pub guide_length: f64,
     /// From the arm mark to the near face.
+    #[serde(rename = "jig_offset_mm")]
     pub jig_offset: f64,
     /// Sawn face a minute, cm².
+    #[serde(rename = "rate_cm2_min")]
     pub rate: f64,
     /// The rate is a guess.
     pub rate_is_guess: bool,
     /// Through the stone.
+    #[serde(rename = "through_mm")]
     pub through: f64,
     /// Curves take this many times longer.
     pub curve_factor: f64,
     /// The heaviest piece that a curve may free at once.
+    #[serde(rename = "waste_piece_kg")]
     pub waste_piece: Mass,
     /// How the dust is held down.
     pub dust_method: DustMethod,
@@ -274,5 +294,6 @@ pub struct SupportNote {
     /// Both ends of a line, or the middle of a pad twice.
     pub ends: [Point; 2],
     /// The most it may carry.
+    #[serde(rename = "limit_kg")]
     pub limit: Option<Mass>,
 }

@@ -17,6 +17,7 @@ pub mod json;
 pub mod pdf;
 mod pdf_content;
 mod pdf_finish;
+mod pdf_page;
 mod pdf_tags;
 pub mod svg;
 pub mod svg_layers;

@@ -13,12 +13,13 @@ use printpdf::{
 };
 use rayon::iter::{IndexedParallelIterator, IntoParallelRefIterator, ParallelIterator};
 
-use super::fault::RenderFault;
-use super::pdf_content::content;
-use super::pdf_tags::Node;
-use super::{pdf_finish, pdf_tags};
 use crate::layout::item::{Face, Item, Page, Sheet};
 use crate::layout::typeface::font_file;
+
+use super::fault::RenderFault;
+use super::pdf_finish;
+use super::pdf_page::content;
+use super::pdf_tags::{self, Node};
 
 /// The sheet as a PDF 1.7: fonts embedded, one bookmark for each page, text that can be copied.
 ///

@@ -4,12 +4,12 @@
 
 use std::fmt::Write;
 
+use crate::geom::{Point, Seg};
+use crate::layout::item::{Face, Ink, Path, Stroke, Text, TextTurn};
+use crate::layout::typeface::{glyph, missing_from};
+
 use super::bezier::cubics;
 use super::fault::RenderFault;
-use super::pdf_tags::{Marker, Node};
-use crate::geom::{Point, Seg};
-use crate::layout::item::{Face, Ink, Item, Page, Path, Stroke, Text, TextTurn};
-use crate::layout::typeface::{glyph, missing_from};
 
 /// Points in a millimetre.
 pub(super) const POINTS_PER_MM: f64 = 72.0 / 25.4;
@@ -18,43 +18,10 @@ const PARTS: i64 = 100;
 /// No sheet of paper is so large, parts of a point: 3,500 km.
 const FAR: f64 = 1e12;
 
-/// The content of a page, and its parts for whoever has it read out. `fonts` are the names of the faces.
-pub(super) fn content(
-    page: &Page,
-    scale: [f64; 2],
-    fonts: impl Fn(Face) -> &'static str,
-) -> Result<(Vec<u8>, Vec<Node>), RenderFault> {
-    let mut content = Content::default();
-    // Sharp joins and plain ends, as every line has.
-    content.operator("0 j\n0 J\n");
-    if scale != [1.0; 2] {
-        let [across, up] = scale;
-        content.written(format_args!("{across} 0 0 {up} 0 0 cm\n"));
-    }
-    let mut marker = Marker::default();
-    for item in &page.items {
-        match item {
-            Item::Begin(tag) => marker.begin(tag, &mut content),
-            Item::End => marker.end(&mut content),
-            Item::Path(path) => {
-                marker.content(&mut content);
-                content.path(path, &page.name)?;
-            }
-            Item::Part(..) => {}
-            Item::Text(text) => {
-                marker.content(&mut content);
-                content.text(text, &page.name, &fonts)?;
-            }
-        }
-    }
-    let parts = marker.finish(&mut content);
-    Ok((content.text.into_bytes(), parts))
-}
-
 /// A page's content while it grows, and what is set so far, so that it is not set again: it halves the file.
 #[derive(Default)]
 pub(super) struct Content {
-    text: String,
+    pub(super) text: String,
     fill: Option<Ink>,
     stroke: Option<Stroke>,
     font: Option<(Face, f64)>,
@@ -73,11 +40,11 @@ impl Content {
         self.operator("EMC\n");
     }
 
-    fn operator(&mut self, text: &str) {
+    pub(super) fn operator(&mut self, text: &str) {
         self.text.push_str(text);
     }
 
-    fn written(&mut self, text: std::fmt::Arguments<'_>) {
+    pub(super) fn written(&mut self, text: std::fmt::Arguments<'_>) {
         // Writing to memory does not fail.
         let _ = self.text.write_fmt(text);
     }
@@ -147,7 +114,7 @@ impl Content {
         }
     }
 
-    fn path(&mut self, path: &Path, page: &str) -> Result<(), RenderFault> {
+    pub(super) fn path(&mut self, path: &Path, page: &str) -> Result<(), RenderFault> {
         let finite =
             |s: &Seg| s.start().is_finite() && s.end().is_finite() && s.length().is_finite();
         let width = path.stroke.map_or(0.0, |s| s.width_mm);
@@ -199,7 +166,7 @@ impl Content {
         }
     }
 
-    fn text(
+    pub(super) fn text(
         &mut self,
         text: &Text,
         page: &str,

@@ -6,7 +6,7 @@ use crate::job::{AsCut, Chip, CornerCut, DeviatingFace, Deviation, Job, Part, Sh
 use crate::place::{EdgeUse, NoFit, Placement};
 use crate::words::{Message, Value};
 
-use super::no_way;
+use super::no_way::no_way;
 use super::settle::{Edge, settle};
 
 /// One part of the sawn outline that has been cut, and the slip of its face.

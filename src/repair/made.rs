@@ -29,8 +29,8 @@ pub struct Made {
     pub of_openings: Vec<Outline>,
     /// Every core hole that has been drilled.
     pub drilled: Vec<Drilled>,
-    /// Cuts that are made and whose tails still stand at the underside, by their edges.
-    pub tails: Vec<String>,
+    /// Cuts that are made and whose run-outs still stand at the underside, by their edges.
+    pub run_outs: Vec<String>,
 }
 
 impl Made {
@@ -120,10 +120,10 @@ impl Along<'_> {
                     .filter(|p| self.face(&self.ring.pieces[**p]).is_some());
                 let names = cut.filter_map(|p| {
                     let piece = &self.ring.pieces[*p];
-                    let tail = self.cut_of(piece).is_some_and(|c| c.tail > 0.0);
-                    tail.then(|| format!("{}{}", piece.name, of_words(self.ring.whose)))
+                    let run_out = self.cut_of(piece).is_some_and(|c| c.run_out > 0.0);
+                    run_out.then(|| format!("{}{}", piece.name, of_words(self.ring.whose)))
                 });
-                made.tails.extend(names);
+                made.run_outs.extend(names);
             }
         }
         made.drilled.extend(&self.holes);

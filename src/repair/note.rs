@@ -2,17 +2,11 @@
 
 use serde::Serialize;
 
-use crate::cut::kept::Whose;
-use crate::geom::{Outline, Pose, Seg, Vector};
-use crate::job::{CornerCut, Finish, Job, Part, Shape};
-use crate::piece::mass_of;
-use crate::place::Placement;
+use crate::geom::{Outline, Seg, Vector};
+use crate::job::{CornerCut, Finish};
 use crate::units::MassRange;
 
-use super::faces::{Faces, On, notch, of_words};
-use super::overhang::{self, Overhang};
-use super::smaller::Smaller;
-use super::{Happened, lines, openings};
+use super::overhang::Overhang;
 
 /// What happened and what it costs. Places are in the frame of the stone as it is now.
 #[derive(Clone, Debug, Serialize)]
@@ -30,11 +24,11 @@ pub struct Repair {
     pub openings: Vec<OpeningNow>,
     /// Inside corners of the top that lie elsewhere now than where their core holes were drilled, and how
     /// far, mm.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[serde(rename = "off_holes_mm", skip_serializing_if = "Vec::is_empty")]
     pub off_holes: Vec<(String, f64)>,
-    /// Cuts that are made and stop inside the stone, whose tails are to be taken out before the rest.
+    /// Cuts that are made and stop inside the stone, whose run-outs are to be taken out before the rest.
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub tails_first: Vec<String>,
+    pub run_outs_first: Vec<String>,
     /// Edges that are ground down to their lines before the next cut.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub ground_first: Vec<String>,
@@ -86,6 +80,7 @@ pub enum Letters {
 #[serde(rename_all = "snake_case")]
 pub enum ToDo {
     /// Nothing but its finish; this much stone is on it where it is thickest, mm.
+    #[serde(rename = "finish-mm")]
     Finish(f64),
     /// It is still to be cut, or cut again: see the cuts.
     Cut,
@@ -102,15 +97,19 @@ pub struct EdgeNow {
     pub finish: Finish,
     /// Where its face came to lie outside the line to keep, mm, negative inside; nothing when it has
     /// not been cut.
+    #[serde(rename = "face_out_mm")]
     pub face_out: Option<f64>,
     /// Of a slanting face the same at its start and at its end, mm.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(rename = "taper_mm", skip_serializing_if = "Option::is_none")]
     pub taper: Option<[f64; 2]>,
     /// How far its finished line has moved in, mm: into the stone that was to be kept.
+    #[serde(rename = "moved_in_mm")]
     pub moved_in: f64,
     /// Its length between sharp corners as wanted, mm.
+    #[serde(rename = "length_wanted_mm")]
     pub length_wanted: f64,
     /// The same as it can be had, mm.
+    #[serde(rename = "length_now_mm")]
     pub length_now: f64,
     /// What is to be done.
     pub to_do: ToDo,
@@ -124,11 +123,14 @@ pub struct CornerNow {
     /// What it is: `round`, `clip` or `scoop`.
     pub what: &'static str,
     /// Radius or set-back as wanted, mm.
+    #[serde(rename = "wanted_mm")]
     pub wanted: f64,
     /// As it can be had, mm.
+    #[serde(rename = "now_mm")]
     pub now: f64,
     /// Where its face came to lie outside the line to keep, mm, negative inside; nothing when it has
     /// not been cut.
+    #[serde(rename = "face_out_mm")]
     pub face_out: Option<f64>,
     /// What is to be done.
     pub to_do: ToDo,
@@ -142,14 +144,17 @@ pub struct OpeningNow {
     /// What it is for.
     pub what: String,
     /// Length and width of the box round it in the top's frame as wanted, mm.
+    #[serde(rename = "size_wanted_mm")]
     pub size_wanted: [f64; 2],
     /// The same as it can be had, mm.
+    #[serde(rename = "size_now_mm")]
     pub size_now: [f64; 2],
     /// Its sides; of a circle none.
     pub sides: Vec<EdgeNow>,
     /// Its rounded corners; of a circle the whole, named `all round`.
     pub corners: Vec<CornerNow>,
     /// Corners that lie elsewhere now than where their core holes were drilled, and how far, mm.
+    #[serde(rename = "off_holes_mm")]
     pub off_holes: Vec<(String, f64)>,
     /// Rails beside it that have become other than they were wanted.
     pub rails: Vec<Rail>,
@@ -161,8 +166,10 @@ pub struct Rail {
     /// The edge or corner of the top, or the other opening.
     pub beside: String,
     /// Its least width as wanted, mm.
+    #[serde(rename = "wanted_mm")]
     pub wanted: f64,
     /// As it can be had, mm.
+    #[serde(rename = "now_mm")]
     pub now: f64,
 }
 
@@ -172,8 +179,10 @@ pub struct ChipNote {
     /// The edge or corner it is on.
     pub on: String,
     /// Depth, mm.
+    #[serde(rename = "deep_mm")]
     pub deep: f64,
     /// Length along the edge, mm.
+    #[serde(rename = "across_mm")]
     pub across: f64,
     /// Its outline.
     pub outline: Vec<Seg>,
@@ -183,6 +192,7 @@ pub struct ChipNote {
 #[derive(Clone, Debug, Serialize)]
 pub struct TopMeasures {
     /// Length and width of the box round it in its own frame, mm.
+    #[serde(rename = "size_mm")]
     pub size: [f64; 2],
     /// Area, its cutouts taken out, mm².
     pub area_mm2: f64,
@@ -190,163 +200,6 @@ pub struct TopMeasures {
     pub mass: MassRange,
     /// Its outline where it lies.
     pub outline: Outline,
-}
-
-/// Puts it together; `rest` is the job that is left.
-#[must_use]
-pub(super) fn of(happened: &Happened<'_>, rest: &Job) -> Repair {
-    let Happened {
-        job,
-        placement,
-        faces,
-        smaller,
-        now,
-        ..
-    } = *happened;
-    let edges = edges(job, placement, faces, smaller);
-    let corners = corners(job, faces, smaller);
-    let openings = openings::of(happened);
-    let chips = faces.chips.iter().map(|(chip, on)| ChipNote {
-        on: name_of(placement, *on),
-        deep: chip.deep_mm,
-        across: chip.across_mm,
-        outline: notch(placement, faces, chip, *on)
-            .map(|n| n.posed(now.frame.pose).segs().to_vec())
-            .unwrap_or_default(),
-    });
-    let there_now = smaller.shape.posed(Pose::new(0.0, smaller.corner_1));
-    let here = now.frame.then(placement.pose, Vector::default());
-    let there = now.frame.then(placement.pose, smaller.corner_1);
-    Repair {
-        outcome: outcome(faces, &edges, &corners, &openings),
-        letters: if now.frame.kept {
-            Letters::SameA
-        } else {
-            Letters::New
-        },
-        chips: chips.collect(),
-        wanted: measures(job, &job.top.shape, job.top.area(), here),
-        now: measures(job, &smaller.shape, rest.top.area(), there),
-        overhangs: overhang::of(job, smaller),
-        corner_1_moved: smaller.corner_1,
-        job_lines: lines::of(job, &smaller.shape, &rest.top.cutouts),
-        off_holes: openings::off_holes(happened, &job.top.shape, &there_now),
-        tails_first: now.tails.clone(),
-        ground_first: happened
-            .ground
-            .iter()
-            .map(|e| job.top.shape.edge_name(*e))
-            .collect(),
-        edges,
-        corners,
-        openings,
-    }
-}
-
-fn name_of(placement: &Placement, on: On) -> String {
-    match on.whose {
-        Whose::Top => placement.top.part_name(on.part),
-        Whose::Cutout(i) => {
-            let name = placement.cutouts.get(i).map(|c| c.shape.part_name(on.part));
-            format!("{}{}", name.unwrap_or_default(), of_words(on.whose))
-        }
-    }
-}
-
-fn measures(job: &Job, shape: &Shape, area_mm2: f64, pose: crate::geom::Pose) -> TopMeasures {
-    let bounds = shape.outline().bounds();
-    TopMeasures {
-        size: [bounds.width(), bounds.height()],
-        area_mm2,
-        mass: mass_of(&job.stone, area_mm2),
-        outline: shape.outline().posed(pose),
-    }
-}
-
-fn outcome(
-    faces: &Faces,
-    edges: &[EdgeNow],
-    corners: &[CornerNow],
-    openings: &[OpeningNow],
-) -> Outcome {
-    let other = |c: &CornerNow| (c.wanted - c.now).abs() > crate::geom::SAME_MM;
-    let moves = |edges: &[EdgeNow], corners: &[CornerNow]| {
-        edges.iter().any(|e| e.moved_in > 0.0) || corners.iter().any(other)
-    };
-    let all = faces.done.iter().chain(faces.openings.iter().flatten());
-    let off = all
-        .into_iter()
-        .any(|f| f.least_mm() != 0.0 || f.out_mm != 0.0);
-    let off = off || !faces.chips.is_empty();
-    let over = |e: &&EdgeNow| e.face_out.is_some_and(|out| out > 0.0);
-    let all = openings.iter().flat_map(|o| &o.sides).chain(edges);
-    let over: Vec<&EdgeNow> = all.filter(over).collect();
-    if moves(edges, corners) {
-        Outcome::Smaller
-    } else if openings.iter().any(|o| moves(&o.sides, &o.corners)) {
-        Outcome::OtherOpening
-    } else if over.iter().any(|e| e.to_do == ToDo::Cut) {
-        Outcome::SawAgain
-    } else if !over.is_empty() {
-        Outcome::GrindOff
-    } else if off {
-        Outcome::WithinAllowance
-    } else {
-        Outcome::AsPlanned
-    }
-}
-
-fn edges(job: &Job, placement: &Placement, faces: &Faces, smaller: &Smaller) -> Vec<EdgeNow> {
-    let top = &job.top.shape;
-    let settled = smaller.settled.iter().enumerate();
-    settled
-        .map(|(edge, settled)| {
-            let flush = matches!(placement.uses[edge], crate::place::EdgeUse::Flush { .. });
-            let on = On {
-                whose: Whose::Top,
-                part: Part::Edge(edge),
-            };
-            let face = faces.face(on);
-            EdgeNow {
-                name: top.edge_name(edge),
-                finish: job.top.finishes[edge],
-                face_out: face.map(|f| {
-                    if f.least_mm() < 0.0 {
-                        f.least_mm()
-                    } else {
-                        f.out_mm
-                    }
-                }),
-                taper: face.and_then(|f| f.taper),
-                moved_in: settled.moved_mm,
-                length_wanted: top.edge_length(edge),
-                length_now: smaller.shape.edge_length(edge),
-                to_do: match settled.ready_mm {
-                    Some(_) => ToDo::Finish(settled.take_off_mm),
-                    None if flush && settled.moved_mm == 0.0 => ToDo::Nothing,
-                    None => ToDo::Cut,
-                },
-            }
-        })
-        .collect()
-}
-
-fn corners(job: &Job, faces: &Faces, smaller: &Smaller) -> Vec<CornerNow> {
-    let wanted = job.top.shape.corner_cuts().iter();
-    let pairs = wanted.zip(smaller.shape.corner_cuts()).enumerate();
-    pairs
-        .filter_map(|(corner, (wanted, now))| {
-            let (what, size) = size_of(*wanted)?;
-            Some(CornerNow {
-                name: job.top.shape.corner_name(corner),
-                what,
-                wanted: size,
-                now: size_of(*now).map_or(0.0, |s| s.1),
-                face_out: faces.out_mm(Part::Corner(corner)),
-                to_do: smaller.corners_take_off[corner].map_or(ToDo::Cut, ToDo::Finish),
-            })
-        })
-        .collect()
 }
 
 pub(super) const fn size_of(cut: CornerCut) -> Option<(&'static str, f64)> {

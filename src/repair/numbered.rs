@@ -7,7 +7,7 @@ use crate::place::{NoFit, Placement};
 use crate::words::{Message, Value};
 
 use super::faces::of_words;
-use super::no_way;
+use super::no_way::no_way;
 
 /// What happened with the numbered cuts among those that are done, and which they are in words.
 ///

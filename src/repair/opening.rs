@@ -14,7 +14,7 @@ use crate::words::{Message, Value};
 
 use super::faces::{Faces, On, notch};
 use super::moved::moved_in_exactly;
-use super::no_way;
+use super::no_way::no_way;
 use super::settle::{Edge, Settled, settle};
 
 /// Halvings of a span of radii: 500 mm come down to below a millionth.

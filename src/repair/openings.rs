@@ -5,8 +5,8 @@ use crate::cut::rail;
 use crate::geom::{Pose, Vector};
 use crate::job::{Cutout, Part, Shape};
 
-use super::Happened;
 use super::faces::On;
+use super::happened::Happened;
 use super::note::{CornerNow, EdgeNow, OpeningNow, Rail, ToDo, size_of};
 use super::opening::Opened;
 

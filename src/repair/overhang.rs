@@ -13,8 +13,10 @@ pub struct Overhang {
     /// The edge.
     pub edge: String,
     /// As wanted, mm; negative when the base stands out.
+    #[serde(rename = "wanted_mm")]
     pub wanted: f64,
     /// As it can be had, mm.
+    #[serde(rename = "now_mm")]
     pub now: f64,
 }
 

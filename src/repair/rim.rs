@@ -1,9 +1,9 @@
 //! What a larger opening gives cause to say: whether what goes in still covers it.
 
 use crate::diag::{Finding, Findings, Phrase};
+use crate::words::Value;
 
 use super::note::{OpeningNow, Repair};
-use crate::words::Value;
 
 /// The words of an opening that came out larger than was asked.
 pub const LARGER: Phrase = Phrase::of_job("opening-larger");

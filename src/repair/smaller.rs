@@ -9,7 +9,7 @@ use crate::words::{Message, Value};
 
 use super::faces::{Faces, On, allowance_mm};
 use super::moved::{half_turn, moved_in, moved_in_exactly};
-use super::no_way;
+use super::no_way::no_way;
 use super::settle::{Settled, settle};
 use super::stone::Now;
 

@@ -30,8 +30,8 @@ pub struct Now {
     pub begun: Begun,
     /// Of that, what belongs to cuts of the top's own boundary.
     pub beside_top: Vec<Outline>,
-    /// Cuts that are made and whose tails still stand at the underside, by their edges.
-    pub tails: Vec<String>,
+    /// Cuts that are made and whose run-outs still stand at the underside, by their edges.
+    pub run_outs: Vec<String>,
 }
 
 /// The frame of the stone as it is now.
@@ -118,7 +118,7 @@ impl Now {
                 drilled: made.drilled,
             },
             beside_top,
-            tails: made.tails,
+            run_outs: made.run_outs,
         })
     }
 

@@ -19,6 +19,20 @@ pub fn all() -> impl Iterator<Item = &'static Source> {
     ALL.iter().flat_map(|file| file.sources).copied()
 }
 
+impl Source {
+    /// The source of a name, among those of every file.
+    #[must_use]
+    pub fn find(name: &str) -> Option<&'static Self> {
+        all().find(|s| s.name == name)
+    }
+}
+
+impl Default for &'static Source {
+    fn default() -> Self {
+        &NOT_FOUND
+    }
+}
+
 /// Makes a [`Source`] of every name.
 macro_rules! sources {
     ($($file:ident in $path:literal: $($name:ident)+;)+) => {

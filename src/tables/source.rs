@@ -5,7 +5,6 @@ use std::ops::Deref;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-use super::documents;
 use super::records::{Text, kept};
 
 /// How sure a figure is.
@@ -105,14 +104,6 @@ impl Provenance {
     }
 }
 
-impl Source {
-    /// The source of a name, among those of every file.
-    #[must_use]
-    pub fn find(name: &str) -> Option<&'static Self> {
-        documents::all().find(|s| s.name == name)
-    }
-}
-
 impl Citation {
     /// Document, clause, year (where the source has one) and how sure, as one printed phrase.
     ///
@@ -188,12 +179,6 @@ impl PartialEq for Source {
 impl Serialize for Source {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         (**self).serialize(serializer)
-    }
-}
-
-impl Default for &'static Source {
-    fn default() -> Self {
-        &documents::NOT_FOUND
     }
 }
 

@@ -73,18 +73,18 @@ fn ordinates_of_every_station() {
     let cut = list(&plan, "cuts").iter().find(|c| c["kind"] == "curve");
     let set_out = &cut.expect("a curve")["set_out"]["ordinates"];
     let (radius, chord) = (
-        number(set_out, "sawn_radius"),
-        number(set_out, "chord_length"),
+        number(set_out, "sawn_radius_mm"),
+        number(set_out, "chord_length_mm"),
     );
-    let rise = number(set_out, "rise");
+    let rise = number(set_out, "rise_mm");
     // The finished bow rises 70 over 2200: r = 2200²/560 + 35; the saw leaves 1 mm outside it.
     near("radius", radius, 2200.0 * 2200.0 / 560.0 + 35.0 + 1.0, 1e-6);
     let marks = list(set_out, "marks");
     assert!(marks.len() > 50, "{}", marks.len());
     for mark in marks {
         let (along, off) = (
-            number(&mark["touch"], "along"),
-            number(&mark["touch"], "off"),
+            number(&mark["touch"], "along_mm"),
+            number(&mark["touch"], "off_mm"),
         );
         let x = along - chord / 2.0;
         let want = (radius * radius - x * x).sqrt() - (radius - rise);
@@ -92,7 +92,7 @@ fn ordinates_of_every_station() {
         // The slope of the guide is that of the circle: dy/dx = −x / √(r² − x²).
         let [a, b] = [0, 1].map(|i| {
             let g = &mark["guide"][i];
-            (number(g, "along"), number(g, "off"))
+            (number(g, "along_mm"), number(g, "off_mm"))
         });
         let slope = (b.1 - a.1) / (b.0 - a.0);
         near("slope", slope, -x / (radius * radius - x * x).sqrt(), 1e-9);
@@ -105,7 +105,7 @@ fn ordinates_of_every_station() {
             let corner = corners.iter().find(|c| c["name"] == tie["corner"]);
             let corner = place(&corner.expect("a corner")["at"]);
             let taped = (at[0] - corner[0]).hypot(at[1] - corner[1]);
-            near("tie", number(tie, "distance"), taped, 1e-9);
+            near("tie", number(tie, "distance_mm"), taped, 1e-9);
         }
     }
 }

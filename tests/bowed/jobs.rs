@@ -27,7 +27,7 @@ fn bow_front_on_a_long_radius() {
     let curve = list(&plan, "cuts").iter().find(|c| c["kind"] == "curve");
     let set_out = &curve.expect("a curve")["set_out"];
     assert!(set_out["pivot"].is_null(), "the pivot lies 8 m off");
-    assert!(number(&set_out["ordinates"], "arm") > 8000.0);
+    assert!(number(&set_out["ordinates"], "arm_mm") > 8000.0);
     let caution = list(&plan, "warnings").iter();
     assert!(caution.into_iter().any(|c| c["id"] == "curve-without-arm"));
 }

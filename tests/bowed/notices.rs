@@ -27,18 +27,21 @@ fn add(number: &mut Value, by: f64) {
 fn an_ordinate_that_is_off() {
     notices("the arc is marked at", |plan| {
         let marks = &mut cut(plan, "curve")["set_out"]["ordinates"]["marks"];
-        add(&mut marks[3]["touch"]["off"], 0.1);
+        add(&mut marks[3]["touch"]["off_mm"], 0.1);
     });
     notices("the guide is marked at", |plan| {
         let marks = &mut cut(plan, "curve")["set_out"]["ordinates"]["marks"];
-        add(&mut marks[5]["guide"][1]["along"], 0.1);
+        add(&mut marks[5]["guide"][1]["along_mm"], 0.1);
     });
 }
 
 #[test]
 fn a_rise_that_is_off() {
     notices("is a radius of", |plan| {
-        add(&mut cut(plan, "curve")["set_out"]["ordinates"]["rise"], 0.2);
+        add(
+            &mut cut(plan, "curve")["set_out"]["ordinates"]["rise_mm"],
+            0.2,
+        );
     });
 }
 
@@ -59,7 +62,7 @@ fn a_relief_cut_too_near() {
 #[test]
 fn waste_too_heavy_to_hold() {
     notices("in one piece, 1 allowed", |plan| {
-        plan["kit"]["waste_piece"] = json!(1.0);
+        plan["kit"]["waste_piece_kg"] = json!(1.0);
     });
 }
 

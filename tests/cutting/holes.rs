@@ -54,8 +54,8 @@ fn a_round_opening_too_wide_for_the_bits_is_plunged() {
         .expect("a curve");
     let said = &curve["set_out"]["pivot"]["inside"];
     near(
-        number(said, "left_middle"),
-        190.0 - number(said, "face_at"),
+        number(said, "sagitta_mm"),
+        190.0 - number(said, "face_at_mm"),
         1e-9,
     );
     assert_eq!(
@@ -168,7 +168,7 @@ fn a_side_too_short_for_the_disc_is_a_row_of_holes() {
 }
 
 #[test]
-fn tails_are_what_the_round_disc_leaves() {
+fn run_outs_are_what_the_round_disc_leaves() {
     let plan = counter(BASIN, &[35.0]);
     let straight: Vec<&Value> = list(&plan, "cuts")
         .iter()
@@ -183,7 +183,7 @@ fn tails_are_what_the_round_disc_leaves() {
             // the underside as far to both sides, but for 2 mm that lie in the cut there.
             let hole = (17.5_f64.powi(2) - 16.4_f64.powi(2)).sqrt();
             near(
-                number(left, "left"),
+                number(left, "left_mm"),
                 number(cut, "tail") - hole - (2.0 * hole - 2.0),
                 1e-6,
             );
@@ -191,7 +191,7 @@ fn tails_are_what_the_round_disc_leaves() {
         }
     }
     let last = straight[3];
-    assert_eq!(list(last, "tails_out").len(), 4);
+    assert_eq!(list(last, "run_outs_removed").len(), 4);
     let piece = list(&plan, "pieces").last().expect("the drop-out");
     assert_eq!(piece["freed"], "saw", "parted by the holes beside the ends");
 }
@@ -263,7 +263,7 @@ fn a_round_corner_between_unlike_allowances_is_one_hole() {
     assert_eq!(list(&plan, "core_holes").len(), 2, "one at each corner");
     assert!(told(&plan, "core-holes-close").is_empty());
     let left = list(cores(&plan)[0], "left_to_remove");
-    assert!(left.iter().all(|l| number(l, "left") <= 1.0), "{left:?}");
+    assert!(left.iter().all(|l| number(l, "left_mm") <= 1.0), "{left:?}");
 }
 
 #[test]
@@ -275,7 +275,10 @@ fn two_corners_as_far_apart_as_a_bit_is_wide_are_one_hole() {
         .flat_map(|c| list(c, "holes"));
     assert_eq!(holes.count(), 2, "one at each end");
     let left = list(cores(&plan)[0], "left_to_remove");
-    let most = left.iter().map(|l| number(l, "left")).fold(0.0, f64::max);
+    let most = left
+        .iter()
+        .map(|l| number(l, "left_mm"))
+        .fold(0.0, f64::max);
     // Half of the 1.6 mm that the slot is wider.
     assert!((0.8..=GROUND_MM).contains(&most), "{most}");
 }

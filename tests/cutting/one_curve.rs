@@ -31,9 +31,9 @@ fn a_half_round_end_is_one_curve() {
     assert_eq!(curve["edge"], "2, 3");
     let stations = list(pivot, "stations");
     assert_eq!(stations.len(), 28);
-    let step = number(pivot, "step");
+    let step = number(pivot, "step_deg");
     assert!(step <= 6.391, "{step}");
-    let round = number(&stations[27], "angle") - number(&stations[0], "angle");
+    let round = number(&stations[27], "angle_deg") - number(&stations[0], "angle_deg");
     near(round, 180.0 - 3.198 - 4.523, 2e-3);
     near(round, 27.0 * step, 1e-9);
 }
@@ -58,12 +58,12 @@ circle = 900
     let stations = list(pivot, "stations");
     let (count, step) = (
         f64::from(u32::try_from(stations.len()).expect("few")),
-        number(pivot, "step"),
+        number(pivot, "step_deg"),
     );
     near(count * step, 360.0, 1e-9);
     near(
         number(curve, "length"),
-        std::f64::consts::TAU * number(pivot, "sawn_radius"),
+        std::f64::consts::TAU * number(pivot, "sawn_radius_mm"),
         1e-6,
     );
     assert!(

@@ -123,7 +123,7 @@ fn bearers_stand_along_both_sides() {
         .filter(|c| c["kind"] == "straight")
     {
         let bearers = &cut["bearers"];
-        let at: Vec<f64> = list(bearers, "at")
+        let at: Vec<f64> = list(bearers, "at_mm")
             .iter()
             .filter_map(Value::as_f64)
             .collect();
@@ -133,7 +133,7 @@ fn bearers_stand_along_both_sides() {
             "{cut}"
         );
         assert!(at.windows(2).all(|w| w[1] - w[0] <= 450.0 + 1e-9));
-        assert!(number(bearers, "kept_off") > 0.0 && number(bearers, "waste_off") > 0.0);
+        assert!(number(bearers, "kept_off_mm") > 0.0 && number(bearers, "waste_off_mm") > 0.0);
     }
 }
 

@@ -131,9 +131,9 @@ fn inside() {
         }
         let curve = case.curve("scoop");
         let said = &curve["set_out"]["pivot"]["inside"];
-        super::near(number(said, "face_at"), near, 1e-2);
-        super::near(number(said, "left_middle"), r - near, 1e-2);
-        super::near(number(said, "left_under"), r - near.hypot(under), 1e-2);
+        super::near(number(said, "face_at_mm"), near, 1e-2);
+        super::near(number(said, "sagitta_mm"), r - near, 1e-2);
+        super::near(number(said, "left_under_mm"), r - near.hypot(under), 1e-2);
         let fewest = fewest(|off, _| near * off.tan().abs() <= under + 1e-3);
         assert_eq!(steps(&curve), fewest, "{case:?}");
     }

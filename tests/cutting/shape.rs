@@ -1,6 +1,6 @@
 //! The shape of the disc's cut, against printed answers for circular segments.
 
-use kerfwright::cut::concave::ConcaveArc;
+use kerfwright::cut::ConcaveArc;
 use kerfwright::cut::disc::{Sunk, half_length};
 use kerfwright::job::{Disc, DiscUse};
 
@@ -33,7 +33,7 @@ fn chord_21_and_rise_6() {
         under_mm: 0.0,
     };
     let hollow = ConcaveArc::of(12.1875, sunk).expect("room for it");
-    near(hollow.left_middle, 6.0, 1e-9);
+    near(hollow.sagitta, 6.0, 1e-9);
     near(hollow.left_under, 6.0, 1e-9);
 }
 
@@ -48,7 +48,7 @@ fn arc_1_and_45_degrees() {
         under_mm: 0.1,
     };
     let hollow = ConcaveArc::of(1.273_239_5, sunk).expect("room for it");
-    near(hollow.left_middle, 0.096_919_589, 5e-8);
+    near(hollow.sagitta, 0.096_919_589, 5e-8);
 }
 
 /// A disc whose cut is as long as the circle is wide finds no room in it.

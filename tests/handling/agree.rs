@@ -1,11 +1,11 @@
 //! Rules over random jobs: nothing that is proposed asks for a state that bending forbids, a weight that is
 //! told in two places is the same, and no number is missing.
 
+use kerfwright::handle::Verdict;
 use kerfwright::handle::aid::vacuum::Cups;
 use kerfwright::handle::axes::Axes;
 use kerfwright::handle::bench::{Lies, Places};
 use kerfwright::handle::bend::{Beam, Orientation};
-use kerfwright::handle::lift::Verdict;
 use kerfwright::handle::strip::BeamProfile;
 use kerfwright::handle::{Load, Piece};
 use kerfwright::job::Job;
@@ -117,8 +117,8 @@ fn a_weight_told_twice_is_the_same_and_no_number_is_missing() {
         let most = |of: &Value| of["mass"]["high"].clone();
         let (slab, top) = (most(&handling["slab"]), most(&handling["top"]));
         for of in ["aids", "falls"] {
-            assert_eq!(handling[of][0]["mass"], slab, "seed {seed}: {of}");
-            assert_eq!(handling[of][1]["mass"], top, "seed {seed}: {of}");
+            assert_eq!(handling[of][0]["mass_kg"], slab, "seed {seed}: {of}");
+            assert_eq!(handling[of][1]["mass_kg"], top, "seed {seed}: {of}");
         }
     }
     assert!(compared > 60, "{compared}");

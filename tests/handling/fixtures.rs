@@ -3,11 +3,12 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use kerfwright::geom::{Arc, Outline, Point, Region, Seg};
+use kerfwright::handle::Lift;
 use kerfwright::handle::Load;
 use kerfwright::handle::axes::Axes;
 use kerfwright::handle::bend::{Beam, PlateSection};
 use kerfwright::handle::guideline::{Guideline, guideline};
-use kerfwright::handle::lift::{self, Lift};
+use kerfwright::handle::lift::{self};
 use kerfwright::handle::plate::Spring;
 use kerfwright::handle::strip::BeamProfile;
 use kerfwright::job::{self, Aid};

@@ -1,9 +1,10 @@
 //! Shares, places and verdicts.
 
 use kerfwright::geom::Vector;
+use kerfwright::handle::Verdict;
 use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::guideline::guideline;
-use kerfwright::handle::lift::{self, Verdict};
+use kerfwright::handle::lift::{self};
 use kerfwright::handle::plate::{Spring, unilateral};
 use kerfwright::tables::region::RegionCode;
 use kerfwright::units::GRAVITY;

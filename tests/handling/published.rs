@@ -3,9 +3,10 @@
 use std::f64::consts::{FRAC_PI_2, PI};
 
 use kerfwright::geom::{Arc, Outline, Point, Seg};
+use kerfwright::handle::PeopleNeeded;
 use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::guideline::{L23_TABLE, guideline, team_factor};
-use kerfwright::handle::lift::{PeopleNeeded, people_needed, team_limit};
+use kerfwright::handle::lift::{people_needed, team_limit};
 use kerfwright::handle::niosh::{
     METRIC, OFF_TRESTLES, Task, US_CUSTOMARY, lifting_index, recommended_weight_limit,
 };

@@ -1,8 +1,9 @@
 //! Tilting, supports, and the findings of a whole job.
 
 use kerfwright::geom::{Pose, Vector};
+use kerfwright::handle::Share;
 use kerfwright::handle::axes::Axes;
-use kerfwright::handle::lift::{self, Share};
+use kerfwright::handle::lift::{self};
 use kerfwright::handle::support::{BearingVerdict, Setting, Standing, setting};
 use kerfwright::handle::{Load, Loads, Marks};
 use kerfwright::job::{self, Aid, Support, SupportPlace};

@@ -137,6 +137,12 @@ fn the_schema_is_that_of_the_source_and_the_program_prints_it() {
 }
 
 #[test]
+fn every_number_carries_its_unit_in_its_key() {
+    let bare = keys::without_unit(&made());
+    assert!(bare.is_empty(), "{bare:#?}");
+}
+
+#[test]
 fn plans_keep_to_it_and_hold_no_key_that_it_does_not_name() {
     let (open, closed) = (made(), strict(&made()));
     let open = jsonschema::validator_for(&open).unwrap();

@@ -164,12 +164,15 @@ fn a_stopped_cut_that_came_out_long() {
     let ground = replayed(&over(2.0));
     assert!(cuts(&ground).is_empty(), "{:?}", cuts(&ground));
     assert_eq!(
-        number(&list(&ground["repair"], "edges")[2]["to_do"], "finish"),
+        number(&list(&ground["repair"], "edges")[2]["to_do"], "finish-mm"),
         3.0
     );
     let sawn = replayed(&over(12.0));
     assert_eq!(cuts(&sawn), ["straight 3-4"]);
-    assert_eq!(number(&list(&sawn["repair"], "edges")[2], "moved_in"), 0.0);
+    assert_eq!(
+        number(&list(&sawn["repair"], "edges")[2], "moved_in_mm"),
+        0.0
+    );
 }
 
 /// A chip right in the inside corner: its notch is 14 mm long about a place 1 mm off the line of edge 4-5
@@ -256,10 +259,10 @@ fn an_opening_too_small() {
     let ground = replayed(&smaller(2.0));
     assert!(cuts(&ground).is_empty(), "{:?}", cuts(&ground));
     let side = &list(&list(&ground["repair"], "openings")[0], "sides")[1];
-    assert_eq!(number(&side["to_do"], "finish"), 2.0);
+    assert_eq!(number(&side["to_do"], "finish-mm"), 2.0);
     let sawn = replayed(&smaller(15.0));
     assert_eq!(cuts(&sawn), ["straight 2-3"]);
-    assert_eq!(sawn["repair"]["openings"][0]["size_now"][0], 560.0);
+    assert_eq!(sawn["repair"]["openings"][0]["size_now_mm"][0], 560.0);
 }
 
 /// Begun and nothing slipped: only what is missing is cut, no hole twice.
@@ -267,7 +270,7 @@ fn an_opening_too_small() {
 fn an_opening_begun() {
     let plan = replayed(&sink("done = [\"1-2\", \"3-4\"]\n"));
     assert_eq!(cuts(&plan), ["straight 4-1", "straight 2-3"]);
-    assert_eq!(list(&plan["repair"], "tails_first").len(), 2);
+    assert_eq!(list(&plan["repair"], "run_outs_first").len(), 2);
     let made = replayed(&sink("done = \"all\"\n"));
     assert!(cuts(&made).is_empty(), "{:?}", cuts(&made));
 }

@@ -68,7 +68,7 @@ fn second_cut_after_a_chip() {
         cuts(&plan)
     );
     let edges = list(&plan["repair"], "edges");
-    assert_eq!(number(&edges[2], "moved_in"), 10.0);
+    assert_eq!(number(&edges[2], "moved_in_mm"), 10.0);
     assert_eq!(edges[2]["to_do"], "cut");
     // The new line to keep clears the chip.
     let chip = list(&plan["slab"], "flaws")
@@ -94,8 +94,8 @@ fn over_is_ground() {
         "[as_cut]\ndone = [\"2-3\", \"3-4\", \"4-1\"]\n[[as_cut.edge]]\nedge = \"1-2\"\nover = 2\n",
     ));
     let edge = &list(&plan["repair"], "edges")[0];
-    assert_eq!(number(edge, "moved_in"), 0.0);
-    assert_eq!(number(&edge["to_do"], "finish"), 3.0);
+    assert_eq!(number(edge, "moved_in_mm"), 0.0);
+    assert_eq!(number(&edge["to_do"], "finish-mm"), 3.0);
 }
 
 /// Letters stay while corner A and AB are there; otherwise the frame goes along.
@@ -171,7 +171,7 @@ fn over_without_an_allowance() {
     let plan = holds(&counter(sawn).replace("\"1-2\" = \"polish\"", "\"1-2\" = \"saw\""));
     assert_eq!(plan["repair"]["outcome"], "grind_off");
     let edge = &list(&plan["repair"], "edges")[0];
-    assert_eq!(number(&edge["to_do"], "finish"), 2.0);
+    assert_eq!(number(&edge["to_do"], "finish-mm"), 2.0);
 }
 
 /// A slanting face costs its deepest end, and leaves a wedge to grind: 4 mm and the allowance.
@@ -181,8 +181,8 @@ fn a_slanting_face() {
     let slanting = holds(&counter(&format!("{done}short = [0, 4]\n")));
     let all_along = holds(&counter(&format!("{done}short = 4\n")));
     let edge = |plan: &Value| list(&plan["repair"], "edges")[0].clone();
-    assert_eq!(number(&edge(&slanting), "moved_in"), 4.0);
-    assert_eq!(number(&edge(&slanting)["to_do"], "finish"), 5.0);
+    assert_eq!(number(&edge(&slanting), "moved_in_mm"), 4.0);
+    assert_eq!(number(&edge(&slanting)["to_do"], "finish-mm"), 5.0);
     // The stone has half the strip more than after a slip of 4 mm all along the edge of 1400 less a rounding.
     let area = |plan: &Value| number(&plan["slab"], "area_mm2");
     let more = area(&slanting) - area(&all_along);

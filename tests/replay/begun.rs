@@ -16,7 +16,7 @@ pub(super) fn drilled_before(plan: &Value) -> Vec<Hole> {
     let drilled = plan["slab"].get("drilled").and_then(Value::as_array);
     let each = drilled.into_iter().flatten().map(|hole| Hole {
         at: place(&hole["at"]),
-        radius: number(hole, "diameter") / 2.0,
+        radius: number(hole, "diameter_mm") / 2.0,
     });
     each.collect()
 }
@@ -29,7 +29,7 @@ pub(super) fn ground_by_repair(plan: &Value) -> f64 {
         let each = keys.filter_map(|key| of.get(key)?.as_array());
         let each = each
             .flatten()
-            .filter_map(|part| part["to_do"]["finish"].as_f64());
+            .filter_map(|part| part["to_do"]["finish-mm"].as_f64());
         each.collect()
     };
     let openings = repair.get("openings").and_then(Value::as_array);

@@ -21,8 +21,11 @@ pub(crate) fn faults(cut: &Value) -> Vec<String> {
 /// The chord and the rise by the chord formula: r = c²/8s + s/2.
 fn ends(set_out: &Value) -> Vec<String> {
     let (from, to) = (place(&set_out["from"]["at"]), place(&set_out["to"]["at"]));
-    let (chord, rise) = (number(set_out, "chord_length"), number(set_out, "rise"));
-    let radius = number(set_out, "sawn_radius");
+    let (chord, rise) = (
+        number(set_out, "chord_length_mm"),
+        number(set_out, "rise_mm"),
+    );
+    let radius = number(set_out, "sawn_radius_mm");
     let mut faults = Vec::new();
     if (apart(from, to) - chord).abs() > NEAR_MM {
         faults.push(format!("the chord is {}, not {chord}", apart(from, to)));
@@ -53,9 +56,9 @@ fn marks(cut: &Value, set_out: &Value) -> Vec<String> {
         let touch = place(&station["touch"]);
         let check = |what: &str, said: &Value, at: Place| {
             let here = moved(
-                moved(from, along, number(said, "along")),
+                moved(from, along, number(said, "along_mm")),
                 off,
-                number(said, "off"),
+                number(said, "off_mm"),
             );
             let wrong = apart(here, at) > NEAR_MM || apart(place(&said["at"]), at) > NEAR_MM;
             let number = &station["number"];
@@ -65,7 +68,7 @@ fn marks(cut: &Value, set_out: &Value) -> Vec<String> {
         // The guide's edge runs square to the radius, on the kept side of the face.
         let out = [0, 1].map(|k| (touch[k] - centre[k]) / apart(touch, centre));
         let to_kept = if hollow { 1.0 } else { -1.0 };
-        let edge = moved(touch, out, to_kept * number(set_out, "guide_to_face"));
+        let edge = moved(touch, out, to_kept * number(set_out, "guide_to_face_mm"));
         for guide in list(marks, "guide") {
             let at = place(&guide["at"]);
             let beside = (at[0] - edge[0]) * out[0] + (at[1] - edge[1]) * out[1];

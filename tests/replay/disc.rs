@@ -1,4 +1,4 @@
-//! The disc as a solid, moved through the strokes of one cut; core holes as cylinders; tails as a hand
+//! The disc as a solid, moved through the strokes of one cut; core holes as cylinders; run-outs as a hand
 //! takes them out.
 
 use serde_json::Value;
@@ -85,7 +85,7 @@ pub(crate) struct Hole {
 pub(crate) fn holes(cut: &Value) -> Vec<Hole> {
     let hole = |h: &Value| Hole {
         at: place(&h["at"]),
-        radius: number(h, "diameter") / 2.0,
+        radius: number(h, "diameter_mm") / 2.0,
     };
     list(cut, "holes").iter().map(hole).collect()
 }
@@ -97,7 +97,7 @@ pub(crate) fn drilled(holes: &[Hole]) -> Stone {
 
 /// Stone under a stopped end that a hand takes out, one kerf wide.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Tail {
+pub(crate) struct RunOut {
     pub(crate) at: Place,
     pub(crate) along: Place,
     pub(crate) length: f64,
@@ -105,29 +105,31 @@ pub(crate) struct Tail {
     pub(crate) kerf: f64,
 }
 
-/// The tails of a cut.
-pub(crate) fn tails(cut: &Value) -> Vec<Tail> {
-    let tail = |left: &Value| {
-        let heading = number(left, "heading").to_radians();
-        Tail {
+/// The run-outs of a cut.
+pub(crate) fn run_outs(cut: &Value) -> Vec<RunOut> {
+    let run_out = |left: &Value| {
+        let heading = number(left, "heading_deg").to_radians();
+        RunOut {
             at: place(&left["at"]),
             along: [heading.cos(), heading.sin()],
             length: number(left, "length"),
-            left: number(left, "left"),
+            left: number(left, "left_mm"),
             kerf: number(&cut["disc"], "kerf"),
         }
     };
     let all = list(cut, "left_to_remove").iter();
-    all.filter(|l| word(l, "why") == "tail").map(tail).collect()
+    all.filter(|l| word(l, "why") == "tail")
+        .map(run_out)
+        .collect()
 }
 
-impl Tail {
+impl RunOut {
     /// The same in a narrower kerf about the same middle.
     pub(crate) fn narrowed(&self, kerf: f64) -> Self {
         Self { kerf, ..*self }
     }
 
-    /// Its rectangle, which begins `back` mm before the tail does.
+    /// Its rectangle, which begins `back` mm before the run-out does.
     pub(crate) fn slot(&self, back: f64) -> Stone {
         let side = [-self.along[1], self.along[0]];
         let (a, b) = (moved(self.at, self.along, -self.length - back), self.at);

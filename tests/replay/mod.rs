@@ -25,14 +25,14 @@ mod twins;
 use serde_json::Value;
 
 use begun::{drilled_before, taken_before};
-use disc::{Hole, Stroke, drilled, holes, strokes, tails, taken};
+use disc::{Hole, Stroke, drilled, holes, run_outs, strokes, taken};
 use plane::{Place, Stone, apart, list, number, place, word};
 
 /// A plan may miss a length by this much, mm: a tenth of what a tape can tell.
 pub(crate) const NEAR_MM: f64 = 0.01;
 /// Stone smaller than this between overlapping slots is not a piece, mm².
 const CRUMB_MM2: f64 = 100.0;
-/// Width of the strip on the middle of a kerf in which a tail is measured, mm.
+/// Width of the strip on the middle of a kerf in which a run-out is measured, mm.
 const MIDDLE_MM: f64 = 0.02;
 /// So much the edge of a hole may run aslant within that strip, mm.
 const ASLANT_MM: f64 = 0.6;
@@ -177,10 +177,10 @@ impl Replay {
         }
     }
 
-    /// Takes out by hand the tails that the plan names after this cut: each lies under the cut in the
+    /// Takes out by hand the run-outs that the plan names after this cut: each lies under the cut in the
     /// face, ends where that ends, and is as long as the disc is round.
     fn by_hand(&mut self, plan: &Value, cut: &Value) {
-        let numbers = list(cut, "tails_out");
+        let numbers = list(cut, "run_outs_removed");
         let (mut out, mut before) = (Vec::new(), Vec::new());
         for other in list(plan, "cuts") {
             if other["number"].as_u64() <= cut["number"].as_u64() {
@@ -190,39 +190,45 @@ impl Replay {
                 continue;
             }
             let face = taken(&strokes(other), 0.0);
-            for tail in tails(other) {
-                let beside = tail.slot(0.0).minus(&face).area();
-                if beside > NEAR_MM * tail.length {
-                    self.fault(other, format!("a tail lies {beside:.3} mm² beside its cut"));
+            for run_out in run_outs(other) {
+                let beside = run_out.slot(0.0).minus(&face).area();
+                if beside > NEAR_MM * run_out.length {
+                    self.fault(
+                        other,
+                        format!("a run-out lies {beside:.3} mm² beside its cut"),
+                    );
                 }
-                out.push(tail);
+                out.push(run_out);
             }
         }
-        self.tails_are_left(plan, cut, &before, &out);
+        self.run_outs_are_left(plan, cut, &before, &out);
         if !out.is_empty() {
             let hand = Stone::all(out.iter().map(|t| t.slot(NEAR_MM)));
             self.take(plan, cut, "hand", |_| hand.clone());
         }
     }
 
-    /// What is left of each tail at the underside once holes have had their share is as long as said.
-    fn tails_are_left(
+    /// What is left of each run-out at the underside once holes have had their share is as long as said.
+    fn run_outs_are_left(
         &mut self,
         plan: &Value,
         cut: &Value,
         before: &[&Value],
-        tails: &[disc::Tail],
+        run_outs: &[disc::RunOut],
     ) {
         let new = before.iter().flat_map(|c| holes(c));
         let drilled = drilled(&new.chain(drilled_before(plan)).collect::<Vec<_>>());
-        for tail in tails {
+        for run_out in run_outs {
             // On the middle of the kerf: a hole's round edge crosses it aslant.
-            let middle = tail.narrowed(MIDDLE_MM);
+            let middle = run_out.narrowed(MIDDLE_MM);
             let left = middle.slot(0.0).minus(&drilled).area() / middle.kerf;
-            if (left - tail.left).abs() > ASLANT_MM + NEAR_MM {
+            if (left - run_out.left).abs() > ASLANT_MM + NEAR_MM {
                 self.fault(
                     cut,
-                    format!("{left:.2} mm of a tail are left, not {:.2}", tail.left),
+                    format!(
+                        "{left:.2} mm of a run-out are left, not {:.2}",
+                        run_out.left
+                    ),
                 );
             }
         }

@@ -44,8 +44,8 @@ fn one(sawn: &Stone, plan: &Value, mark: &Value, count: usize) -> Vec<String> {
         faults.push(format!("{} strokes for {passes} passes", made.len()));
     }
     let (word_of, clear) = match &mark["clearance"] {
-        c if c["wanted"].is_number() => ("wanted", number(c, "wanted")),
-        c => ("narrow", number(c, "narrow")),
+        c if c["wanted-mm"].is_number() => ("wanted", number(c, "wanted-mm")),
+        c => ("narrow", number(c, "narrow-mm")),
     };
     if (word_of == "wanted") != (clear >= CLEAR_MM) {
         faults.push(format!("{clear} mm clear is called {word_of}"));
@@ -79,7 +79,7 @@ fn one(sawn: &Stone, plan: &Value, mark: &Value, count: usize) -> Vec<String> {
 /// The sawn face added up in thin layers.
 fn face(mark: &Value, last: &Stroke) -> Option<String> {
     const LAYERS: u32 = 4000;
-    let depth = number(mark, "depth");
+    let depth = number(mark, "depth_mm");
     let run = super::plane::apart(last.from, last.to);
     let layer = depth / f64::from(LAYERS);
     let sum: f64 = (0..LAYERS)
@@ -87,7 +87,7 @@ fn face(mark: &Value, last: &Stroke) -> Option<String> {
         .map(|half| (run + 2.0 * half) * layer)
         .sum();
     let said = number(mark, "face_mm2");
-    let by_length = (number(mark, "length") - number(mark, "ends_lost")) * depth;
+    let by_length = (number(mark, "length_mm") - number(mark, "ends_lost_mm")) * depth;
     let wrong = (sum - said).abs() > 1e-3 * said || (by_length - said).abs() > 1e-6 * said;
     wrong.then(|| format!("the sawn face is {said} mm² and {by_length}, not {sum}"))
 }

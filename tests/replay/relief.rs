@@ -32,7 +32,7 @@ fn too_heavy(plan: &Value, cut: &Value) -> Option<String> {
     if cut["cutout"].is_number() || said("curve-waste-heavy") {
         return None;
     }
-    let limit = number(&plan["kit"], "waste_piece");
+    let limit = number(&plan["kit"], "waste_piece_kg");
     let frees = list(cut, "frees");
     let pieces = list(plan, "pieces").iter();
     let heaviest = pieces

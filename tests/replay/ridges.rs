@@ -22,7 +22,7 @@ impl Replay {
         let flush = !list(&plan["placement"], "flush").is_empty();
         let gap = if flush {
             // In a corner with two flush edges the two gaps add up.
-            3.0 * number(&plan["slab"], "tape")
+            3.0 * number(&plan["slab"], "tape_mm")
         } else {
             0.0
         };
@@ -49,7 +49,7 @@ impl Replay {
     }
 }
 
-/// The most that the cuts say they leave, tails apart.
+/// The most that the cuts say they leave, run-outs apart.
 fn said_left(plan: &Value) -> f64 {
     let cuts = list(plan, "cuts").iter();
     let left = cuts.flat_map(|c| list(c, "left_to_remove"));

@@ -136,7 +136,7 @@ fn marks(plan: &Value) -> Vec<String> {
     for cut in list(plan, "cuts") {
         each_tied(&cut["set_out"], &mut |at, tie| {
             let corner = corners.iter().find(|c| c["name"] == tie["corner"]);
-            let said = tie["distance"].as_f64().unwrap_or(f64::NAN);
+            let said = tie["distance_mm"].as_f64().unwrap_or(f64::NAN);
             let off = corner.map_or(f64::MAX, |c| apart(place(&c["at"]), at) - said);
             // A distance that is no number is a fault too.
             if off.is_nan() || off.abs() > SLACK_MM {
@@ -195,14 +195,14 @@ const MAY_BE_EMPTY: [&str; 13] = [
     "bit",
     "cut",
     "cutout",
-    "diagonals",
+    "diagonals_mm",
     "disc",
     "flush_with",
-    "heading",
+    "heading_deg",
     "inside",
     "plunges",
     "survey",
-    "vein",
+    "vein_deg",
 ];
 
 /// A number that is none comes out as null: only what may be left out is.

@@ -224,7 +224,7 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
     let part = &list(top, "parts")[found.expect("a piece of the outline")];
     let name = word(part, "name");
     if let Some(edge) = list(top, "edges").iter().find(|e| word(e, "name") == name) {
-        return number(edge, "allowance");
+        return number(edge, "allowance_mm");
     }
     let mut cuts = list(plan, "cuts").iter();
     let makes = |c: &&Value| {
@@ -232,7 +232,7 @@ fn allowance(plan: &Value, piece: &Piece) -> f64 {
         c["cutout"].is_null() && kind != "core" && kind != "relief" && word(c, "edge") == name
     };
     cuts.find(makes)
-        .map_or_else(|| number(part, "allowance"), |c| number(c, "allowance"))
+        .map_or_else(|| number(part, "allowance_mm"), |c| number(c, "allowance"))
 }
 
 fn same(a: &Piece, b: &Piece) -> bool {

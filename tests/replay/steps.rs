@@ -61,20 +61,20 @@ fn round_ends(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
     };
     let half = |below: f64| last.half_length(below).unwrap_or(0.0);
     let (want, said) = (half(0.0) - half(thick), number(cut, "tail"));
-    let tails = super::disc::tails(cut);
+    let run_outs = super::disc::run_outs(cut);
     let mut faults = Vec::new();
-    let none = tails.is_empty();
+    let none = run_outs.is_empty();
     if none != (said == 0.0) || (!none && (said - want).abs() > 1e-6) {
         faults.push(format!(
-            "a tail of {said} mm, {} told; {want} by the disc",
-            tails.len()
+            "a run-out of {said} mm, {} told; {want} by the disc",
+            run_outs.len()
         ));
     }
-    for tail in &tails {
-        if (tail.length - want).abs() > 1e-6 || tail.left > tail.length {
+    for run_out in &run_outs {
+        if (run_out.length - want).abs() > 1e-6 || run_out.left > run_out.length {
             faults.push(format!(
-                "a tail {} mm long, {} left",
-                tail.length, tail.left
+                "a run-out {} mm long, {} left",
+                run_out.length, run_out.left
             ));
         }
     }
@@ -92,7 +92,7 @@ fn depths(plan: &Value, cut: &Value, strokes: &[Stroke], wish: &Wish) -> Vec<Str
     let full = number(&plan["slab"]["thickness"], "most") + wish.through;
     let said: Vec<f64> = list(cut, "passes")
         .iter()
-        .map(|p| number(p, "depth"))
+        .map(|p| number(p, "depth_mm"))
         .collect();
     let (mut before, mut limit) = (0.0, wish.score);
     for depth in &said {
@@ -178,13 +178,13 @@ fn inside(plan: &Value, set_out: &Value, strokes: &[Stroke]) -> Vec<String> {
         return Vec::new();
     }
     let thick = number(&plan["slab"]["thickness"], "most");
-    let radius = number(set_out, "sawn_radius");
+    let radius = number(set_out, "sawn_radius_mm");
     let half = |below: f64| last.half_length(below).unwrap_or(0.0);
     let face = (radius.powi(2) - half(0.0).powi(2)).sqrt();
     let want = [
-        ("face_at", face),
-        ("left_middle", radius - face),
-        ("left_under", radius - face.hypot(half(thick))),
+        ("face_at_mm", face),
+        ("sagitta_mm", radius - face),
+        ("left_under_mm", radius - face.hypot(half(thick))),
     ];
     want.into_iter()
         .filter(|(key, want)| (number(said, key) - want).abs() > 1e-6)
@@ -201,9 +201,9 @@ fn rings(plan: &Value, cut: &Value, strokes: &[Stroke]) -> Vec<String> {
     // Inside a hollow arc the marks lie on the disc's outer face.
     let hollow = !set_out["inside"].is_null();
     let (radius, side) = if hollow {
-        (number(&set_out["inside"], "face_at"), -1.0)
+        (number(&set_out["inside"], "face_at_mm"), -1.0)
     } else {
-        (number(set_out, "sawn_radius"), 1.0)
+        (number(set_out, "sawn_radius_mm"), 1.0)
     };
     let live: Vec<&Value> = list(set_out, "stations")
         .iter()

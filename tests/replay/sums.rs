@@ -47,7 +47,7 @@ fn balance(plan: &Value) -> Vec<String> {
 /// Every mass is its area × mean thickness × density, and the range lies about it.
 fn masses(plan: &Value) -> Vec<String> {
     let mean = number(&plan["slab"]["thickness"], "mean");
-    let density = number(&plan["stone"]["density"], "likely");
+    let density = number(&plan["stone"]["density_kg_m3"], "likely");
     let whole = [&plan["slab"], &plan["top"]].into_iter();
     whole
         .chain(list(plan, "pieces"))

@@ -9,7 +9,7 @@ fn basin_notices(what: &str, change: impl FnOnce(&mut Value)) {
     noticed_in(BASIN, what, change);
 }
 
-/// A top with an inside corner: the tails of the cuts that meet there are taken out by hand.
+/// A top with an inside corner: the run-outs of the cuts that meet there are taken out by hand.
 fn corner_notices(what: &str, change: impl FnOnce(&mut Value)) {
     noticed_in(include_str!("../golden/l-top/job.toml"), what, change);
 }
@@ -52,11 +52,11 @@ fn last_straight(plan: &mut Value) -> &mut Value {
 }
 
 #[test]
-fn notices_tails_that_are_not_told() {
+fn notices_run_outs_that_are_not_told() {
     corner_notices("no cut frees W5", |plan| {
-        last_straight(plan)["tails_out"] = json!([]);
+        last_straight(plan)["run_outs_removed"] = json!([]);
     });
-    corner_notices("a tail of", |plan| {
+    corner_notices("a run-out of", |plan| {
         last_straight(plan)["tail"] = json!(20.0);
     });
     corner_notices("beside its cut", |plan| {
@@ -65,11 +65,11 @@ fn notices_tails_that_are_not_told() {
             .expect("left");
         shift(&mut left[0]["at"], 3.0, 3.0);
     });
-    corner_notices("of a tail are left", |plan| {
+    corner_notices("of a run-out are left", |plan| {
         let left = last_straight(plan)["left_to_remove"]
             .as_array_mut()
             .expect("left");
-        left[0]["left"] = json!(5.0);
+        left[0]["left_mm"] = json!(5.0);
     });
 }
 
@@ -181,7 +181,7 @@ fn notices_missing_stations() {
             / 2;
         let gone = cut["set_out"]["pivot"]["stations"][middle].clone();
         cut["set_out"]["pivot"]["stations"][middle]["in_stone"] = json!(false);
-        let angle = gone["angle"].as_f64().expect("a number") + 90.0;
+        let angle = gone["angle_deg"].as_f64().expect("a number") + 90.0;
         let strokes = cut["strokes"].as_array_mut().expect("strokes");
         strokes.retain(|s| {
             let heading = s["heading"].as_f64().expect("a number");

@@ -65,7 +65,7 @@ fn kilograms_in_a_metric_job_pounds_in_an_inch_job() {
     // HSE L23: 2 % of 200 kg on the level is 4 kg.
     let data = json(job, &["job.toml"]);
     close(
-        data["handling"]["aids"][0]["trolley"]["level_push"]
+        data["handling"]["aids"][0]["trolley"]["level_push_kg"]
             .as_f64()
             .unwrap(),
         4.0,

@@ -13,7 +13,7 @@ use super::replay::disc::{drilled, holes, strokes, taken};
 use super::replay::plane::{Stone, list};
 
 /// Where the plan says that holes part an opening's piece, the stone at the underside falls apart by the disc's
-/// slots and the holes alone, by another library's geometry: no tail is taken out first.
+/// slots and the holes alone, by another library's geometry: no run-out is taken out first.
 #[test]
 fn a_piece_is_parted_at_the_underside_by_what_is_cut() {
     let (mut seen, mut faults) = (0, Vec::new());

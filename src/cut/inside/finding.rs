@@ -1,8 +1,7 @@
 //! What inside corners and hollow arcs give cause to say: a radius other than the one asked for, much to
 //! grind, or why nothing in the kit makes one.
 
-use super::{MUCH_TO_GRIND_MM, Place, Way, corner_between};
-use crate::cut::concave::ConcaveArc;
+use crate::cut::ConcaveArc;
 use crate::cut::corner::{Bored, LEAST_RADIUS_MM};
 use crate::cut::disc::{self, Depth, Sunk, Task};
 use crate::cut::kept::Ring;
@@ -11,6 +10,8 @@ use crate::diag::{Finding, Phrase};
 use crate::geom::{Arc, SAME_MM};
 use crate::job::Job;
 use crate::words::Value;
+
+use super::{MUCH_TO_GRIND_MM, Place, Way, corner_between};
 
 pub(crate) const RADIUS: Phrase = Phrase::of_job("inside-corner-radius");
 pub(crate) const NEAREST: Phrase = Phrase::of_job("inside-corner-nearest-radius");
@@ -107,12 +108,12 @@ fn much_left(job: &Job, part: Value, arc: &Arc) -> Option<Finding> {
         ("length", Value::size(2.0 * sunk.face_mm)),
         ("radius", Value::fine(radius)),
         ("face", Value::fine(hollow.face_at)),
-        ("left", Value::fine(hollow.left_middle)),
+        ("left", Value::fine(hollow.sagitta)),
         ("much", Value::size(MUCH_TO_GRIND_MM)),
         ("bit", Value::size(2.0 * radius).down()),
     ];
     let source = "geometry: r − √(r² − c(0)²); judgement: 10 mm";
-    (hollow.left_middle > MUCH_TO_GRIND_MM).then(|| Finding::of(&MUCH, values, source))
+    (hollow.sagitta > MUCH_TO_GRIND_MM).then(|| Finding::of(&MUCH, values, source))
 }
 
 fn no_disc(job: &Job, arc: &Arc) -> Finding {

@@ -1,7 +1,7 @@
 //! The way in, place by place.
 
 use crate::document::block::{Block, Cell, Column, Table};
-use crate::document::say::{cell, name, plain, value};
+use crate::document::say::{cell, name, plain, say, value};
 use crate::handle::moving::Moving;
 use crate::handle::route::{Fit, Passage, Walk};
 use crate::words::Value;
@@ -15,7 +15,7 @@ pub(in crate::document) fn blocks(moving: &Moving) -> Vec<Block> {
         .into_iter()
         .flat_map(|walk| {
             [
-                Block::Heading(crate::document::say::say(
+                Block::Heading(say(
                     "annex-way-of",
                     [("name", Value::term(walk.name.clone()))],
                 )),

@@ -1,14 +1,15 @@
 //! The points of an opening, corner by corner: at each corner of two struck lines a drawing of its points
 //! and their distances from the two.
 
-use crate::cut::{Cut, SetOut};
+use crate::cut::{Cut, Offset, SetOut};
 use crate::document::block::{Block, Cell, Column, Table};
 use crate::document::figure::{Figure, Stroke, Thing};
 use crate::document::mark::Marked;
-use crate::document::say::{name, plain, value};
+use crate::document::say::{cell, name, plain, value};
 use crate::document::scene;
 use crate::geom::{Bounds, Line, Point, Seg};
 use crate::plan::Plan;
+use crate::words::Value;
 
 /// From so many points at a corner on it is drawn.
 const POINTS: usize = 3;
@@ -133,11 +134,27 @@ fn table(corner: &Corner<'_>) -> Table {
     ];
     let row = |point: &&Marked| {
         let mut row = vec![Cell::Value(name(&point.name))];
-        row.extend(point.offsets.iter().map(super::off_its_line));
+        row.extend(point.offsets.iter().map(off_its_line));
         row
     };
     Table {
         columns,
         rows: corner.points.iter().map(row).collect(),
     }
+}
+
+/// The same in a column whose head names the line.
+pub(super) fn off_its_line(offset: &Offset) -> Cell {
+    if offset.distance < ON_LINE_MM {
+        return cell("bench-mark-on-short", [("cut", offset.cut.into())]);
+    }
+    Cell::Value(taped(offset))
+}
+
+/// Nearer to a struck line than this a point is on it, mm: less than a tape shows.
+pub(super) const ON_LINE_MM: f64 = 0.25;
+
+/// Never rounded towards the kept stone.
+pub(super) const fn taped(offset: &Offset) -> Value {
+    Value::tape(offset.distance).to_half(false)
 }

@@ -5,17 +5,18 @@
 
 use serde::Serialize;
 
+use crate::geom::Point;
+use crate::handle::bending::bend::Orientation;
+use crate::handle::loads::{Load, Loads};
+use crate::job::Job;
+use crate::units::Mass;
+
 use super::axes::Axes;
 use super::bend::Beam;
 use super::judged::{BendVerdict, Bending};
 use super::poses;
 use super::strip::BeamProfile;
 use super::trestles::{Room, best_supports, shared_supports};
-use crate::geom::Point;
-use crate::handle::bending::bend::Orientation;
-use crate::handle::loads::{Load, Loads};
-use crate::job::Job;
-use crate::units::Mass;
 
 /// One place of the two trestles, and the states of the stone that lie on them.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -28,7 +29,7 @@ pub struct Bench {
     pub lines: [[Point; 2]; 2],
     /// The most that each bears of any state of the stone on them, by the lever; nothing where a balance point is not
     /// between them.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(rename = "bears_kg", skip_serializing_if = "Option::is_none")]
     pub bears: Option<[Mass; 2]>,
     /// The cut before which they are moved here, the stone lifted off; nothing for the first place.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
-use super::bend::{Beam, Orientation, Reaction, Worst};
 use crate::geom::Point;
+
+use super::bend::{Beam, Orientation, Reaction, Worst};
 
 /// Stretches of the diagram along the stone.
 const STRETCHES: u8 = 24;
@@ -104,6 +105,7 @@ impl BendVerdict {
 pub struct Diagram {
     /// Distance from the end of the stone in mm and moment in N·m, positive stretching the
     /// underside; among them every support.
+    #[serde(rename = "points_mm_nm")]
     pub points: Vec<[f64; 2]>,
 }
 

@@ -7,11 +7,13 @@
 
 mod spot;
 
-use spot::Map;
-pub(super) use spot::Set;
-pub use spot::Spot;
-
 use serde::Serialize;
+use spot::Map;
+
+use crate::geom::{Point, SAME_MM};
+use crate::handle::loads::Load;
+use crate::job::Stone;
+use crate::units::{GRAVITY, Mass};
 
 use super::bend::{Beam, Orientation, Reaction, Worst};
 use super::elastic::{Press, Ways};
@@ -19,10 +21,9 @@ use super::judged::BendVerdict;
 use super::overhang::PERSON_N;
 use super::rests::Rests;
 use super::strip::BeamProfile;
-use crate::geom::{Point, SAME_MM};
-use crate::handle::loads::Load;
-use crate::job::Stone;
-use crate::units::{GRAVITY, Mass};
+
+pub(super) use spot::Set;
+pub use spot::Spot;
 
 /// The top with a person leaning on it.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -42,6 +43,7 @@ pub struct Leaning {
     /// How that stands to what is allowed.
     pub verdict: BendVerdict,
     /// The most each support carries, whatever place the person leans at; in the job file's order.
+    #[serde(rename = "carried_kg")]
     pub carried: Vec<Mass>,
     /// A place where the person tips the top.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -6,14 +6,15 @@
 
 use serde::Serialize;
 
-use super::bend::PlateSection;
-use super::judged::BendVerdict;
-use super::rail::SAME_PLACE_MM;
-use super::splint::Splint;
 use crate::geom::{Line, Outline, Point, Region, Seg, Side};
 use crate::handle::lifting::stand::CORNER_SINE;
 use crate::handle::loads::{Load, Marks};
 use crate::units::Mass;
+
+use super::bend::PlateSection;
+use super::judged::BendVerdict;
+use super::rail::SAME_PLACE_MM;
+use super::splint::Splint;
 
 /// A hollow of a greater radius is a curve, which the cross-sections see, mm (judgement).
 const TIGHT_MM: f64 = 150.0;
@@ -28,6 +29,7 @@ pub struct Neck {
     /// The chord, from the corner on, slab frame.
     pub chord: [Point; 2],
     /// What hangs on it.
+    #[serde(rename = "hanging_kg")]
     pub hanging: Mass,
     /// Moment it passes, N·m, handling factor included.
     pub moment_nm: f64,

@@ -2,13 +2,14 @@
 
 use serde::Serialize;
 
-use super::bend::{Beam, Orientation, PlateSection, Reaction};
-use super::judged::{Bending, Diagram};
-use super::trestles::best_supports;
-use crate::handle::lifting::lift::Lift;
+use crate::handle::lifting::record::Lift;
 use crate::handle::loads::Load;
 use crate::job::Stone;
 use crate::units::GRAVITY;
+
+use super::bend::{Beam, Orientation, PlateSection, Reaction};
+use super::judged::{Bending, Diagram};
+use super::trestles::best_supports;
 
 /// Own weight is multiplied by this for the jolts of handling (PCI Journal 2010).
 pub const HANDLING_FACTOR: f64 = 1.2;

@@ -2,17 +2,18 @@
 
 use serde::Serialize;
 
+use crate::geom::{Line, Point, Pose};
+use crate::handle::lifting::record::Share;
+use crate::handle::loads::{Load, Marks};
+use crate::job::{Job, Support};
+use crate::units::{GRAVITY, Mass};
+
 use super::elastic::{Lying, OFF_BALANCE_MM, Press, Push, Strips, Ways};
 use super::lean::{self, Leaning};
 use super::overhang::{self, Overhang};
 use super::plate::{Spring, bilateral};
 use super::rests::{Rests, ends};
 use super::span::{self, Span};
-use crate::geom::{Line, Point, Pose};
-use crate::handle::lifting::lift::Share;
-use crate::handle::loads::{Load, Marks};
-use crate::job::{Job, Support};
-use crate::units::{GRAVITY, Mass};
 
 /// One support.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -31,6 +32,7 @@ pub struct Bearing {
     /// greatest, so that all supports together may be told more than the top weighs.
     pub share: Share,
     /// The most it carries with a person leaning on the top's worst places as well, kg.
+    #[serde(rename = "with_person_kg")]
     pub with_person: Mass,
     /// What it would carry of a rigid top if it could also pull, kg; negative where the top lifts off.
     pub if_tied_down_kg: f64,
@@ -47,11 +49,13 @@ pub enum BearingVerdict {
     /// Not above the limit given.
     Within {
         /// The limit.
+        #[serde(rename = "limit_kg")]
         limit: Mass,
     },
     /// Above the limit given.
     Over {
         /// The limit.
+        #[serde(rename = "limit_kg")]
         limit: Mass,
     },
     /// Carries nothing.

@@ -1,10 +1,10 @@
 //! Findings about lifting and carrying.
 
-use super::sources::{LIFT_SOURCE, VACUUM_FACTOR};
 use crate::diag::{Finding, Findings, Harm, Phrase};
 use crate::handle::handling::Handling;
 use crate::handle::lifting::guideline::{CARRY_MM, LARGEST_TEAM, LEVEL_PUSH};
-use crate::handle::lifting::lift::{Effort, Lift, MOST_TIMES, OFF_EDGE_MM, Stand, Verdict};
+use crate::handle::lifting::lift::{MOST_TIMES, OFF_EDGE_MM};
+use crate::handle::lifting::record::{Effort, Lift, Stand, Verdict};
 use crate::handle::lifting::stand::CLEAR_OF_CUTOUT_MM;
 use crate::handle::loads::Load;
 use crate::handle::piece::Piece;
@@ -12,6 +12,8 @@ use crate::job::{Aid, Job};
 use crate::tables::documents as doc;
 use crate::units::Mass;
 use crate::words::{Arg, Value};
+
+use super::sources::{LIFT_SOURCE, VACUUM_FACTOR};
 
 pub(crate) const NOT_A_HAND_LIFT: Phrase = Phrase::of_job("not-a-hand-lift")
     .harm(Harm::Maims)

@@ -16,6 +16,7 @@ pub const LARGEST_TEAM: usize = 4;
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Guideline {
     /// Guideline weight for one person: close to the body, about waist height, not turning.
+    #[serde(rename = "each_kg")]
     pub each: Mass,
     /// The document.
     pub source: Source,

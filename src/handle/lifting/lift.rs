@@ -1,18 +1,19 @@
 //! Who stands where, what each carries, and whether it is a lift by hand at all.
 
-use serde::Serialize;
-
-use super::guideline::{Guideline, LARGEST_TEAM, team_factor};
-use super::hold;
-use super::hold::{Hold, Holder};
-use super::niosh::{LiftOff, off_trestles};
 use crate::geom::{Point, Region};
 use crate::handle::bending::axes::Axes;
 use crate::handle::bending::bend::{Beam, Orientation, Reaction};
 use crate::handle::bending::plate::Resting;
+use crate::handle::lifting::record::{
+    Effort, Lift, Lifter, PeopleNeeded, Share, Stand, Tilt, Tilting, Verdict,
+};
 use crate::handle::loads::Load;
 use crate::job;
 use crate::units::Mass;
+
+use super::guideline::{Guideline, LARGEST_TEAM, team_factor};
+use super::hold::{self, Hold, Holder};
+use super::niosh::off_trestles;
 
 /// Off balance by more than this, mm, nobody's hands hold it level (judgement: half a hand).
 const OFF_BALANCE_MM: f64 = 50.0;
@@ -20,16 +21,6 @@ const OFF_BALANCE_MM: f64 = 50.0;
 const LEVEL_MM: f64 = 1.0;
 /// A given place farther from the outline than this, mm, is no place to grip (judgement).
 pub(crate) const OFF_EDGE_MM: f64 = 100.0;
-
-/// What one support or person carries.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Share {
-    /// This much, kg.
-    Carries(Mass),
-    /// Nothing: the stone tilts away from it.
-    LiftsOff,
-}
 
 impl Share {
     /// The mass carried; zero when it lifts off.
@@ -40,96 +31,6 @@ impl Share {
             Self::LiftsOff => Mass::default(),
         }
     }
-}
-
-/// Where a lifter's place comes from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Stand {
-    /// From the job file.
-    Given,
-    /// Worked out.
-    Proposed,
-}
-
-/// One person.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Lifter {
-    /// Counted from 1.
-    pub number: usize,
-    /// Where the hands are, slab frame, mm.
-    pub point: Point,
-    /// The same as a distance from the end of the stone along its length, mm.
-    pub from_end_mm: f64,
-    /// The same as a distance from the stone's right-hand long side, looking along it, mm.
-    pub from_side_mm: f64,
-    /// Given or proposed.
-    pub stand: Stand,
-    /// Part of the high mass, in kg.
-    pub share: Share,
-    /// What this person may count on in this team: own figure × team factor, kg. Nothing when the
-    /// team is too large for a factor.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub limit: Option<Mass>,
-}
-
-/// How many people the guideline asks for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum PeopleNeeded {
-    /// At least so many, up to [`LARGEST_TEAM`].
-    AtLeast(usize),
-    /// More than can lift as a team.
-    MoreThanATeam,
-}
-
-/// What stands for or against a lift by hand.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Verdict {
-    /// Every share within its guideline figure. A guideline is not a safe limit.
-    Within {
-        /// Greatest share over limit.
-        utilisation: f64,
-    },
-    /// Somebody carries more than the guideline figure.
-    Over {
-        /// The lifter's number.
-        lifter: usize,
-        /// What that person carries.
-        carried: Mass,
-        /// What that person may count on.
-        limit: Mass,
-    },
-    /// The stone tips: the places leave the balance point to one side.
-    Tips {
-        /// By how much, mm.
-        off_balance_mm: f64,
-    },
-    /// More people than are likely to lift as a team.
-    TooManyHands {
-        /// How many.
-        people: usize,
-    },
-    /// Beyond about twice what the team may count on.
-    NotAHandLift {
-        /// What the team may count on; no more than [`LARGEST_TEAM`] count.
-        team_limit: Mass,
-    },
-    /// Neither flat nor on edge may the stone hang in their hands: it would be bent too far.
-    Breaks,
-}
-
-/// How a load stands to a guideline figure: the figure is a filter for a closer look, no limit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Effort {
-    /// Not above the figure.
-    Within,
-    /// Above it, up to about twice: to be looked at before it is lifted.
-    Above,
-    /// Beyond: the risk is serious even for fit, trained people.
-    Beyond,
 }
 
 /// Beyond so many times the guideline figure the risk is serious even for fit, trained people (HSE L23, from
@@ -150,51 +51,12 @@ impl Effort {
     }
 }
 
-/// Lifting by hand.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Lift {
-    /// Mass it is worked out with: the high one.
-    pub mass: Mass,
-    /// How the stone lies in their hands.
-    pub orientation: Orientation,
-    /// The people in order; nobody when it is no lift by hand.
-    pub lifters: Vec<Lifter>,
-    /// What this team may count on; no more than [`LARGEST_TEAM`] count.
-    pub team_limit: Mass,
-    /// What two of it may count on.
-    pub pair_limit: Mass,
-    /// Tilting it up on edge.
-    pub tilting: Tilting,
-    /// Team factor; nothing when there is none for so many people.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub team_factor: Option<f64>,
-    /// How far the middle of the lift lies from the balance point, mm.
-    pub off_balance_mm: f64,
-    /// How many people the guideline asks for.
-    pub people_needed: PeopleNeeded,
-    /// What stands for or against it.
-    pub verdict: Verdict,
-    /// The lifting equation for the lifter who carries most, off the trestles, not carrying.
-    pub off_trestles: LiftOff,
-}
-
 impl Lift {
     /// Whether the places hold it level: the middle of the lift is the balance point, to rounding.
     #[must_use]
     pub fn holds(&self) -> bool {
         self.off_balance_mm <= LEVEL_MM
     }
-}
-
-/// Tilting the stone up on edge with the whole team at the far side.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Tilting {
-    /// What is lifted at the start, about the side that takes less.
-    pub lifted: Mass,
-    /// The same over what the team may count on.
-    pub utilisation: f64,
-    /// How that stands to the figure.
-    pub effort: Effort,
 }
 
 /// Works out the lift of one piece. `given` are places in the slab's frame; empty: proposed.
@@ -410,21 +272,6 @@ impl Lift {
         let rest = hold::rest(self.orientation, &points, 1.0, region, beam.strip().axes());
         (!points.is_empty() && self.holds()).then(|| hold::props(beam, &points, &rest))
     }
-}
-
-/// Tilting the stone up about one of its long sides.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Tilt {
-    /// The line it turns about, slab frame.
-    pub pivot: [Point; 2],
-    /// Height of the balance point above that line once on edge, mm.
-    pub balance_height_mm: f64,
-    /// Full height once on edge, mm.
-    pub height_mm: f64,
-    /// Part of the weight to be lifted at the far side at the start.
-    pub share: f64,
-    /// The same as a mass.
-    pub lifted: Mass,
 }
 
 /// Tilting up about the right-hand long side, looking along the stone, and about the left-hand one.

@@ -66,10 +66,13 @@ pub const SELDOM: f64 = 1.0;
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Task {
     /// Hands in front of the ankles, H.
+    #[serde(rename = "horizontal_cm")]
     pub horizontal: f64,
     /// Hands above the floor, V.
+    #[serde(rename = "height_cm")]
     pub height: f64,
     /// Up-and-down travel, D.
+    #[serde(rename = "travel_cm")]
     pub travel: f64,
     /// Turn of the body, A, degrees.
     pub turn_deg: f64,
@@ -205,8 +208,10 @@ pub struct LiftOff {
     /// What was put in, cm and degrees.
     pub task: Task,
     /// What the one who carries most has to lift.
+    #[serde(rename = "load_kg")]
     pub load: Mass,
     /// Recommended weight limit, for this lift only.
+    #[serde(rename = "limit_kg")]
     pub limit: Mass,
     /// Load over limit; above 1 the lift is more than the equation recommends.
     pub index: f64,

@@ -2,16 +2,18 @@
 
 use serde::Serialize;
 
-use super::guideline::{Guideline, LARGEST_TEAM};
-use super::hold::Holder;
-use super::lift::{Effort, MOST_TIMES, PeopleNeeded, people_needed};
 use crate::handle::bending::axes::Axes;
 use crate::handle::bending::bend::{Beam, Orientation};
 use crate::handle::bending::poses::section;
 use crate::handle::bending::strip::BeamProfile;
+use crate::handle::lifting::record::{Effort, PeopleNeeded};
 use crate::handle::loads::{Free, Load};
 use crate::job::{self, Aid, Job};
 use crate::units::{Mass, MassRange};
+
+use super::guideline::{Guideline, LARGEST_TEAM};
+use super::hold::Holder;
+use super::lift::{MOST_TIMES, people_needed};
 
 /// A piece heavier than this nobody carries alone, kg, whatever the guideline (judgement: stone is long, has no
 /// handles and breaks).
@@ -39,6 +41,7 @@ pub struct Waste {
     /// So many people turn it up on its long side, by half its weight; no more than the largest team.
     pub turned_by: usize,
     /// What they lift then: half its weight.
+    #[serde(rename = "turned_kg")]
     pub turned: Mass,
 }
 

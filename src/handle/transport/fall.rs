@@ -1,12 +1,12 @@
 //! A stone standing on edge: what knocks it over, what holds it, and where it falls.
 
-use crate::tables::documents as doc;
 use serde::Serialize;
 
 use crate::diag::{Finding, Harm, Phrase};
 use crate::handle::bending::axes::Axes;
 use crate::handle::lifting::lift::tilts;
 use crate::handle::loads::Load;
+use crate::tables::documents as doc;
 use crate::units::{GRAVITY, Mass};
 use crate::words::{Unit, Value};
 
@@ -29,10 +29,12 @@ pub struct Fall {
     /// It falls by itself when it leans more than this off the upright, degrees.
     pub tips_at_deg: f64,
     /// A push on its upper edge, as a mass, that is enough to tip it from the upright.
+    #[serde(rename = "push_tips_kg")]
     pub push_tips: Mass,
     /// The pull that holds it when it leans.
     pub ties: Vec<Tie>,
     /// Mass it is worked out with: the high one.
+    #[serde(rename = "mass_kg")]
     pub mass: Mass,
     /// Its weight, kN.
     pub weight_kn: f64,
@@ -44,6 +46,7 @@ pub struct Tie {
     /// Lean off the upright, degrees.
     pub lean_deg: f64,
     /// Level pull on the upper edge, as a mass; nothing while it still stands by itself.
+    #[serde(rename = "pull_kg")]
     pub pull: Mass,
 }
 

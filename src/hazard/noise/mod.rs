@@ -1,188 +1,19 @@
 //! Noise at the ear: formulas and report; the hazards stand in [`exposure`] and [`protection`].
 
+mod assess;
+
+pub(super) use assess::assess;
 mod explained;
 pub mod exposure;
+mod level;
 pub mod protection;
 pub mod protector;
+mod report;
 
-use serde::Serialize;
-
-use super::Work;
-use super::notes::Notes;
-use crate::job::Job;
-use crate::tables::documents as doc;
-use crate::tables::region::{NoiseMeasure, NoiseValues};
-use protector::ProtectorReport;
+use level::day_level;
+pub use level::{
+    NoisePeriod, hours_to, lex_8h, mean_level, niosh_minutes, osha_dose, osha_hours, osha_twa,
+};
+pub use report::NoiseReport;
 
 pub use explained::{LEX, NIOSH, OSHA};
-
-/// Hours of the reference day, h.
-const REFERENCE_DAY_H: f64 = 8.0;
-/// Minutes to an hour.
-const MIN_PER_H: f64 = 60.0;
-/// Level that OSHA allows for 8 hours, dBA (29 CFR 1910.95).
-const OSHA_CRITERION_DB: f64 = 90.0;
-/// Decibels that halve OSHA's time (29 CFR 1910.95 App. A).
-const OSHA_EXCHANGE_DB: f64 = 5.0;
-/// Lowest level that enters OSHA's dose for hearing conservation, dBA (29 CFR 1910.95(d)(2)(i);
-/// from memory, not confirmed).
-const OSHA_THRESHOLD_DB: f64 = 80.0;
-/// Slope of OSHA's TWA, dB for each tenfold dose, as the rule prints it: 5 / lg 2.
-const OSHA_TWA_SLOPE_DB: f64 = 16.61;
-/// Level that NIOSH allows for 8 hours, dBA.
-const NIOSH_CRITERION_DB: f64 = 85.0;
-/// Decibels that halve NIOSH's time.
-const NIOSH_EXCHANGE_DB: f64 = 3.0;
-
-/// Noise of the day.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct NoiseReport {
-    /// Level at the ear while cutting, dB(A).
-    pub level_db: f64,
-    /// Time at it in the day, this job and the other work with this machine, hours.
-    pub hours: f64,
-    /// Other machines of the same day.
-    pub spells: Vec<NoisePeriod>,
-    /// Level over 8 hours, equal energy, dB(A), all of the day; nothing without time at it.
-    pub lex_8h_db: Option<f64>,
-    /// Minutes at this machine's level until the duty value of the region.
-    pub minutes_to_duty: f64,
-    /// OSHA's dose in percent, where the region uses it.
-    pub osha_dose_percent: Option<f64>,
-    /// OSHA's time-weighted average, dBA, where the region uses it.
-    pub osha_twa_db: Option<f64>,
-    /// Minutes that NIOSH recommends at most at this level.
-    pub niosh_minutes: f64,
-    /// What the hearing protector leaves.
-    pub protector: ProtectorReport,
-    /// Action and limit of the region.
-    pub values: NoiseValues,
-}
-
-/// Another machine of the same day.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct NoisePeriod {
-    /// What it is.
-    pub what: String,
-    /// Level at the ear, dB(A).
-    pub level_db: f64,
-    /// How long, minutes.
-    pub minutes: f64,
-}
-
-/// Level over 8 hours `10·lg(Σ T·10^(L/10) / 8 h)`, dB(A), of levels in dB(A), each with its hours.
-///
-/// No time at all gives minus infinity. Source: Directive 2003/10/EC; ISO 9612.
-#[must_use]
-pub fn lex_8h(spells: &[(f64, f64)]) -> f64 {
-    let energy: f64 = spells
-        .iter()
-        .map(|(level, hours)| hours * 10_f64.powf(level / 10.0))
-        .sum();
-    10.0 * (energy / REFERENCE_DAY_H).log10()
-}
-
-/// Energy mean of levels measured over equal times, dB(A); not a number when there are none.
-///
-/// Source: ISO 9612:2009.
-#[must_use]
-pub fn mean_level(levels: &[f64]) -> f64 {
-    #[allow(clippy::cast_precision_loss)] // A list of readings is far below 2^52 long.
-    let count = levels.len() as f64;
-    let energy: f64 = levels.iter().map(|level| 10_f64.powf(level / 10.0)).sum();
-    10.0 * (energy / count).log10()
-}
-
-/// Hours at a level until the level over 8 hours reaches a value, both dB(A), equal energy.
-#[must_use]
-pub fn hours_to(level_db: f64, value_db: f64) -> f64 {
-    REFERENCE_DAY_H * 10_f64.powf((value_db - level_db) / 10.0)
-}
-
-/// Hours that OSHA allows at a level in dBA: `8 / 2^((L − 90)/5)`. Source: 29 CFR 1910.95 App. A.
-#[must_use]
-pub fn osha_hours(level_db: f64) -> f64 {
-    REFERENCE_DAY_H / ((level_db - OSHA_CRITERION_DB) / OSHA_EXCHANGE_DB).exp2()
-}
-
-/// OSHA's dose in percent, of levels in dBA, each with its hours.
-///
-/// Levels below 80 dBA do not count. Source: 29 CFR 1910.95 App. A.
-#[must_use]
-pub fn osha_dose(spells: &[(f64, f64)]) -> f64 {
-    let share: f64 = spells
-        .iter()
-        .filter(|(level, _)| *level >= OSHA_THRESHOLD_DB)
-        .map(|(level, hours)| hours / osha_hours(*level))
-        .sum();
-    share * 100.0
-}
-
-/// OSHA's time-weighted average, dBA, of a dose in percent: `16.61·lg(D/100) + 90`.
-///
-/// A dose of 0 gives minus infinity. Source: 29 CFR 1910.95 App. A.
-#[must_use]
-pub fn osha_twa(dose_percent: f64) -> f64 {
-    OSHA_TWA_SLOPE_DB * (dose_percent / 100.0).log10() + OSHA_CRITERION_DB
-}
-
-/// Minutes that NIOSH recommends at most at a level in dBA: `480 / 2^((L − 85)/3)`.
-#[must_use]
-pub fn niosh_minutes(level_db: f64) -> f64 {
-    REFERENCE_DAY_H * MIN_PER_H / ((level_db - NIOSH_CRITERION_DB) / NIOSH_EXCHANGE_DB).exp2()
-}
-
-/// Noise of the day, and what is over.
-pub(super) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> NoiseReport {
-    let report = report(job, work);
-    notes.used(report.values.source);
-    notes.used(&doc::NIOSH_NOISE);
-    exposure::assess(&report, notes);
-    report
-}
-
-fn report(job: &Job, work: &Work) -> NoiseReport {
-    let record = job.region.record();
-    let (values, level) = (record.noise, job.machine.noise_db);
-    let hours = work.hours_a_day(job) + job.dust.hours_today;
-    let spells: Vec<NoisePeriod> = job.today.iter().map(spell).collect();
-    let mut day = vec![(level, hours)];
-    day.extend(spells.iter().map(|s| (s.level_db, s.minutes / MIN_PER_H)));
-    let dose = (values.measure == NoiseMeasure::OshaDose).then(|| osha_dose(&day));
-    NoiseReport {
-        level_db: level,
-        hours,
-        spells,
-        lex_8h_db: finite(lex_8h(&day)),
-        minutes_to_duty: MIN_PER_H
-            * match values.measure {
-                NoiseMeasure::EqualEnergy => hours_to(level, values.duty_db),
-                NoiseMeasure::OshaDose => osha_hours(level),
-            },
-        osha_dose_percent: dose,
-        osha_twa_db: dose.map(osha_twa).and_then(finite),
-        niosh_minutes: niosh_minutes(level),
-        protector: protector::report(job, &day),
-        values,
-    }
-}
-
-fn spell(spell: &crate::job::ExposurePeriod) -> NoisePeriod {
-    NoisePeriod {
-        what: spell.what.clone(),
-        level_db: spell.noise_db,
-        minutes: spell.minutes,
-    }
-}
-
-fn finite(value: f64) -> Option<f64> {
-    value.is_finite().then_some(value)
-}
-
-/// A day's level in a measure, dB(A); nothing without time at it.
-fn day_level(measure: NoiseMeasure, day: &[(f64, f64)]) -> Option<f64> {
-    finite(match measure {
-        NoiseMeasure::EqualEnergy => lex_8h(day),
-        NoiseMeasure::OshaDose => osha_twa(osha_dose(day)),
-    })
-}

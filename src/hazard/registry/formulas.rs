@@ -2,9 +2,9 @@
 
 use std::f64::consts::FRAC_PI_2;
 
-use crate::cut::curve::{cusp_height, widest_step};
+use crate::cut::curve::widest_step;
 use crate::cut::disc::{deepest_mm, half_length};
-use crate::cut::tangents::polygon_corner;
+use crate::cut::tangents::{cusp_height, polygon_corner};
 use crate::geom::{Outline, Point, Region};
 use crate::handle::axes::Axes;
 use crate::handle::bend::{Beam, Orientation, PlateSection};

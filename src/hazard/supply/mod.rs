@@ -9,39 +9,14 @@
 //! | engine | [`engine`]: stop indoors, caution outdoors | the same | with [`water`]: stop |
 
 pub mod air;
+mod assess;
+
+pub(super) use assess::assess;
 pub mod battery;
 pub mod engine;
+mod power;
 pub mod protection;
 pub mod water;
 pub mod wet_mains;
 
-use super::notes::Notes;
-use crate::job::{Job, Power, Protection};
-
-/// Whether the job feeds water to the disc.
-fn is_wet(job: &Job) -> bool {
-    job.dust.is_wet()
-}
-
-/// Whether the machine hangs on the mains.
-fn is_mains(job: &Job) -> bool {
-    job.machine.power == Power::Mains
-}
-
-/// Whether a mains supply has a protection that counts; "battery" is none for a mains machine.
-const fn is_protected(protection: Protection) -> bool {
-    matches!(
-        protection,
-        Protection::Rcd | Protection::Gfci | Protection::CentreTapped110V
-    )
-}
-
-/// Stops and cautions about water and the supply.
-pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    water::assess(job, notes);
-    protection::assess(job, notes);
-    wet_mains::assess(job, notes);
-    battery::assess(job, notes);
-    air::assess(job, notes);
-    engine::assess(job, notes);
-}
+use power::{is_mains, is_protected, is_wet};

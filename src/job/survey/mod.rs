@@ -46,6 +46,7 @@ pub struct Survey {
     /// The corners out of square by more than the tape's error; none for a slab given as a rectangle.
     pub out_of_square: Vec<OutOfSquare>,
     /// The diagonals of a four-cornered slab, AC and BD; none for a slab given as a rectangle.
+    #[serde(rename = "diagonals_mm")]
     pub diagonals: Option<[f64; 2]>,
 }
 
@@ -98,10 +99,13 @@ pub struct Misclosure {
     /// The tape counted as the check.
     pub check: String,
     /// What it reads.
+    #[serde(rename = "taped_mm")]
     pub taped: f64,
     /// What it should read by the others.
+    #[serde(rename = "computed_mm")]
     pub computed: f64,
     /// The most that the tape's error explains (judgement, see [`EXPLAINED`]).
+    #[serde(rename = "explained_mm")]
     pub explained: f64,
     /// Every tape of the check.
     pub tapes: Vec<TapeCheck>,
@@ -140,12 +144,16 @@ pub struct TapeCheck {
     /// The tape, such as `AB`.
     pub name: String,
     /// What it reads.
+    #[serde(rename = "taped_mm")]
     pub taped: f64,
     /// The same length on the best fit.
+    #[serde(rename = "adjusted_mm")]
     pub adjusted: f64,
     /// What it would have to read if every other tape were right; none when no length closes.
+    #[serde(rename = "alone_mm")]
     pub alone: Option<f64>,
     /// How exactly the others say so: a length this near to `alone` is as good.
+    #[serde(rename = "open_mm")]
     pub open: f64,
     /// The slip that would explain the whole misclosure, and the length meant; none when it is
     /// explained already, or when no usual slip fits. Not in a plan, where every check is explained.

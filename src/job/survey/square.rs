@@ -14,12 +14,15 @@ pub struct OutOfSquare {
     /// The corner.
     pub corner: String,
     /// The angle inside the slab, degrees.
+    #[serde(rename = "angle_deg")]
     pub angle: f64,
     /// The shorter of the two edges, between sharp corners, held against a square laid along the longer.
     pub edge: String,
     /// Its length.
+    #[serde(rename = "over_mm")]
     pub over: f64,
     /// How far its other end lies from the square: + when the corner is opened, − when it is closed.
+    #[serde(rename = "out_mm")]
     pub out: f64,
 }
 

@@ -95,7 +95,7 @@ waste-stays = {" "}Deshalb bleibt Rest an der fertigen Platte, Teile: { $parts }
 cutout-called = {" "}({ $name })
 
 piece-held-below = Kein Kernbohrer trennt das Stück aus Ausschnitt { $cutout }{ $called } an der Unterseite
-    .detail = Die Scheibe ist rund: an der Unterseite endet jeder Schnitt { $tail } vor seinem Ende in der Oberfläche, und dort hängt das Stück noch. Löcher neben den Enden, vor dem Sägen von oben gebohrt, trennen es; kein vorhandener Kernbohrer findet dort Platz, deshalb sind sie weder gesetzt noch in den Minuten. Einen mitbringen und als [[core_bit]] eintragen oder den Ausschnitt in einem Betrieb schneiden lassen. Niemand arbeitet darunter, und das Stück wird nie ausgebrochen: der Riss läuft in die Platte.
+    .detail = Die Scheibe ist rund: an der Unterseite endet jeder Schnitt { $run_out } vor seinem Ende in der Oberfläche, und dort hängt das Stück noch. Löcher neben den Enden, vor dem Sägen von oben gebohrt, trennen es; kein vorhandener Kernbohrer findet dort Platz, deshalb sind sie weder gesetzt noch in den Minuten. Einen mitbringen und als [[core_bit]] eintragen oder den Ausschnitt in einem Betrieb schneiden lassen. Niemand arbeitet darunter, und das Stück wird nie ausgebrochen: der Riss läuft in die Platte.
 
 opening-narrower-than-kerf = die Schnittfuge hat im Ausschnitt { $cutout }{ $called } keinen Platz
-    .detail = An einer Seite gesägt, greift eine Fuge von { $kerf } an der anderen in den Stein, der bleiben soll. Den Ausschnitt breiter machen als die Fuge, eine dünnere Scheibe nehmen oder ihn in einem Betrieb schneiden lassen.
+    .detail = An einer Seite gesägt, greift eine Fuge von { $kerf } an der anderen in den Stein, der bleiben soll. Den Ausschnitt breiter machen als die Fuge, eine dünnere Scheibe nehmen oder ihn in einem Betrieb schneiden lassen.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}Waste stays on the top for it, parts: { $parts }, the largest
 cutout-called = {" "}({ $name })
 
 piece-held-below = No core bit of the kit parts the piece of cutout { $cutout }{ $called } at the underside
-    .detail = The disc is round: at the underside each cut ends { $tail } short of its end in the face, and there the piece hangs on. Holes beside the ends, drilled from above before the sawing, part it; the kit has no bit that finds room for them, so they are neither placed nor in the minutes. Bring one and enter it as [[core_bit]], or have the opening cut by a shop. Nobody works underneath, and the piece is never broken out: the crack runs into the top.
+    .detail = The disc is round: at the underside each cut ends { $run_out } short of its end in the face, and there the piece hangs on. Holes beside the ends, drilled from above before the sawing, part it; the kit has no bit that finds room for them, so they are neither placed nor in the minutes. Bring one and enter it as [[core_bit]], or have the opening cut by a shop. Nobody works underneath, and the piece is never broken out: the crack runs into the top.
 
 opening-narrower-than-kerf = The kerf has no room in cutout { $cutout }{ $called }
-    .detail = Sawn along one side, a kerf of { $kerf } goes into the stone to keep at the other. Make the opening wider than the kerf, take a thinner disc, or have it cut by a shop.
+    .detail = Sawn along one side, a kerf of { $kerf } goes into the stone to keep at the other. Make the opening wider than the kerf, take a thinner disc, or have it cut by a shop.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}Por eso queda sobrante unido a la encimera, partes: { $parts 
 cutout-called = {" "}({ $name })
 
 piece-held-below = Ninguna broca de corona separa por debajo el trozo del hueco { $cutout }{ $called }
-    .detail = El disco es redondo: por debajo cada corte acaba { $tail } antes que en la cara, y ahí el trozo sigue sujeto. Unos agujeros junto a los finales, taladrados desde arriba antes de serrar, lo separan; ninguna broca disponible cabe ahí, así que no están ni marcados ni en los minutos. Traiga una y anótela como [[core_bit]], o encargue el hueco a un taller. Nadie trabaja debajo, y el trozo nunca se rompe a golpes: la grieta entra en la encimera.
+    .detail = El disco es redondo: por debajo cada corte acaba { $run_out } antes que en la cara, y ahí el trozo sigue sujeto. Unos agujeros junto a los finales, taladrados desde arriba antes de serrar, lo separan; ninguna broca disponible cabe ahí, así que no están ni marcados ni en los minutos. Traiga una y anótela como [[core_bit]], o encargue el hueco a un taller. Nadie trabaja debajo, y el trozo nunca se rompe a golpes: la grieta entra en la encimera.
 
 opening-narrower-than-kerf = La ranura de corte no cabe en el hueco { $cutout }{ $called }
-    .detail = Cortada por un lado, una ranura de { $kerf } entra por el otro en la piedra que debe quedar. Haga el hueco más ancho que la ranura, use un disco más fino o encárguelo a un taller.
+    .detail = Cortada por un lado, una ranura de { $kerf } entra por el otro en la piedra que debe quedar. Haga el hueco más ancho que la ranura, use un disco más fino o encárguelo a un taller.{ $waste }

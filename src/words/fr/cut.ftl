@@ -95,7 +95,7 @@ waste-stays = {" "}De la chute tient donc encore au plan, parties : { $parts }, 
 cutout-called = {" "}({ $name })
 
 piece-held-below = Aucune couronne ne sépare en dessous le morceau de la découpe { $cutout }{ $called }
-    .detail = Le disque est rond : en dessous, chaque coupe s'arrête { $tail } avant son bout en surface, et là le morceau tient encore. Des trous à côté des bouts, percés par-dessus avant de scier, le séparent ; aucune couronne disponible n'y trouve place, ils ne sont donc ni placés ni comptés dans les minutes. En apporter une et l'inscrire comme [[core_bit]], ou confier l'ouverture à un atelier. Personne ne travaille dessous, et le morceau n'est jamais cassé : la fissure court dans le plan.
+    .detail = Le disque est rond : en dessous, chaque coupe s'arrête { $run_out } avant son bout en surface, et là le morceau tient encore. Des trous à côté des bouts, percés par-dessus avant de scier, le séparent ; aucune couronne disponible n'y trouve place, ils ne sont donc ni placés ni comptés dans les minutes. En apporter une et l'inscrire comme [[core_bit]], ou confier l'ouverture à un atelier. Personne ne travaille dessous, et le morceau n'est jamais cassé : la fissure court dans le plan.
 
 opening-narrower-than-kerf = Le trait de scie n'a pas la place dans la découpe { $cutout }{ $called }
-    .detail = Scié d'un côté, un trait de { $kerf } entre de l'autre dans la pierre à garder. Faire la découpe plus large que le trait, prendre un disque plus mince ou la confier à un atelier.
+    .detail = Scié d'un côté, un trait de { $kerf } entre de l'autre dans la pierre à garder. Faire la découpe plus large que le trait, prendre un disque plus mince ou la confier à un atelier.{ $waste }

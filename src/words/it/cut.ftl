@@ -95,7 +95,7 @@ waste-stays = {" "}Per questo resta sfrido attaccato al piano, parti: { $parts }
 cutout-called = {" "}({ $name })
 
 piece-held-below = Nessuna corona separa sotto il pezzo dell'apertura { $cutout }{ $called }
-    .detail = Il disco è tondo: sotto, ogni taglio finisce { $tail } prima della sua fine in superficie, e lì il pezzo è ancora attaccato. Fori accanto alle estremità, fatti dall'alto prima di tagliare, lo separano; nessuna corona disponibile ci trova posto, perciò non sono né segnati né nei minuti. Portarne una e scriverla come [[core_bit]], o affidare l'apertura a un'officina. Nessuno lavora sotto, e il pezzo non si rompe mai via: la crepa corre nel piano.
+    .detail = Il disco è tondo: sotto, ogni taglio finisce { $run_out } prima della sua fine in superficie, e lì il pezzo è ancora attaccato. Fori accanto alle estremità, fatti dall'alto prima di tagliare, lo separano; nessuna corona disponibile ci trova posto, perciò non sono né segnati né nei minuti. Portarne una e scriverla come [[core_bit]], o affidare l'apertura a un'officina. Nessuno lavora sotto, e il pezzo non si rompe mai via: la crepa corre nel piano.
 
 opening-narrower-than-kerf = Il taglio non ha posto nell'apertura { $cutout }{ $called }
-    .detail = Segato da un lato, un taglio di { $kerf } entra dall'altro nella pietra da tenere. Fare l'apertura più larga del taglio, usare un disco più sottile o affidarla a un'officina.
+    .detail = Segato da un lato, un taglio di { $kerf } entra dall'altro nella pietra da tenere. Fare l'apertura più larga del taglio, usare un disco più sottile o affidarla a un'officina.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}Daardoor blijft reststeen aan het blad vastzitten, delen: { $
 cutout-called = {" "}({ $name })
 
 piece-held-below = Geen kernboor scheidt het stuk van uitsparing { $cutout }{ $called } aan de onderkant
-    .detail = De schijf is rond: onderaan eindigt elke snede { $tail } vóór haar einde in het vlak, en daar hangt het stuk nog vast. Gaten naast de uiteinden, van boven geboord vóór het zagen, scheiden het; geen aanwezige kernboor vindt er plaats, dus zijn ze niet geplaatst en niet in de minuten. Neem er een mee en zet hem als [[core_bit]], of laat de uitsparing in een werkplaats zagen. Niemand werkt eronder, en het stuk wordt nooit uitgebroken: de scheur loopt het blad in.
+    .detail = De schijf is rond: onderaan eindigt elke snede { $run_out } vóór haar einde in het vlak, en daar hangt het stuk nog vast. Gaten naast de uiteinden, van boven geboord vóór het zagen, scheiden het; geen aanwezige kernboor vindt er plaats, dus zijn ze niet geplaatst en niet in de minuten. Neem er een mee en zet hem als [[core_bit]], of laat de uitsparing in een werkplaats zagen. Niemand werkt eronder, en het stuk wordt nooit uitgebroken: de scheur loopt het blad in.
 
 opening-narrower-than-kerf = De zaagsnede heeft geen plaats in uitsparing { $cutout }{ $called }
-    .detail = Langs de ene kant gezaagd komt een snede van { $kerf } aan de andere kant in de steen die moet blijven. Maak de uitsparing breder dan de snede, neem een dunnere schijf of laat het in een werkplaats doen.
+    .detail = Langs de ene kant gezaagd komt een snede van { $kerf } aan de andere kant in de steen die moet blijven. Maak de uitsparing breder dan de snede, neem een dunnere schijf of laat het in een werkplaats doen.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}Derfor blir avkapp hengende på benkeplaten, deler: { $parts 
 cutout-called = {" "}({ $name })
 
 piece-held-below = Ingen kjernebor skiller biten i utsparing { $cutout }{ $called } på undersiden
-    .detail = Skiva er rund: på undersiden slutter hvert kutt { $tail } før enden i overflaten, og der henger biten fortsatt. Hull ved siden av endene, boret ovenfra før sagingen, skiller den; ingen tilgjengelig kjernebor får plass der, så de er verken plassert eller med i minuttene. Ta med en og før den opp som [[core_bit]], eller få åpningen skåret på et verksted. Ingen arbeider under, og biten brekkes aldri ut: sprekken løper inn i benkeplaten.
+    .detail = Skiva er rund: på undersiden slutter hvert kutt { $run_out } før enden i overflaten, og der henger biten fortsatt. Hull ved siden av endene, boret ovenfra før sagingen, skiller den; ingen tilgjengelig kjernebor får plass der, så de er verken plassert eller med i minuttene. Ta med en og før den opp som [[core_bit]], eller få åpningen skåret på et verksted. Ingen arbeider under, og biten brekkes aldri ut: sprekken løper inn i benkeplaten.
 
 opening-narrower-than-kerf = Sagsporet har ikke plass i utsparing { $cutout }{ $called }
-    .detail = Saget langs den ene siden går et spor på { $kerf } inn i steinen som skal bli på den andre. Gjør utsparingen bredere enn sporet, ta en tynnere skive eller få det gjort på et verksted.
+    .detail = Saget langs den ene siden går et spor på { $kerf } inn i steinen som skal bli på den andre. Gjør utsparingen bredere enn sporet, ta en tynnere skive eller få det gjort på et verksted.{ $waste }

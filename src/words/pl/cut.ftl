@@ -95,7 +95,7 @@ waste-stays = {" "}Dlatego odpad trzyma się blatu, liczba części: { $parts },
 cutout-called = {" "}({ $name })
 
 piece-held-below = Żadne wiertło koronowe nie oddziela od spodu kawałka z wycięcia { $cutout }{ $called }
-    .detail = Tarcza jest okrągła: od spodu każde cięcie kończy się { $tail } przed swoim końcem na powierzchni i tam kawałek jeszcze się trzyma. Otwory obok końców, wiercone od góry przed cięciem, oddzielają go; żadne dostępne wiertło się tam nie mieści, dlatego nie są ani wyznaczone, ani ujęte w minutach. Przynieść takie i wpisać jako [[core_bit]] albo zlecić wycięcie zakładowi. Nikt nie pracuje pod spodem, a kawałka nigdy się nie wyłamuje: pęknięcie biegnie w blat.
+    .detail = Tarcza jest okrągła: od spodu każde cięcie kończy się { $run_out } przed swoim końcem na powierzchni i tam kawałek jeszcze się trzyma. Otwory obok końców, wiercone od góry przed cięciem, oddzielają go; żadne dostępne wiertło się tam nie mieści, dlatego nie są ani wyznaczone, ani ujęte w minutach. Przynieść takie i wpisać jako [[core_bit]] albo zlecić wycięcie zakładowi. Nikt nie pracuje pod spodem, a kawałka nigdy się nie wyłamuje: pęknięcie biegnie w blat.
 
 opening-narrower-than-kerf = Rzaz nie mieści się w otworze { $cutout }{ $called }
-    .detail = Cięty wzdłuż jednego boku rzaz { $kerf } wchodzi po drugiej stronie w kamień, który ma zostać. Zrób otwór szerszy niż rzaz, weź cieńszą tarczę albo zleć to zakładowi.
+    .detail = Cięty wzdłuż jednego boku rzaz { $kerf } wchodzi po drugiej stronie w kamień, który ma zostać. Zrób otwór szerszy niż rzaz, weź cieńszą tarczę albo zleć to zakładowi.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}Por isso fica sobra agarrada ao tampo, partes: { $parts }, a 
 cutout-called = {" "}({ $name })
 
 piece-held-below = Nenhuma coroa separa por baixo a peça da abertura { $cutout }{ $called }
-    .detail = O disco é redondo: por baixo cada corte acaba { $tail } antes do seu fim na face, e aí a peça ainda está presa. Furos ao lado das pontas, feitos por cima antes de serrar, separam-na; nenhuma coroa disponível cabe aí, por isso não estão marcados nem nos minutos. Traga uma e escreva-a como [[core_bit]], ou mande cortar a abertura numa oficina. Ninguém trabalha por baixo, e a peça nunca se parte para fora: a fissura corre para o tampo.
+    .detail = O disco é redondo: por baixo cada corte acaba { $run_out } antes do seu fim na face, e aí a peça ainda está presa. Furos ao lado das pontas, feitos por cima antes de serrar, separam-na; nenhuma coroa disponível cabe aí, por isso não estão marcados nem nos minutos. Traga uma e escreva-a como [[core_bit]], ou mande cortar a abertura numa oficina. Ninguém trabalha por baixo, e a peça nunca se parte para fora: a fissura corre para o tampo.
 
 opening-narrower-than-kerf = O corte não cabe na abertura { $cutout }{ $called }
-    .detail = Serrado por um lado, um corte de { $kerf } entra pelo outro na pedra que deve ficar. Faça a abertura mais larga que o corte, use um disco mais fino ou mande fazê-la numa oficina.
+    .detail = Serrado por um lado, um corte de { $kerf } entra pelo outro na pedra que deve ficar. Faça a abertura mais larga que o corte, use um disco mais fino ou mande fazê-la numa oficina.{ $waste }

@@ -95,7 +95,7 @@ waste-stays = {" "}De aceea rămâne rest prins de blat, părți: { $parts }, ce
 cutout-called = {" "}({ $name })
 
 piece-held-below = Nicio carotă nu desparte dedesubt bucata din decupajul { $cutout }{ $called }
-    .detail = Discul este rotund: dedesubt fiecare tăietură se termină cu { $tail } înaintea capătului ei de pe față, iar acolo bucata încă se ține. Găuri lângă capete, date de sus înainte de tăiere, o despart; nicio carotă disponibilă nu are loc acolo, deci nu sunt nici trasate, nici cuprinse în minute. Aduceți una și treceți-o ca [[core_bit]] sau dați decupajul unui atelier. Nimeni nu lucrează dedesubt, iar bucata nu se rupe niciodată afară: fisura intră în blat.
+    .detail = Discul este rotund: dedesubt fiecare tăietură se termină cu { $run_out } înaintea capătului ei de pe față, iar acolo bucata încă se ține. Găuri lângă capete, date de sus înainte de tăiere, o despart; nicio carotă disponibilă nu are loc acolo, deci nu sunt nici trasate, nici cuprinse în minute. Aduceți una și treceți-o ca [[core_bit]] sau dați decupajul unui atelier. Nimeni nu lucrează dedesubt, iar bucata nu se rupe niciodată afară: fisura intră în blat.
 
 opening-narrower-than-kerf = Tăietura nu are loc în decupajul { $cutout }{ $called }
-    .detail = Tăiată pe o latură, o fantă de { $kerf } intră pe cealaltă în piatra care rămâne. Faceți decupajul mai lat decât fanta, luați un disc mai subțire sau dați-l unui atelier.
+    .detail = Tăiată pe o latură, o fantă de { $kerf } intră pe cealaltă în piatra care rămâne. Faceți decupajul mai lat decât fanta, luați un disc mai subțire sau dați-l unui atelier.{ $waste }

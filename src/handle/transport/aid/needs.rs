@@ -1,8 +1,7 @@
 //! What each aid needs for one stone, against what is marked on the one at hand.
 
-use super::sling::Slings;
-use super::trolley::OnTrolley;
-use super::vacuum::Vacuum;
+use serde::Serialize;
+
 use crate::handle::bending::axes::Axes;
 use crate::handle::bending::bend::Beam;
 use crate::handle::bending::poses;
@@ -11,7 +10,10 @@ use crate::handle::lifting::hold::Holder;
 use crate::handle::loads::Load;
 use crate::job::{Aid, Flaw, Job};
 use crate::units::Mass;
-use serde::Serialize;
+
+use super::sling::Slings;
+use super::trolley::OnTrolley;
+use super::vacuum::Vacuum;
 
 /// What each aid needs for one stone.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -19,6 +21,7 @@ pub struct Aids {
     /// Name of the stone.
     pub name: String,
     /// Mass it is worked out with: the high one.
+    #[serde(rename = "mass_kg")]
     pub mass: Mass,
     /// On a trolley.
     pub trolley: OnTrolley,
@@ -40,15 +43,19 @@ pub enum Rating {
     /// The mark is not less than what is needed.
     Enough {
         /// Marked.
+        #[serde(rename = "rated_kg")]
         rated: Mass,
         /// Needed.
+        #[serde(rename = "needs_kg")]
         needs: Mass,
     },
     /// The mark is less than what is needed.
     TooWeak {
         /// Marked.
+        #[serde(rename = "rated_kg")]
         rated: Mass,
         /// Needed.
+        #[serde(rename = "needs_kg")]
         needs: Mass,
     },
 }

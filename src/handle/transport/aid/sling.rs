@@ -28,12 +28,14 @@ pub struct Slings {
     /// From the balance point to each, along the stone, mm.
     pub from_balance_mm: f64,
     /// Weight on each: half.
+    #[serde(rename = "each_kg")]
     pub each: Mass,
     /// Angle between the legs at the hook, degrees.
     pub legs_deg: f64,
     /// Pull in each leg, as a part of the whole weight: `1 / (2·cos(α/2))`.
     pub tension_factor: f64,
     /// The same as a mass.
+    #[serde(rename = "tension_kg")]
     pub tension: Mass,
     /// The hook is at least so high above the stone's upper edge, mm.
     pub hook_mm: f64,

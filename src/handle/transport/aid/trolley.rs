@@ -30,10 +30,13 @@ pub struct OnTrolley {
     /// the middle; the trolley's own mass and soft tyres are left out.
     pub tips_at_deg: f64,
     /// The load that must be marked on it.
+    #[serde(rename = "rated_kg")]
     pub rated: Mass,
     /// Least push on level ground, as a mass (HSE L23); a rough floor takes more.
+    #[serde(rename = "level_push_kg")]
     pub level_push: Mass,
     /// What a ramp of 1 in [`RAMP_RUN`] adds to the push, and pulls downhill, as a mass.
+    #[serde(rename = "ramp_adds_kg")]
     pub ramp_adds: Mass,
 }
 

@@ -26,6 +26,7 @@ const WANTED_SHARE: f64 = 0.58;
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Vacuum {
     /// The load that must be marked on it.
+    #[serde(rename = "rated_kg")]
     pub rated: Mass,
     /// Where the cups go.
     pub cups: Cups,
@@ -44,6 +45,7 @@ pub enum Cups {
         /// From the end of the stone and from its right-hand long side, looking along it, mm.
         from_end_and_side_mm: Vec<[f64; 2]>,
         /// Weight on each.
+        #[serde(rename = "each_kg")]
         each: Mass,
     },
     /// No pair about the balance point is clear of edges, cutouts and flaws and bends the stone no further

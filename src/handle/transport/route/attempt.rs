@@ -73,10 +73,13 @@ impl Need {
 #[serde(rename_all = "kebab-case")]
 pub enum Fit {
     /// With this much to spare, mm.
+    #[serde(rename = "clears-mm")]
     Clears(f64),
     /// With this much to spare, mm: less than what counts as enough.
+    #[serde(rename = "tight-mm")]
     Tight(f64),
     /// Short by this much, mm.
+    #[serde(rename = "short-mm")]
     Short(f64),
 }
 

@@ -18,12 +18,16 @@ pub enum Remedy {
         has_mm: f64,
     },
     /// Cut it before this place to at most this length, mm, and carry it on edge.
+    #[serde(rename = "cut-to-mm")]
     CutTo(f64),
     /// Widen the way before the corner to at least this, mm.
+    #[serde(rename = "widen-from-mm")]
     WidenFrom(f64),
     /// Widen the way after the corner to at least this, mm.
+    #[serde(rename = "widen-to-mm")]
     WidenTo(f64),
     /// Widen the door or the whole way to at least this, mm: take off the leaf, its stops, a frame.
+    #[serde(rename = "widen-mm")]
     Widen(f64),
     /// Make more height.
     Raise {

@@ -1,25 +1,24 @@
-//! What core holes leave of the tails of stopped cuts and of plunges.
+//! What core holes leave of the run-outs of stopped cuts and of plunges.
 
 use crate::geom::{Point, Vector};
-
 use crate::job::Drilled;
 
 use super::{Cut, Hole, Remains, Removal};
 
 impl Cut {
-    /// The most stone it leaves on the face that it makes, tails apart, mm.
+    /// The most stone it leaves on the face that it makes, run-outs apart, mm.
     #[must_use]
     pub fn stands_out_mm(&self) -> f64 {
         let left = self.left_to_remove.iter();
-        left.filter(|l| l.why != Remains::Tail)
+        left.filter(|l| l.why != Remains::RunOut)
             .fold(0.0, |most, l| most.max(l.length))
     }
 }
 
-/// Says of every tail of the cuts `numbers` how much of it the holes drilled so far have left, mm; `before`
+/// Says of every run-out of the cuts `numbers` how much of it the holes drilled so far have left, mm; `before`
 /// are those that were there before the first cut.
 ///
-/// A tail runs under the cut in the face, from where that ends back along its heading.
+/// A run-out runs under the cut in the face, from where that ends back along its heading.
 pub(super) fn settle(cuts: &mut [Cut], numbers: &[usize], before: &[Drilled]) {
     let there = before.iter().map(|d| Hole {
         at: d.at,
@@ -29,7 +28,7 @@ pub(super) fn settle(cuts: &mut [Cut], numbers: &[usize], before: &[Drilled]) {
     let holes: Vec<Hole> = there.chain(new).collect();
     let asked = cuts.iter_mut().filter(|c| numbers.contains(&c.number));
     for left in asked.flat_map(|c| &mut c.left_to_remove) {
-        let (Remains::Tail, Some(heading)) = (&left.why, left.heading) else {
+        let (Remains::RunOut, Some(heading)) = (&left.why, left.heading) else {
             continue;
         };
         let heading = Vector::at_angle(heading.to_radians());
@@ -40,7 +39,7 @@ pub(super) fn settle(cuts: &mut [Cut], numbers: &[usize], before: &[Drilled]) {
     }
 }
 
-/// The length of a tail that lies in no hole, mm: `end` is where the cut in the face ends.
+/// The length of a run-out that lies in no hole, mm: `end` is where the cut in the face ends.
 fn left_of(end: Point, heading: Vector, length: f64, holes: &[Hole]) -> f64 {
     let from = end - heading * length;
     let mut taken: Vec<(f64, f64)> = holes
