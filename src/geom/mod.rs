@@ -35,17 +35,12 @@ pub mod region;
 pub mod seg;
 pub mod split;
 pub mod straighten;
+mod tolerance;
+
+pub use tolerance::{FLATTEN_MM, SAME_MM};
 
 pub use arc::Arc;
 pub use outline::{Outline, OutlineFault, Side};
 pub use point::{Bounds, Line, Point, Pose, Vector};
 pub use region::Region;
 pub use seg::Seg;
-
-/// Two points closer than this are the same point, mm.
-///
-/// Far below what a tape or a disc can tell, far above the rounding of `f64` over ten metres.
-pub const SAME_MM: f64 = 1e-6;
-
-/// Greatest distance between an arc and the chords that stand in for it in booleans, mm.
-pub const FLATTEN_MM: f64 = 0.01;

@@ -17,6 +17,8 @@ pub(crate) struct File {
     pub(crate) path: String,
     /// How many lines it has.
     pub(crate) lines: usize,
+    /// Whether it has nothing but modules and names that it passes on.
+    pub(crate) only_wires: bool,
     /// Every path that it names, from the crate's root or from a foreign package.
     pub(crate) named: BTreeSet<Vec<String>>,
     /// Names that it passes on, and where they come from.
@@ -53,8 +55,13 @@ impl House {
                 file: File {
                     path: path.to_owned(),
                     lines: text.lines().count(),
+                    only_wires: syntax
+                        .items
+                        .iter()
+                        .all(|i| matches!(i, Item::Mod(_) | Item::Use(_))),
                     ..File::default()
                 },
+                imported: BTreeMap::new(),
                 for_tests: &mut for_tests,
             };
             reader.visit_file(&syntax);
@@ -168,6 +175,8 @@ struct Reader<'a> {
     own: &'a Module,
     modules: &'a BTreeSet<Module>,
     file: File,
+    /// Names brought in by `use`, and where they come from.
+    imported: BTreeMap<String, Vec<String>>,
     for_tests: &'a mut BTreeSet<Module>,
 }
 
@@ -187,10 +196,10 @@ impl Reader<'_> {
             _ => {
                 let child = [own, &path[..1]].concat();
                 if self.modules.contains(&child) {
-                    [own, path].concat()
-                } else {
-                    path.to_vec()
+                    return [own, path].concat();
                 }
+                let from = self.imported.get(first);
+                from.map_or_else(|| path.to_vec(), |f| [f, &path[1..]].concat())
             }
         }
     }
@@ -228,6 +237,7 @@ impl Reader<'_> {
             path.push(name.to_owned());
         }
         let path = self.absolute(&path);
+        self.imported.insert(as_name.to_owned(), path.clone());
         if passed_on {
             self.file.passed_on.insert(as_name.to_owned(), path);
         } else {

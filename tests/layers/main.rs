@@ -80,7 +80,8 @@ fn every_kind_of_fault_is_found() {
     let cases = [
         ("cut/mod.rs", "use crate::plan::Plan;", "plan"),
         ("cut/mod.rs", "use crate::{geom, plan::Plan};", "plan"),
-        ("cut/mod.rs", "fn f() -> crate::plan::Plan {}", "plan"),
+        ("cut/disc.rs", "fn f() -> crate::plan::Plan {}", "plan"),
+        ("cut/mod.rs", "pub mod disc; pub struct Cut;", "wires"),
         ("cut/disc.rs", "use super::super::plan::Plan;", "plan"),
         ("units.rs", "use super::plan;", "plan"),
         (
@@ -93,7 +94,7 @@ fn every_kind_of_fault_is_found() {
         ("geom/hull.rs", "use geo::{Coord};", "geo"),
         ("job/mod.rs", "use std::{fmt, fs};", "fs"),
         (
-            "job/mod.rs",
+            "job/gear.rs",
             "fn f() { std::time::Instant::now(); }",
             "time",
         ),

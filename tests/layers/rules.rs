@@ -18,6 +18,9 @@ pub(crate) fn broken(house: &House, module: &Module, file: &File) -> Vec<String>
     if file.lines > LONGEST_FILE {
         found.push(format!("{} lines, at most {LONGEST_FILE}", file.lines));
     }
+    if file.path.ends_with("/mod.rs") && !file.only_wires {
+        found.push("a mod.rs only wires: its items belong in files of their own".to_owned());
+    }
     for path in &file.named {
         found.extend(later_stage(house, module, path));
         found.extend(foreign(&file.path, path));

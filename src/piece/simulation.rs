@@ -1,21 +1,15 @@
-//! The stone after each cut: what is left, what came free, and where every square millimetre went.
-
-mod finding;
-mod fissure;
-mod record;
-mod standing;
-
-pub use finding::findings;
-pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
-pub(crate) use fissure::FISSURE;
-pub(crate) use record::CRUMB_MM2;
-pub use record::{BalanceSheet, BestRectangle, Crossing, Freed, Piece, Remaining, Stones, mass_of};
+//! Makes every cut in order and follows the stone.
 
 use crate::cut::Cut;
 use crate::cut::kept::Kept;
 use crate::geom::{Outline, Point, Region, Seg, Side, boolean};
 use crate::job::{Job, Stone};
 use crate::place::Placement;
+
+use super::{
+    BalanceSheet, CRUMB_MM2, Crossing, Freed, Piece, Remaining, Stones, finding, fissure, mass_of,
+    standing,
+};
 
 /// Makes every cut in order and follows the stone. Names in [`Cut::frees`] are filled in. Where the run-outs
 /// of some cuts are taken out by hand after a cut, that is done as one more step of it.
@@ -78,7 +72,7 @@ pub fn follow(job: &Job, placement: &Placement, cuts: &mut [Cut]) -> Stones {
 }
 
 /// The stone in the course of the cuts.
-struct CutSimulation<'a> {
+pub(super) struct CutSimulation<'a> {
     job: &'a Job,
     /// A point of the kept stone.
     inside: Point,
@@ -145,7 +139,7 @@ impl CutSimulation<'_> {
 
 /// The kept stone at the underside, where the disc's cuts are shortest: waste that is joined to it
 /// there is not free.
-struct Underside {
+pub(super) struct Underside {
     below_mm: f64,
     kept: Region,
     /// What the last cut has parted from it.
@@ -192,7 +186,7 @@ impl Underside {
 }
 
 /// Whether a part of the face stands on a part of the underside.
-fn joined(under: &Region, part: &Region) -> bool {
+pub(super) fn joined(under: &Region, part: &Region) -> bool {
     let on = boolean::intersection(
         std::slice::from_ref(under),
         std::slice::from_ref(&part.outer),
@@ -201,9 +195,9 @@ fn joined(under: &Region, part: &Region) -> bool {
 }
 
 /// Overlaps smaller than this are rounding, mm².
-const JOINED_MM2: f64 = 1.0;
+pub(super) const JOINED_MM2: f64 = 1.0;
 
-fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remaining {
+pub(super) fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remaining {
     let (area, balance) = together(std::iter::once(kept).chain(hanging));
     Remaining {
         after_cut,
@@ -214,7 +208,7 @@ fn left(job: &Job, after_cut: usize, kept: &Region, hanging: &[Region]) -> Remai
 
 /// A point well inside the kept stone: the top's centroid where there is stone, else just inside the
 /// boundary.
-fn inner_point(job: &Job, placement: &Placement) -> Point {
+pub(super) fn inner_point(job: &Job, placement: &Placement) -> Point {
     let top = placement.finished();
     let centroid = top.centroid();
     if top.side(centroid) == Side::Inside {
@@ -224,11 +218,17 @@ fn inner_point(job: &Job, placement: &Placement) -> Point {
     inner.unwrap_or_else(|| top.outer.segs()[0].at(0.5))
 }
 
-fn total(regions: &[Region]) -> f64 {
+pub(super) fn total(regions: &[Region]) -> f64 {
     regions.iter().map(Region::area).sum()
 }
 
-fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed: Freed) -> Piece {
+pub(super) fn piece(
+    stone: &Stone,
+    parts: &[Region],
+    number: usize,
+    after_cut: usize,
+    freed: Freed,
+) -> Piece {
     let (area_mm2, balance) = together(parts);
     let boundaries = |p: &Region| -> Vec<Vec<Seg>> {
         std::iter::once(p.outer.segs().to_vec())
@@ -249,7 +249,7 @@ fn piece(stone: &Stone, parts: &[Region], number: usize, after_cut: usize, freed
 }
 
 /// Area and balance point of several parts as one body.
-fn together<'a>(parts: impl IntoIterator<Item = &'a Region>) -> (f64, Point) {
+pub(super) fn together<'a>(parts: impl IntoIterator<Item = &'a Region>) -> (f64, Point) {
     let moments = parts.into_iter().map(Region::first_moments);
     let (area, x, y) = moments.fold((0.0, 0.0, 0.0), |a, m| (a.0 + m.0, a.1 + m.1, a.2 + m.2));
     (area, Point::new(x / area, y / area))
