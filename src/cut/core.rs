@@ -10,7 +10,9 @@ use crate::words::Value;
 use super::corner::Bored;
 use super::kept::Whose;
 use super::set_out::point_ties;
-use super::{Because, CentreMark, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool};
+use super::{
+    Because, CentreMark, CoreHole, Cut, CutKind, Hole, LeftOver, Remains, Removal, SetOut, Tool,
+};
 
 /// What holes of one bit make.
 #[derive(Clone, Debug)]
@@ -120,4 +122,19 @@ pub(super) fn close(cuts: &[Cut], before: &[job::Drilled]) -> Vec<Finding> {
         Some(Finding::of(&CLOSE, values, "judgement: 5 mm"))
     });
     each.collect()
+}
+
+/// Every core hole of the plan, with the cut it belongs to.
+#[must_use]
+pub fn all(cuts: &[Cut]) -> Vec<CoreHole> {
+    let each = |cut: &Cut| {
+        let number = cut.number;
+        let holes = cut.holes.iter().map(move |hole| CoreHole {
+            cut: number,
+            at: hole.at,
+            diameter: hole.diameter,
+        });
+        holes.collect::<Vec<_>>()
+    };
+    cuts.iter().flat_map(each).collect()
 }

@@ -66,8 +66,8 @@ pub use consumable::Consumables;
 pub use order::plan;
 pub use practice::{Clearance, MarkedEnd, Practice, PracticeMark};
 pub use record::{
-    Bearers, Because, CentreMark, ChordEnd, ConcaveArc, CurveSetOut, Cut, CutKind, EdgeMark,
-    FromCorner, GuideSide, Hole, LeftOver, Makes, MarkedLine, Offset, Ordinate, OrdinateSetOut,
-    Pass, PivotPlace, Reach, Remains, Removal, RunEnd, SetOut, SetUp, Station, StationMarks, Stop,
-    StraightSetOut, Stroke, StrokeKind, StruckStation, Tangents, Tie, Tool,
+    Bearers, Because, CentreMark, ChordEnd, ConcaveArc, CoreHole, CurveSetOut, Cut, CutKind,
+    EdgeMark, FromCorner, GuideSide, Hole, LeftOver, Makes, MarkedLine, Offset, Ordinate,
+    OrdinateSetOut, Pass, PivotPlace, Reach, Remains, Removal, RunEnd, SetOut, SetUp, Station,
+    StationMarks, Stop, StraightSetOut, Stroke, StrokeKind, StruckStation, Tangents, Tie, Tool,
 };

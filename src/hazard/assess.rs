@@ -121,7 +121,7 @@ pub fn assess(job: &Job, work: &Work) -> (Hazards, Findings) {
 }
 
 /// The lines by their moment, in each the worst first; of the same harm, as they were found.
-pub(super) fn in_order(mut lines: Vec<CheckLine>) -> Vec<CheckLine> {
+fn in_order(mut lines: Vec<CheckLine>) -> Vec<CheckLine> {
     lines.sort_by_key(|line| (line.moment, line.finding.phrase.harm));
     lines
 }

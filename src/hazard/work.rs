@@ -1,5 +1,6 @@
 //! The work that the hazards are those of: what is sawn, how long, with what.
 
+use crate::cut::Cut;
 use crate::job::{Disc, Dusty, Job};
 
 /// What the cutting amounts to, as far as the hazards need to know it.
@@ -16,6 +17,23 @@ pub struct Work {
 }
 
 impl Work {
+    /// The work of all cuts; `kerf_mm2` is what they take out of the face.
+    #[must_use]
+    pub fn of(job: &Job, cuts: &[Cut], kerf_mm2: f64) -> Self {
+        let mut discs = Vec::new();
+        for disc in cuts.iter().filter_map(|c| c.tool.disc()) {
+            if !discs.contains(disc) {
+                discs.push(disc.clone());
+            }
+        }
+        Self {
+            kerf_volume_mm3: kerf_mm2 * job.stone.thickness.mean,
+            sawn_face_mm2: cuts.iter().map(|c| c.face_mm2).sum(),
+            trigger_minutes: cuts.iter().map(|c| c.minutes).sum(),
+            discs,
+        }
+    }
+
     /// Time with the disc in the stone, hours.
     #[must_use]
     pub const fn hours(&self) -> f64 {

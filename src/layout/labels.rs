@@ -328,11 +328,37 @@ fn overlap(a: Bounds, b: Bounds) -> bool {
 /// True when any part of a line or arc lies in a box; its own box is given.
 fn meets_box((seg, bounds): &(Seg, Bounds), area: Bounds) -> bool {
     overlap_or_touch(*bounds, area)
-        && (has(area, seg.start())
-            || has(area, seg.end())
-            || ring(&corners(area))
-                .iter()
-                .any(|side| side_meets(side, seg)))
+        && match seg {
+            Seg::Line(a, b) => line_meets(*a, *b - *a, area),
+            Seg::Arc(_) => {
+                has(area, seg.start())
+                    || has(area, seg.end())
+                    || ring(&corners(area))
+                        .iter()
+                        .any(|side| side_meets(side, seg))
+            }
+        }
+}
+
+/// Whether a line from `a` along `d` has a part in a box: what is left of it between the box's sides, one
+/// pair after the other.
+fn line_meets(a: Point, d: Vector, area: Bounds) -> bool {
+    let (mut low, mut high) = (0.0, 1.0);
+    for (from, along, min, max) in [
+        (a.x, d.x, area.min.x, area.max.x),
+        (a.y, d.y, area.min.y, area.max.y),
+    ] {
+        if along == 0.0 {
+            if from < min || from > max {
+                return false;
+            }
+            continue;
+        }
+        let ends = [(min - from) / along, (max - from) / along];
+        low = f64::max(low, ends[0].min(ends[1]));
+        high = f64::min(high, ends[0].max(ends[1]));
+    }
+    low <= high
 }
 
 fn side_meets(side: &Seg, seg: &Seg) -> bool {

@@ -5,6 +5,7 @@ mod fissure;
 mod record;
 mod simulation;
 mod standing;
+mod totals;
 
 pub use simulation::follow;
 
@@ -13,3 +14,4 @@ pub(crate) use finding::{CURVE_WASTE, NEEDS_SUPPORT, NOT_FREED, SAID_WEIGHT};
 pub(crate) use fissure::FISSURE;
 pub(crate) use record::CRUMB_MM2;
 pub use record::{BalanceSheet, BestRectangle, Crossing, Freed, Piece, Remaining, Stones, mass_of};
+pub use totals::Totals;

@@ -3,6 +3,7 @@
 use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 use serde::Serialize;
 
+use crate::cut::practice::Offcut;
 use crate::geom::rectangle::{Rectangle, best_of_piece};
 use crate::geom::{Outline, Point, Region, Seg};
 use crate::job::Stone;
@@ -106,6 +107,20 @@ pub fn mass_of(stone: &Stone, area_mm2: f64) -> MassRange {
 }
 
 impl Stones {
+    /// The waste pieces, to practise in.
+    #[must_use]
+    pub fn offcuts(&self) -> Vec<Offcut<'_>> {
+        let pieces = self.pieces.iter();
+        pieces
+            .map(|piece| Offcut {
+                name: &piece.name,
+                rings: &piece.outline,
+                area_mm2: piece.area_mm2,
+                after_cut: piece.after_cut,
+            })
+            .collect()
+    }
+
     /// The best rectangle of each piece. It takes as long as all else about the pieces, and nothing else asks for it.
     #[must_use]
     pub fn best_rectangles(&self) -> Vec<Option<BestRectangle>> {

@@ -29,7 +29,7 @@ pub fn place(job: &Job) -> Result<(Placement, Findings), NoFit> {
 }
 
 /// What is shown where a fixed place breaks the rules: whether there is another.
-pub(super) fn fixed_miss(job: &Job, miss: Miss) -> Miss {
+fn fixed_miss(job: &Job, miss: Miss) -> Miss {
     if !matches!(job.place.how, PlaceHow::Fixed { .. }) {
         return miss;
     }
@@ -43,7 +43,7 @@ pub(super) fn fixed_miss(job: &Job, miss: Miss) -> Miss {
 pub(crate) const EDGES_UNDESCRIBED: Phrase = Phrase::of_job("edges-undescribed").key("slab.sawn");
 
 /// Edges of the slab that nobody has described and that become edges of the top: to be looked at.
-pub(super) fn undescribed(job: &Job, placement: &Placement) -> Option<Finding> {
+fn undescribed(job: &Job, placement: &Placement) -> Option<Finding> {
     let on = placement.uses.iter().filter_map(|used| match used {
         EdgeUse::Flush { slab_edge, .. } => Some(*slab_edge),
         _ => None,
@@ -73,7 +73,7 @@ pub(super) fn undescribed(job: &Job, placement: &Placement) -> Option<Finding> {
 pub(crate) const MEASURE_AGAIN: Phrase = Phrase::of_job("measure-again");
 
 /// A fit with less to spare than two tape errors is not yet a fit.
-pub(super) fn measure_again(job: &Job, placement: &Placement) -> Findings {
+fn measure_again(job: &Job, placement: &Placement) -> Findings {
     let (spare, least) = (placement.least_spare_mm, 2.0 * job.slab.tape_error_mm);
     let mut findings = Findings::default();
     let begun = matches!(job.place.how, PlaceHow::AsCut { .. });

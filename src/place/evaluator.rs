@@ -15,7 +15,7 @@ use super::{Miss, Placement, vein};
 
 /// An open node of the branch and bound: a turn at which a place may be valid.
 #[derive(Clone, Debug)]
-pub(super) struct OpenNode {
+struct OpenNode {
     turn: f64,
     /// Its bound: the least work it can take, mm².
     least_mm2: f64,
@@ -110,17 +110,17 @@ pub(super) struct Evaluator<'a> {
 
 /// So many shifts are tried at a turn before it is known whether it is worth a closer look, where the bounds
 /// are not sharp.
-pub(super) const FIRST_LOOK: usize = 24;
+const FIRST_LOOK: usize = 24;
 
 /// So many places are judged side by side behind the first at a turn.
-pub(super) const TOGETHER: usize = 8;
+const TOGETHER: usize = 8;
 
 /// How often a place at a free turn is turned on, by half as much each time: to a hundredth of a degree.
-pub(super) const EASING_STEPS: u32 = 9;
+const EASING_STEPS: u32 = 9;
 
 /// Where not every order of the trims is searched, the bounds are far below the work, and the search ends
 /// after so many places in a row that were no better (judgement).
-pub(super) const PATIENCE: usize = 300;
+const PATIENCE: usize = 300;
 
 impl<'a> Evaluator<'a> {
     pub(super) fn of(job: &'a Job) -> Self {
@@ -236,7 +236,7 @@ impl<'a> Evaluator<'a> {
 
 /// The shifts that tell which turns are looked at first: all of them where the bounds are sharp, otherwise a
 /// few of them.
-pub(super) fn some_of(shifts: Vec<Point>, faces: &Faces) -> Vec<Point> {
+fn some_of(shifts: Vec<Point>, faces: &Faces) -> Vec<Point> {
     if faces.all_orders() {
         return shifts;
     }
@@ -245,7 +245,7 @@ pub(super) fn some_of(shifts: Vec<Point>, faces: &Faces) -> Vec<Point> {
 }
 
 /// Shifts with the least work each can take, mm², in the order of that.
-pub(super) fn in_order(
+fn in_order(
     bound: &Bound<'_>,
     ground: &Ground<'_>,
     turned: &Turned,

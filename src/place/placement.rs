@@ -32,6 +32,13 @@ pub struct Placement {
 }
 
 impl Placement {
+    /// The boundaries of the stone that is kept, with its allowances: the top's own and its openings'.
+    #[must_use]
+    pub fn sawn_boundaries(&self) -> Vec<Outline> {
+        let openings = self.cutouts.iter().map(|c| c.sawn.clone());
+        std::iter::once(self.sawn.clone()).chain(openings).collect()
+    }
+
     /// The finished top without its openings.
     #[must_use]
     pub fn finished(&self) -> Region {

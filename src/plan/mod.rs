@@ -11,7 +11,7 @@ mod weigh;
 pub use planned::Plan;
 
 pub use note::{
-    CoreHole, FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote,
-    StoneNote, SupportNote, TopEdge, TopNote, TopPart, Totals,
+    FlawNote, JobNote, Kit, NamedPoint, OpeningNote, PlacementNote, SlabEdge, SlabNote, StoneNote,
+    SupportNote, TopEdge, TopNote, TopPart,
 };
 pub use weigh::{TopState, Weighing};

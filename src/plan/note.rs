@@ -216,40 +216,6 @@ pub struct TopPart {
     pub allowance: f64,
 }
 
-/// A core hole.
-#[derive(Clone, Debug, Serialize)]
-pub struct CoreHole {
-    /// The cut it belongs to.
-    pub cut: usize,
-    /// Its centre.
-    pub at: Point,
-    /// The bit's diameter.
-    pub diameter: f64,
-}
-
-/// Sums over all cuts.
-#[derive(Clone, Copy, Debug, Serialize)]
-pub struct Totals {
-    /// Straight trims.
-    pub straight_cuts: usize,
-    /// Curves.
-    pub curves: usize,
-    /// Relief cuts in the waste of curves.
-    pub relief_cuts: usize,
-    /// Core holes.
-    pub core_holes: usize,
-    /// Length sawn.
-    pub length_mm: f64,
-    /// Sawn face.
-    pub face_mm2: f64,
-    /// Stone turned to dust or slurry, mm³.
-    pub kerf_volume_mm3: f64,
-    /// Time with the disc in the stone.
-    pub sawing_minutes: f64,
-    /// Setting-up time.
-    pub set_up_minutes: f64,
-}
-
 /// Machine, jig and passes.
 #[derive(Clone, Debug, Serialize)]
 pub struct Kit {

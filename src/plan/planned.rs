@@ -2,24 +2,21 @@
 
 use serde::Serialize;
 
-use crate::cut::practice::Offcut;
-use crate::cut::{self, Consumables, Cut, CutKind, Practice};
+use crate::cut::{self, Consumables, CoreHole, Cut, Practice};
 use crate::diag::{Finding, Findings};
-use crate::geom::{Outline, Point};
+use crate::geom::Point;
 use crate::handle::people::Stands;
 use crate::handle::{self, Handling, Loads};
 use crate::hazard::{self, Hazards, Work};
 use crate::job::{Assumption, Job};
-use crate::piece::{self, BalanceSheet, Piece, Remaining, Stones};
-use crate::place::{self, NoFit, Placement};
+use crate::piece::{self, BalanceSheet, Piece, Remaining, Totals};
+use crate::place::{self, NoFit};
 use crate::plan::fill::{job_note, kit, placement_note, slab_note, stone_note, supports, top_note};
 use crate::repair::{self, Repair, Repaired};
 use crate::tables::Source;
 use crate::words::Writer;
 
-use super::{
-    CoreHole, JobNote, Kit, PlacementNote, SlabNote, StoneNote, SupportNote, TopNote, Totals,
-};
+use super::{JobNote, Kit, PlacementNote, SlabNote, StoneNote, SupportNote, TopNote};
 
 /// The plan of a whole job.
 #[derive(Clone, Debug, Serialize)]
@@ -118,12 +115,12 @@ impl Plan {
         let (placement, mut findings) = place::place(job)?;
         let (mut cuts, missing, of_cuts) = cut::plan(job, &placement);
         let mut stones = piece::follow(job, &placement, &mut cuts);
-        let work = work(job, &cuts, &stones);
+        let work = Work::of(job, &cuts, stones.balance_sheet.kerf_mm2);
         let loads = Loads::of(job, &placement, &stones);
         // What follows from the pieces side by side.
         let handled = || handle::assess(job, &loads, placement.pose);
         let practised =
-            || cut::practice::plan(job, &cuts, &boundaries(&placement), &offcuts(&stones));
+            || cut::practice::plan(job, &cuts, &placement.sawn_boundaries(), &stones.offcuts());
         let top = top_note(job, &placement, loads.top.mass);
         let slab = job.slab.shape.outline().bounds();
         let stood = || Stands::of(slab, top.balance, &cuts, &stones.pieces);
@@ -156,8 +153,8 @@ impl Plan {
             slab: slab_note(job, loads.slab.mass),
             placement: placement_note(&placement),
             top,
-            core_holes: core_holes(&cuts),
-            totals: totals(job, &cuts, &work),
+            core_holes: cut::core::all(&cuts),
+            totals: Totals::of(job, &cuts, stones.balance_sheet.kerf_mm2),
             consumables: Consumables::of(job, &cuts, stones.balance_sheet.kerf_mm2),
             cuts,
             pieces: stones.pieces,
@@ -176,75 +173,7 @@ impl Plan {
     }
 }
 
-/// The boundaries of the stone that is kept: the top's own and its openings'.
-pub(super) fn boundaries(placement: &Placement) -> Vec<Outline> {
-    let openings = placement.cutouts.iter().map(|c| c.sawn.clone());
-    std::iter::once(placement.sawn.clone())
-        .chain(openings)
-        .collect()
-}
-
-/// The waste pieces to practise in.
-pub(super) fn offcuts(stones: &Stones) -> Vec<Offcut<'_>> {
-    let pieces = stones.pieces.iter();
-    pieces
-        .map(|piece| Offcut {
-            name: &piece.name,
-            rings: &piece.outline,
-            area_mm2: piece.area_mm2,
-            after_cut: piece.after_cut,
-        })
-        .collect()
-}
-
-pub(super) fn work(job: &Job, cuts: &[Cut], stones: &Stones) -> Work {
-    let mut discs = Vec::new();
-    for cut in cuts {
-        if let Some(disc) = cut.tool.disc()
-            && !discs.contains(disc)
-        {
-            discs.push(disc.clone());
-        }
-    }
-    Work {
-        kerf_volume_mm3: stones.balance_sheet.kerf_mm2 * job.stone.thickness.mean,
-        sawn_face_mm2: cuts.iter().map(|c| c.face_mm2).sum(),
-        trigger_minutes: cuts.iter().map(|c| c.minutes).sum(),
-        discs,
-    }
-}
-
-pub(super) fn core_holes(cuts: &[Cut]) -> Vec<CoreHole> {
-    let each = |cut: &Cut| {
-        let number = cut.number;
-        let holes = cut.holes.iter().map(move |hole| CoreHole {
-            cut: number,
-            at: hole.at,
-            diameter: hole.diameter,
-        });
-        holes.collect::<Vec<_>>()
-    };
-    cuts.iter().flat_map(each).collect()
-}
-
-pub(super) fn totals(job: &Job, cuts: &[Cut], work: &Work) -> Totals {
-    let count = |kind: CutKind| cuts.iter().filter(|c| c.kind == kind).count();
-    #[allow(clippy::cast_precision_loss)]
-    let set_ups = cuts.len() as f64;
-    Totals {
-        straight_cuts: count(CutKind::Straight),
-        curves: count(CutKind::Curve),
-        relief_cuts: count(CutKind::Relief),
-        core_holes: cuts.iter().map(|c| c.holes.len()).sum(),
-        length_mm: cuts.iter().map(|c| c.length).sum(),
-        face_mm2: work.sawn_face_mm2,
-        kerf_volume_mm3: work.kerf_volume_mm3,
-        sawing_minutes: work.trigger_minutes,
-        set_up_minutes: job.passes.set_up_min * set_ups,
-    }
-}
-
-pub(super) fn sources(handling: &Handling, hazards: &Hazards) -> Vec<Source> {
+fn sources(handling: &Handling, hazards: &Hazards) -> Vec<Source> {
     let mut all: Vec<Source> = Vec::new();
     for source in handling
         .sources

@@ -99,7 +99,7 @@ impl Happened<'_> {
 }
 
 /// What is taken for done although the job file does not say so.
-pub(super) fn holes_drilled(now: &Now) -> Option<Assumption> {
+fn holes_drilled(now: &Now) -> Option<Assumption> {
     let count = now.begun.drilled.len();
     (count > 0).then(|| Assumption {
         key: "as_cut.done".into(),
@@ -126,7 +126,7 @@ pub(super) fn inside(
 }
 
 /// Whether two openings touch or overlap.
-pub(super) fn overlap(a: &Shape, b: &Shape) -> bool {
+fn overlap(a: &Shape, b: &Shape) -> bool {
     let (a, b) = (a.outline(), b.outline());
     let touch = |s: &Seg| b.segs().iter().any(|t| !s.meets(t).is_empty());
     a.segs().iter().any(touch)
@@ -134,7 +134,7 @@ pub(super) fn overlap(a: &Shape, b: &Shape) -> bool {
         || b.side(a.segs()[0].start()) != Side::Outside
 }
 
-pub(super) fn shifted(support: &Support, shift: &impl Fn(Point) -> Point) -> Support {
+fn shifted(support: &Support, shift: &impl Fn(Point) -> Point) -> Support {
     let place = match support.place {
         SupportPlace::Line(a, b) => SupportPlace::Line(shift(a), shift(b)),
         SupportPlace::Pad(at, across) => SupportPlace::Pad(shift(at), across),

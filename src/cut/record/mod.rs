@@ -24,4 +24,4 @@ pub use left_over::{LeftOver, Remains, Removal};
 pub use mark::{Bearers, CentreMark, EdgeMark, Offset, Tie};
 pub use operation::{Because, Cut, CutKind, Makes, SetOut, Tool};
 pub use straight::{FromCorner, GuideSide, MarkedLine, RunEnd, SetUp, Stop, StraightSetOut};
-pub use stroke::{Hole, Pass, Stroke, StrokeKind};
+pub use stroke::{CoreHole, Hole, Pass, Stroke, StrokeKind};

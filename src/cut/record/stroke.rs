@@ -71,3 +71,14 @@ impl Stroke {
         vec![a - side, b - side, b + side, a + side]
     }
 }
+
+/// A core hole.
+#[derive(Clone, Debug, Serialize)]
+pub struct CoreHole {
+    /// The cut it belongs to.
+    pub cut: usize,
+    /// Its centre.
+    pub at: Point,
+    /// The bit's diameter.
+    pub diameter: f64,
+}

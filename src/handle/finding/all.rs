@@ -29,7 +29,7 @@ pub(in crate::handle) fn findings(job: &Job, top: &Load, handling: &Handling) ->
     found
 }
 
-pub(super) fn not_a_limit(handling: &Handling) -> Finding {
+fn not_a_limit(handling: &Handling) -> Finding {
     let rule = &handling.guideline;
     let source = format!("{}, {}", rule.source.document, rule.source.clause);
     let each = [("each", Value::mass(rule.each))];

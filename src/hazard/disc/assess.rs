@@ -39,7 +39,7 @@ pub(in crate::hazard) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Ve
     reports
 }
 
-pub(super) fn report(disc: &Disc, job: &Job) -> DiscReport {
+fn report(disc: &Disc, job: &Job) -> DiscReport {
     let machine_rpm = job.machine.rpm;
     DiscReport {
         name: disc.name.clone(),

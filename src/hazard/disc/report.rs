@@ -22,7 +22,7 @@ pub static RIM_SPEED: Record = Record {
     ..Record::FORMULA
 };
 
-pub(super) fn example() -> Example {
+fn example() -> Example {
     const DISC_MM: f64 = 125.0;
     Example {
         given: format!("a {DISC_MM:.0} mm disc with a red stripe, {HAND_RIM_SPEED_M_S:.0} m/s"),

@@ -20,7 +20,7 @@ pub(in crate::hazard) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Du
     report
 }
 
-pub(super) fn report(job: &Job, work: &Work) -> DustReport {
+fn report(job: &Job, work: &Work) -> DustReport {
     let widest = discs_on(job, work)
         .iter()
         .map(|disc| disc.diameter)
@@ -42,7 +42,7 @@ pub(super) fn report(job: &Job, work: &Work) -> DustReport {
 }
 
 /// What the method amounts to: no flow is no water, a shroud without proven airflow is nothing.
-pub(super) fn control(dust: &Dust, flow: Airflow) -> Control {
+fn control(dust: &Dust, flow: Airflow) -> Control {
     match (dust.method, flow) {
         (DustMethod::Water, _) if dust.is_wet() => Control::Water,
         (DustMethod::Shroud, Airflow::Enough) => Control::Extraction,
@@ -50,14 +50,14 @@ pub(super) fn control(dust: &Dust, flow: Airflow) -> Control {
     }
 }
 
-pub(super) const fn tool(job: &Job) -> Tool {
+const fn tool(job: &Job) -> Tool {
     match job.machine.kind {
         MachineKind::AngleGrinder => Tool::Grinder,
         MachineKind::HandSaw => Tool::HandSaw,
     }
 }
 
-pub(super) const fn site(place: Place) -> Site {
+const fn site(place: Place) -> Site {
     match place {
         Place::Outdoors => Site::Outdoors,
         Place::Indoors => Site::Indoors,

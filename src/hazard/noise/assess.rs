@@ -21,7 +21,7 @@ pub(in crate::hazard) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> No
     report
 }
 
-pub(super) fn report(job: &Job, work: &Work) -> NoiseReport {
+fn report(job: &Job, work: &Work) -> NoiseReport {
     let record = job.region.record();
     let (values, level) = (record.noise, job.machine.noise_db);
     let hours = work.hours_a_day(job) + job.dust.hours_today;
@@ -47,7 +47,7 @@ pub(super) fn report(job: &Job, work: &Work) -> NoiseReport {
     }
 }
 
-pub(super) fn spell(spell: &crate::job::ExposurePeriod) -> NoisePeriod {
+fn spell(spell: &crate::job::ExposurePeriod) -> NoisePeriod {
     NoisePeriod {
         what: spell.what.clone(),
         level_db: spell.noise_db,

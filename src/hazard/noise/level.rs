@@ -5,29 +5,29 @@ use serde::Serialize;
 use crate::tables::region::NoiseMeasure;
 
 /// Hours of the reference day, h.
-pub(super) const REFERENCE_DAY_H: f64 = 8.0;
+const REFERENCE_DAY_H: f64 = 8.0;
 
 /// Minutes to an hour.
 pub(super) const MIN_PER_H: f64 = 60.0;
 
 /// Level that OSHA allows for 8 hours, dBA (29 CFR 1910.95).
-pub(super) const OSHA_CRITERION_DB: f64 = 90.0;
+const OSHA_CRITERION_DB: f64 = 90.0;
 
 /// Decibels that halve OSHA's time (29 CFR 1910.95 App. A).
-pub(super) const OSHA_EXCHANGE_DB: f64 = 5.0;
+const OSHA_EXCHANGE_DB: f64 = 5.0;
 
 /// Lowest level that enters OSHA's dose for hearing conservation, dBA (29 CFR 1910.95(d)(2)(i);
 /// from memory, not confirmed).
-pub(super) const OSHA_THRESHOLD_DB: f64 = 80.0;
+const OSHA_THRESHOLD_DB: f64 = 80.0;
 
 /// Slope of OSHA's TWA, dB for each tenfold dose, as the rule prints it: 5 / lg 2.
-pub(super) const OSHA_TWA_SLOPE_DB: f64 = 16.61;
+const OSHA_TWA_SLOPE_DB: f64 = 16.61;
 
 /// Level that NIOSH allows for 8 hours, dBA.
-pub(super) const NIOSH_CRITERION_DB: f64 = 85.0;
+const NIOSH_CRITERION_DB: f64 = 85.0;
 
 /// Decibels that halve NIOSH's time.
-pub(super) const NIOSH_EXCHANGE_DB: f64 = 3.0;
+const NIOSH_EXCHANGE_DB: f64 = 3.0;
 
 /// Another machine of the same day.
 #[derive(Clone, Debug, PartialEq, Serialize)]

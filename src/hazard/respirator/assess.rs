@@ -48,7 +48,7 @@ pub(in crate::hazard) fn assess(
     report
 }
 
-pub(super) fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
+fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
     let rule = job.region.record().masks;
     let (required, required_standing, required_source) = required(job, dust);
     let given = class(job.dust.respirator).map(|class| assigned(rule.scheme, class));
@@ -74,7 +74,7 @@ pub(super) fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
 }
 
 /// What is asked for, whether it is the region's own rule, and its source.
-pub(super) fn required(job: &Job, dust: &DustReport) -> (Required, Standing, &'static Source) {
+fn required(job: &Job, dust: &DustReport) -> (Required, Standing, &'static Source) {
     let rule = job.region.record().respirator;
     if dust.control == Control::Nothing {
         return (Required::MustBeAssessed, rule.standing, &doc::OSHA_TABLE_1);

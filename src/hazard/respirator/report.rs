@@ -21,7 +21,7 @@ pub static MOST: Record = Record {
     ..Record::FORMULA
 };
 
-pub(super) fn example() -> Example {
+fn example() -> Example {
     const LIMIT: f64 = 0.05;
     let at = |apf| format!("factor {apf}: {}", max_use_concentration(apf, LIMIT));
     Example {

@@ -5,11 +5,11 @@ use crate::tables::region::HighExposure;
 use crate::tables::stone::{RICH_IN_SILICA, StoneKind};
 
 /// Share of silica from which a stone bound with resin counts as engineered, 0 to 1 (Australia).
-pub(super) const ENGINEERED_FROM: f64 = 0.01;
+const ENGINEERED_FROM: f64 = 0.01;
 
 /// Share of silica above which a respirator is asked for whatever a table says, 0 to 1 (judgement:
 /// above basalt and limestone, below slate, granite and quartzite).
-pub(super) const MASK_FROM: f64 = 0.05;
+const MASK_FROM: f64 = 0.05;
 
 /// Whether the stone counts as engineered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,7 +37,7 @@ pub(in crate::hazard) fn is_engineered(job: &Job) -> Engineered {
 }
 
 /// Whether the stone was made and did not grow, as far as it is known.
-pub(super) fn is_artificial(job: &Job) -> bool {
+fn is_artificial(job: &Job) -> bool {
     job.stone.binder != Binder::Natural
 }
 

@@ -18,7 +18,7 @@ pub(in crate::hazard) fn assess(job: &Job, work: &Work, notes: &mut Notes) -> Vi
     report
 }
 
-pub(super) fn report(job: &Job, work: &Work, notes: &mut Notes) -> VibrationReport {
+fn report(job: &Job, work: &Work, notes: &mut Notes) -> VibrationReport {
     let values = job.region.record().vibration;
     let vibration = job.machine.vibration;
     let k = uncertainty(vibration.a, vibration.k, notes);
@@ -64,7 +64,7 @@ pub(super) fn report(job: &Job, work: &Work, notes: &mut Notes) -> VibrationRepo
     }
 }
 
-pub(super) fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationPeriod> {
+fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationPeriod> {
     let one = |spell: &crate::job::ExposurePeriod, notes: &mut Notes| {
         let (a, k) = (spell.vibration.a, spell.vibration.k);
         let reckoned = a + uncertainty(a, k, notes);
@@ -79,7 +79,7 @@ pub(super) fn spells(job: &Job, notes: &mut Notes) -> Vec<VibrationPeriod> {
 }
 
 /// The maker's uncertainty; when none is stated, the published share of the magnitude.
-pub(super) fn uncertainty(a: f64, stated: f64, notes: &mut Notes) -> f64 {
+fn uncertainty(a: f64, stated: f64, notes: &mut Notes) -> f64 {
     if stated > 0.0 {
         return stated;
     }

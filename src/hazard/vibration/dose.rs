@@ -1,7 +1,7 @@
 //! Vibration over a day: exposure, points, and the minutes until a value.
 
 /// Hours of the reference day, h.
-pub(super) const REFERENCE_DAY_H: f64 = 8.0;
+const REFERENCE_DAY_H: f64 = 8.0;
 
 /// Minutes to an hour.
 pub(super) const MIN_PER_H: f64 = 60.0;

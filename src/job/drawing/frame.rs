@@ -15,7 +15,7 @@ pub type Drawings = BTreeMap<String, Result<String, String>>;
 pub const LONGEST_DRAWING: usize = 1024 * 1024;
 
 /// The most pieces of an outline that are looked at (judgement).
-pub(super) const MOST_BITS: usize = 5_000;
+const MOST_BITS: usize = 5_000;
 
 /// The name of a file and, behind a #, the name of an outline in it.
 pub(in crate::job) fn split_name(text: &str) -> (&str, Option<&str>) {

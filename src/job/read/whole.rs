@@ -69,6 +69,6 @@ pub(in crate::job) fn job(root: &mut Reader<'_>) -> Option<Job> {
 }
 
 /// Whether a section that must be there is there; notes when it is not.
-pub(super) fn require(root: &mut Reader<'_>, key: &'static str) -> bool {
+fn require(root: &mut Reader<'_>, key: &'static str) -> bool {
     root.need(key).is_some()
 }

@@ -9,17 +9,17 @@ use crate::template::Template;
 use super::{Format, Printed, Tile, Tiled, Wanted, grid, key, lines, strip};
 
 /// White round the lines on a roll, mm.
-pub(super) const ROUND_MM: f64 = 6.0;
+const ROUND_MM: f64 = 6.0;
 
 /// The longest page, mm: a PDF's page is at most 14,400 points long (ISO 32000-1, annex C).
 pub const LONGEST_MM: f64 = 5000.0;
 
 /// The shortest page of a roll, mm: its words need so much.
-pub(super) const SHORTEST_MM: f64 = 230.0;
+const SHORTEST_MM: f64 = 230.0;
 
 /// Points along a line are no farther apart than this when tiles are counted, mm: less than the overlap
 /// covers.
-pub(super) const APART_MM: f64 = 5.0;
+const APART_MM: f64 = 5.0;
 
 /// The templates on paper.
 ///
@@ -53,7 +53,7 @@ pub fn print(templates: &[Template], wanted: &Wanted<'_>) -> Result<Printed, f64
     })
 }
 
-pub(super) fn on_tiles(
+fn on_tiles(
     template: &Template,
     wanted: &Wanted<'_>,
     paper: Paper,
@@ -83,7 +83,7 @@ pub(super) fn on_tiles(
 }
 
 /// One page, as long as the shape lying flat.
-pub(super) fn on_roll(
+fn on_roll(
     template: &Template,
     wanted: &Wanted<'_>,
     pages: &mut Vec<Page>,
@@ -126,7 +126,7 @@ pub(super) fn on_roll(
 }
 
 /// Where the lines are on a page.
-pub(super) fn frame(paper: Paper) -> Bounds {
+fn frame(paper: Paper) -> Bounds {
     let (width, height) = paper.size_mm();
     Bounds {
         min: Point::new(EDGE_MM + STRIP_MM.0, EDGE_MM + STRIP_MM.1),
@@ -134,22 +134,22 @@ pub(super) fn frame(paper: Paper) -> Bounds {
     }
 }
 
-pub(super) fn half_overlap() -> Vector {
+fn half_overlap() -> Vector {
     Vector::new(OVERLAP_MM / 2.0, OVERLAP_MM / 2.0)
 }
 
 /// `A1` at the upper left.
-pub(super) fn name((column, row): Cell, rows: usize) -> String {
+fn name((column, row): Cell, rows: usize) -> String {
     format!("{}{}", crate::job::shape::letters(rows - row), column + 1)
 }
 
 /// Points along all lines.
-pub(super) fn points(template: &Template) -> Vec<Point> {
+fn points(template: &Template) -> Vec<Point> {
     let segs = template.lines.iter().flat_map(|l| &l.segs);
     segs.flat_map(along).collect()
 }
 
-pub(super) fn along(seg: &Seg) -> Vec<Point> {
+fn along(seg: &Seg) -> Vec<Point> {
     // A drawing is some metres long.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let steps = (seg.length() / APART_MM).ceil().clamp(1.0, 1e5) as u32;
@@ -158,7 +158,7 @@ pub(super) fn along(seg: &Seg) -> Vec<Point> {
         .collect()
 }
 
-pub(super) fn page(
+fn page(
     template: &Template,
     tiled: &Tiled,
     tile: &Tile,

@@ -6,27 +6,26 @@ use crate::render::html::screen::{Content, Screen, screens};
 use crate::render::html::setting::Setting;
 use crate::words::{Language, Message, Notation, Value, Writer};
 
-pub(super) const STYLE: &str = include_str!("page.css");
+const STYLE: &str = include_str!("page.css");
 
-pub(super) const SCRIPT: &str = include_str!("page.js");
+const SCRIPT: &str = include_str!("page.js");
 
 /// Nothing may be loaded from anywhere.
-pub(super) const POLICY: &str =
-    "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'";
+const POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'";
 
 /// Name of the screen that says what to do when something goes wrong, and of the contents.
-pub(super) const STOP: &str = "stop";
+const STOP: &str = "stop";
 
-pub(super) const CONTENTS: &str = "contents";
+const CONTENTS: &str = "contents";
 
 /// Drawn on the buttons: three lines, half a disc, an arrow to the left and one to the right.
-pub(super) const LINES: &str = "M3 6h18M3 12h18M3 18h18";
+const LINES: &str = "M3 6h18M3 12h18M3 18h18";
 
-pub(super) const HALF: &str = "M12 3a9 9 0 1 0 0 18a9 9 0 1 0 0-18zM12 3v18M14 6v12M16 7v10M18 9v6";
+const HALF: &str = "M12 3a9 9 0 1 0 0 18a9 9 0 1 0 0-18zM12 3v18M14 6v12M16 7v10M18 9v6";
 
-pub(super) const LEFT: &str = "M15 4l-8 8l8 8";
+const LEFT: &str = "M15 4l-8 8l8 8";
 
-pub(super) const RIGHT: &str = "M9 4l8 8l-8 8";
+const RIGHT: &str = "M9 4l8 8l-8 8";
 
 /// The document as an HTML file. It is well-formed XML as well.
 #[must_use]
@@ -48,11 +47,11 @@ pub fn page(document: &Document) -> String {
     out.finish()
 }
 
-pub(super) fn stops(block: &Block) -> bool {
+fn stops(block: &Block) -> bool {
     matches!(block, Block::Notices(all) if all.iter().any(|n| n.stop))
 }
 
-pub(super) struct Page<'a> {
+struct Page<'a> {
     document: &'a Document,
     screens: Vec<Screen<'a>>,
     /// Writes what stands round the screens.
@@ -266,13 +265,13 @@ impl Page<'_> {
 }
 
 /// A screen as it was written, and the line to end on.
-pub(super) fn end(setting: Setting, section: &Section, out: &mut Markup) {
+fn end(setting: Setting, section: &Section, out: &mut Markup) {
     let foot = setting.writer.say(&section.foot);
     out.raw(&setting.markup.finish());
     out.element("p", &[("class", "foot")], &foot);
 }
 
-pub(super) fn icon(path: &str, out: &mut Markup) {
+fn icon(path: &str, out: &mut Markup) {
     out.open("svg", &[("viewBox", "0 0 24 24"), ("aria-hidden", "true")]);
     out.void("path", &[("d", path)]);
     out.close("svg");
