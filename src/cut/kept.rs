@@ -48,7 +48,7 @@ impl Whose {
 
 /// One straight or curved piece of a boundary.
 #[derive(Clone, Debug)]
-pub struct Piece {
+pub struct BoundaryPiece {
     /// Where it runs, kept stone to its left.
     pub seg: Seg,
     /// The edges or corners it belongs to: more than one where they lie on one circle.
@@ -69,7 +69,7 @@ pub struct Ring {
     /// Whose it is.
     pub whose: Whose,
     /// Its pieces in order.
-    pub pieces: Vec<Piece>,
+    pub pieces: Vec<BoundaryPiece>,
 }
 
 /// How two pieces of a boundary meet.
@@ -122,7 +122,7 @@ impl Ring {
     }
 }
 
-impl Piece {
+impl BoundaryPiece {
     /// The arc of a piece whose kept stone lies outside the circle.
     #[must_use]
     pub fn hollow(&self) -> Option<&Arc> {
@@ -173,7 +173,7 @@ impl Kept {
             ring.pieces = hole
                 .clockwise()
                 .into_iter()
-                .map(|seg| Piece {
+                .map(|seg| BoundaryPiece {
                     seg,
                     ..piece.clone()
                 })
@@ -286,7 +286,7 @@ fn top_ring(job: &Job, placement: &Placement) -> Ring {
             }
             Part::Corner(i) => (placement.corner_allowances[*i], true),
         };
-        Piece {
+        BoundaryPiece {
             seg: *seg,
             parts: vec![*part],
             name: placement.top.part_name(*part),
@@ -305,7 +305,7 @@ fn cutout_ring(job: &Job, placement: &Placement, cutout: usize) -> Ring {
     let opening = &placement.cutouts[cutout];
     let parts = opening.shape.parts().iter().zip(&opening.left_mm).rev();
     let pieces = opening.sawn.clockwise().into_iter().zip(parts);
-    let pieces = pieces.map(|(seg, (part, left_mm))| Piece {
+    let pieces = pieces.map(|(seg, (part, left_mm))| BoundaryPiece {
         seg,
         parts: vec![*part],
         name: opening.shape.part_name(*part),
@@ -320,8 +320,8 @@ fn cutout_ring(job: &Job, placement: &Placement, cutout: usize) -> Ring {
 }
 
 /// Neighbouring arcs of one circle made one curve: it has one pivot and is cut in one go.
-fn joined(pieces: Vec<Piece>) -> Vec<Piece> {
-    let mut whole: Vec<Piece> = Vec::new();
+fn joined(pieces: Vec<BoundaryPiece>) -> Vec<BoundaryPiece> {
+    let mut whole: Vec<BoundaryPiece> = Vec::new();
     for piece in pieces {
         match whole.last_mut() {
             Some(last) if last.is_one_curve_with(&piece) => last.runs_on(piece),
@@ -346,7 +346,7 @@ pub const ENDS: &str = "ends";
 /// The name of a boundary that is one circle.
 pub const ALL_ROUND: &str = "all round";
 
-impl Piece {
+impl BoundaryPiece {
     /// Whether another piece lies on the circle of this one, bends the same way, and is still to be made
     /// when this one is.
     fn is_one_curve_with(&self, other: &Self) -> bool {

@@ -8,7 +8,7 @@ use crate::words::Value;
 use super::course::Course;
 use super::disc::{self, Task};
 use super::inside::{self, Place, Way};
-use super::kept::{Piece, Ring, Whose};
+use super::kept::{BoundaryPiece, Ring, Whose};
 use super::missing::Spot;
 use super::{
     Because, Cut, CutKind, Hole, LeftOver, Remains, Removal, concave, core, corner, curve, resumed,
@@ -105,7 +105,7 @@ impl Course<'_> {
     pub(super) fn wanted<'p>(
         &self,
         whose: Whose,
-        piece: &'p Piece,
+        piece: &'p BoundaryPiece,
         arc: &'p Arc,
         because: Because,
     ) -> curve::Wanted<'p> {

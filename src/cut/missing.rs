@@ -4,7 +4,7 @@ use crate::diag::Finding;
 use crate::geom::{Point, Region, Seg, Side};
 use crate::words::{Arg, Quantity, Unit, Value};
 
-use super::kept::{Kept, Piece, Ring, Whose};
+use super::kept::{BoundaryPiece, Kept, Ring, Whose};
 use super::rail::narrowest;
 
 /// Lengths that differ by less than this are one and the same in two findings, mm (judgement: no tape shows it).
@@ -29,7 +29,7 @@ pub struct Missing {
 }
 
 impl Spot {
-    pub(super) fn of(ring: &Ring, piece: &Piece, name: impl Into<String>) -> Self {
+    pub(super) fn of(ring: &Ring, piece: &BoundaryPiece, name: impl Into<String>) -> Self {
         Self {
             whose: ring.whose,
             name: name.into(),
@@ -94,7 +94,7 @@ pub fn beside(kept: &Kept, under: &Region, stays: &[&Region]) -> Vec<Value> {
         let mut boundaries = stays.iter().flat_map(|w| w.boundaries());
         boundaries.any(|b| b.distance(p) <= HOLDS_MM)
     };
-    let goes_on = |piece: &&Piece| {
+    let goes_on = |piece: &&BoundaryPiece| {
         let outside = (0..=SAMPLES).map(|i| {
             let share = f64::from(i) / f64::from(SAMPLES);
             piece.seg.at(share) + piece.seg.heading(share).right() * BESIDE_MM

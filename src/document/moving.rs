@@ -7,7 +7,7 @@ use crate::handle::aid::sling::Slings;
 use crate::handle::bend::Orientation;
 use crate::handle::lifting::record::{Effort, Verdict};
 use crate::handle::moving::Moving;
-use crate::handle::{Handling, Piece};
+use crate::handle::{HandledPiece, Handling};
 use crate::job::Aid;
 use crate::plan::{FlawNote, NamedPoint, Plan};
 use crate::units::Mass;
@@ -37,7 +37,7 @@ const FLAWED_MM: f64 = 50.0;
 pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
     let mut blocks = vec![Block::Title(Vec::new(), title(plan))];
     let [slab, top] = [&plan.handling.slab, &plan.handling.top];
-    let half = |piece: &Piece, index: usize, title: &'static str| {
+    let half = |piece: &HandledPiece, index: usize, title: &'static str| {
         let corners = [&plan.slab.corners, &plan.top.corners][index];
         let flaws = &plan.slab.flaws[..];
         vec![
@@ -52,7 +52,7 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
         half(top, 1, "bench-move-top"),
     ));
     blocks.push(Block::Boxed(rule(plan)));
-    let by_hand = |piece: &Piece| piece.lift.by_hand(plan.handling.moving.aid);
+    let by_hand = |piece: &HandledPiece| piece.lift.by_hand(plan.handling.moving.aid);
     let lifted = if by_hand(top) { top } else { slab };
     let hands = by_hand(lifted).then(|| {
         vec![
@@ -85,7 +85,7 @@ pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
 
 /// Which long side is down on edge: the one that no flaw reaches, else the one nearer the balance point, by the corners
 /// nearest its ends; where that is the same, either.
-fn down(piece: &Piece, corners: &[NamedPoint], flaws: &[FlawNote]) -> [Arg; 2] {
+fn down(piece: &HandledPiece, corners: &[NamedPoint], flaws: &[FlawNote]) -> [Arg; 2] {
     let [first, second] = piece.base_line;
     let up = (second - first).unit().left() * piece.width_mm;
     let share = (piece.balance - first).dot(up.unit()) / piece.width_mm;
@@ -129,7 +129,7 @@ fn title(plan: &Plan) -> Message {
 }
 
 /// A stone on edge with the aid, from the side.
-fn carried(plan: &Plan, piece: &Piece, index: usize) -> Figure {
+fn carried(plan: &Plan, piece: &HandledPiece, index: usize) -> Figure {
     let moving: &Moving = &plan.handling.moving;
     let (length, height) = (piece.length_mm, piece.width_mm);
     let aids = &moving.aids[index];
@@ -201,7 +201,7 @@ fn upright(from: f64, to: f64, low: f64, high: f64) -> Vec<Seg> {
 }
 
 /// Two slings down to the stone from one hook.
-fn slings(plan: &Plan, piece: &Piece, index: usize, lift: f64) -> Vec<Thing> {
+fn slings(plan: &Plan, piece: &HandledPiece, index: usize, lift: f64) -> Vec<Thing> {
     let Some(slings) = &plan.handling.moving.aids[index].slings else {
         return Vec::new();
     };
@@ -250,7 +250,7 @@ fn cups(plan: &Plan, index: usize, lift: f64) -> Vec<Thing> {
     things
 }
 
-fn facts(plan: &Plan, piece: &Piece, index: usize) -> Vec<Fact> {
+fn facts(plan: &Plan, piece: &HandledPiece, index: usize) -> Vec<Fact> {
     let moving = &plan.handling.moving;
     let (aids, fall) = (&moving.aids[index], &moving.falls[index]);
     let mut facts = Vec::new();
@@ -287,7 +287,7 @@ pub(super) fn in_slings(slings: &Slings) -> Fact {
 }
 
 /// What hands may do with a stone.
-pub(super) fn verdict(piece: &Piece, handling: &Handling) -> Value {
+pub(super) fn verdict(piece: &HandledPiece, handling: &Handling) -> Value {
     let never = || {
         let people = ("people", handling.people.into());
         let limit = Value::mass(piece.lift.team_limit).down();
@@ -333,7 +333,7 @@ pub(super) fn verdict(piece: &Piece, handling: &Handling) -> Value {
 
 /// How the stone is carried.
 fn rule(plan: &Plan) -> Message {
-    let flat = |piece: &Piece| {
+    let flat = |piece: &HandledPiece| {
         let ends = &piece.strength.ends_only;
         ends.worst.stress_mpa > piece.strength.allowed_mpa
     };
@@ -345,7 +345,7 @@ fn rule(plan: &Plan) -> Message {
 }
 
 /// Where people stand who lift a stone by hand, from above.
-fn hands(plan: &Plan, piece: &Piece) -> Figure {
+fn hands(plan: &Plan, piece: &HandledPiece) -> Figure {
     let outline = if std::ptr::eq(piece, &raw const plan.handling.slab) {
         &plan.slab.outline
     } else {

@@ -1,6 +1,6 @@
 //! Who or what turns a stone about its long side: flat on to the trestles, and down at its place.
 
-use crate::handle::Piece;
+use crate::handle::HandledPiece;
 use crate::handle::lifting::record::Effort;
 use crate::job::Aid;
 use crate::plan::Plan;
@@ -20,7 +20,7 @@ pub(super) enum Turning {
 }
 
 /// Who or what turns a stone, by the job's aid and by what it takes at the far side.
-pub(super) fn turning(plan: &Plan, piece: &Piece) -> Turning {
+pub(super) fn turning(plan: &Plan, piece: &HandledPiece) -> Turning {
     match (plan.handling.moving.aid, piece.lift.tilting.effort) {
         (Aid::VacuumLifter | Aid::Gantry, _) => Turning::Aid,
         (Aid::None | Aid::Trolley, Effort::Within) => Turning::Team,
@@ -30,7 +30,7 @@ pub(super) fn turning(plan: &Plan, piece: &Piece) -> Turning {
 }
 
 /// The same as a case of the sentences.
-pub(super) fn turned_by(plan: &Plan, piece: &Piece) -> Value {
+pub(super) fn turned_by(plan: &Plan, piece: &HandledPiece) -> Value {
     Value::Case(match turning(plan, piece) {
         Turning::Aid => "aid",
         Turning::Team => "team",

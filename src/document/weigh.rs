@@ -1,7 +1,7 @@
 //! What the stone weighs and how it is moved, for whoever asks before buying or carrying.
 
 use crate::diag::Finding;
-use crate::handle::Piece;
+use crate::handle::HandledPiece;
 use crate::handle::lifting::record::Lifter;
 use crate::plan::{TopState, Weighing};
 use crate::words::{Unit, Value};
@@ -112,7 +112,7 @@ fn heading(weighing: &Weighing, stones: Stones) -> Vec<Fact> {
     facts
 }
 
-fn stone(weighing: &Weighing, piece: &Piece, index: usize, thickest: f64) -> Vec<Fact> {
+fn stone(weighing: &Weighing, piece: &HandledPiece, index: usize, thickest: f64) -> Vec<Fact> {
     let aids = &weighing.handling.moving.aids[index];
     let fall = &weighing.handling.moving.falls[index];
     let tilt = piece.tilts.iter().map(|t| t.lifted);
@@ -171,7 +171,7 @@ fn stone(weighing: &Weighing, piece: &Piece, index: usize, thickest: f64) -> Vec
 }
 
 /// The balance point from the end and the side that meet at the base line's first end.
-fn balance(piece: &Piece) -> Value {
+fn balance(piece: &HandledPiece) -> Value {
     let [first, second] = piece.base_line;
     let (along, off) = ((second - first).unit(), piece.balance - first);
     value(
@@ -184,7 +184,7 @@ fn balance(piece: &Piece) -> Value {
 }
 
 /// Where lifters stand and what each carries.
-pub(super) fn lifters(piece: &Piece) -> Table {
+pub(super) fn lifters(piece: &HandledPiece) -> Table {
     let row = |l: &Lifter| {
         vec![
             Value::count(l.number).into(),

@@ -14,7 +14,7 @@ use super::lifting::guideline::{Guideline, guideline};
 use super::lifting::lift;
 use super::lifting::waste::Waste;
 use super::loads::{Load, Loads, Marks};
-use super::piece::Piece;
+use super::piece::HandledPiece;
 use super::transport::moving::Moving;
 use crate::diag::Findings;
 use crate::geom::{Point, Pose};
@@ -83,7 +83,7 @@ struct Stage<'a> {
 }
 
 impl Stage<'_> {
-    fn piece(&self, load: &Load, given: &[Point]) -> Piece {
+    fn piece(&self, load: &Load, given: &[Point]) -> HandledPiece {
         let axes = Axes::of(&load.region);
         let strip = BeamProfile::new(&load.region, axes);
         let slice = poses::section(load, &self.job.stone);
@@ -98,7 +98,7 @@ impl Stage<'_> {
             &strength,
             hands.filter(|_| lift.orientation == Orientation::Flat),
         );
-        Piece {
+        HandledPiece {
             name: load.name.clone(),
             mass: load.mass,
             balance: load.balance,
@@ -157,7 +157,7 @@ fn sources(handling: &Handling, job: &Job) -> Vec<Source> {
     if handling.pieces().any(|p| !p.rails.is_empty()) {
         sources.push(doc::RAIL_WIDTHS);
     }
-    if handling.pieces().any(Piece::is_braced) {
+    if handling.pieces().any(HandledPiece::is_braced) {
         sources.push(doc::EN_338);
     }
     sources

@@ -6,7 +6,7 @@ use super::bending::bench::Bench;
 use super::bending::support::Setting;
 use super::lifting::guideline::Guideline;
 use super::lifting::waste::Waste;
-use super::piece::Piece;
+use super::piece::HandledPiece;
 use super::transport::moving::Moving;
 use crate::tables::Source;
 
@@ -15,11 +15,11 @@ use crate::tables::Source;
 #[derive(Clone, Debug, Serialize)]
 pub struct Handling {
     /// The slab as delivered.
-    pub slab: Piece,
+    pub slab: HandledPiece,
     /// The stone left after each cut that changes it.
-    pub states: Vec<Piece>,
+    pub states: Vec<HandledPiece>,
     /// The finished top.
-    pub top: Piece,
+    pub top: HandledPiece,
     /// Waste pieces that people lift away.
     pub waste: Vec<Waste>,
     /// How many people lift.
@@ -40,7 +40,7 @@ pub struct Handling {
 
 impl Handling {
     /// Every stone in the order of the job.
-    pub fn pieces(&self) -> impl Iterator<Item = &Piece> {
+    pub fn pieces(&self) -> impl Iterator<Item = &HandledPiece> {
         let first = std::iter::once(&self.slab).chain(&self.states);
         first.chain(std::iter::once(&self.top))
     }

@@ -35,6 +35,6 @@ pub use lifting::record::{
 };
 pub use lifting::{guideline, lift, niosh, stand, waste};
 pub use loads::{Free, Load, Loads, Marks};
-pub use piece::Piece;
+pub use piece::HandledPiece;
 pub use transport::{aid, fall, moving, route};
 pub use waste::Waste;

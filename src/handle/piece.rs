@@ -13,7 +13,7 @@ use super::bending::rail::Rail;
 
 /// The handling of one piece.
 #[derive(Clone, Debug, Serialize)]
-pub struct Piece {
+pub struct HandledPiece {
     /// Name as printed.
     pub name: String,
     /// Its mass, kg.
@@ -39,7 +39,7 @@ pub struct Piece {
     pub necks: Vec<Neck>,
 }
 
-impl Piece {
+impl HandledPiece {
     /// Every way of lying that was worked out.
     pub fn bendings(&self) -> impl Iterator<Item = &Bending> {
         let s = &self.strength;

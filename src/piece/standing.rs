@@ -1,6 +1,6 @@
 //! What stands out over the sawn arcs after the last cut, measured on the stone that is left.
 
-use crate::cut::kept::{Kept, Piece, Whose};
+use crate::cut::kept::{BoundaryPiece, Kept, Whose};
 use crate::cut::{Cut, CutKind, LeftOver, Remains, Removal};
 use crate::geom::{Outline, Point, Region, SAME_MM, Seg, Side};
 use crate::job::Job;
@@ -69,11 +69,11 @@ fn over_curve(kept: &Kept, cuts: &[Cut], corner: Point) -> Option<(f64, usize)> 
         .rings
         .iter()
         .flat_map(|ring| ring.pieces.iter().map(|piece| (ring.whose, piece)));
-    let behind = |piece: &Piece| match piece.seg {
+    let behind = |piece: &BoundaryPiece| match piece.seg {
         Seg::Line(..) => SAME_MM,
         Seg::Arc(_) => 0.0,
     };
-    let off = |(_, piece): &(Whose, &Piece)| piece.seg.distance(corner) + behind(piece);
+    let off = |(_, piece): &(Whose, &BoundaryPiece)| piece.seg.distance(corner) + behind(piece);
     let (whose, piece) = pieces.min_by(|a, b| off(a).total_cmp(&off(b)))?;
     let makes = |cut: &Cut| {
         cut.kind == CutKind::Curve && cut.edge == piece.name && cut.cutout == whose.cutout_number()

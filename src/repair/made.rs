@@ -4,7 +4,7 @@
 //! The waste of cuts that belong together comes free when the last of them is made. Until then their slots
 //! stand in the stone.
 
-use crate::cut::kept::{Kept, Piece, Ring, Whose};
+use crate::cut::kept::{BoundaryPiece, Kept, Ring, Whose};
 use crate::cut::resumed::SERVES_MM;
 use crate::cut::{self, Because, Cut, CutKind, course};
 use crate::geom::{Arc, Line, Outline, Seg, Vector};
@@ -145,7 +145,7 @@ impl Along<'_> {
     }
 
     /// The cut that makes a piece.
-    fn cut_of(&self, piece: &Piece) -> Option<&Cut> {
+    fn cut_of(&self, piece: &BoundaryPiece) -> Option<&Cut> {
         let kind = match piece.seg {
             Seg::Line(..) => CutKind::Straight,
             Seg::Arc(_) => CutKind::Curve,
@@ -168,7 +168,7 @@ impl Along<'_> {
         each.collect()
     }
 
-    fn face(&self, piece: &Piece) -> Option<f64> {
+    fn face(&self, piece: &BoundaryPiece) -> Option<f64> {
         let whose = self.ring.whose;
         self.faces.face_mm(On {
             whose,

@@ -7,7 +7,7 @@ use kerfwright::handle::axes::Axes;
 use kerfwright::handle::bench::{Lies, Places};
 use kerfwright::handle::bend::{Beam, Orientation};
 use kerfwright::handle::strip::BeamProfile;
-use kerfwright::handle::{Load, Piece};
+use kerfwright::handle::{HandledPiece, Load};
 use kerfwright::job::Job;
 use kerfwright::plan::Plan;
 use serde_json::Value;
@@ -65,7 +65,7 @@ fn nothing_proposed_asks_for_what_bending_forbids() {
 }
 
 /// Slings and cups under the slab.
-fn hangs(seed: u64, job: &Job, slab: &Load, piece: &Piece, plan: &Plan) {
+fn hangs(seed: u64, job: &Job, slab: &Load, piece: &HandledPiece, plan: &Plan) {
     let axes = Axes::of(&slab.region);
     let strip = BeamProfile::new(&slab.region, axes);
     let beam = Beam::new(&strip, kerfwright::handle::poses::section(slab, &job.stone));

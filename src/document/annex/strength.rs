@@ -4,7 +4,7 @@ use crate::document::block::{Block, Cell, Column, Fact, Table};
 use crate::document::moving::verdict;
 use crate::document::say::{cell, mass_range, name, plain, say, value};
 use crate::document::weigh;
-use crate::handle::Piece;
+use crate::handle::HandledPiece;
 use crate::handle::rail::Rail;
 use crate::plan::Plan;
 use crate::words::{Unit, Value};
@@ -74,7 +74,7 @@ fn bending(plan: &Plan) -> Table {
 }
 
 /// The lifters, with the figure that each is allowed.
-fn lifters(piece: &Piece) -> Table {
+fn lifters(piece: &HandledPiece) -> Table {
     let mut table = weigh::lifters(piece);
     let limit = |m| Cell::Value(Value::mass(m).down());
     for (row, lifter) in table.rows.iter_mut().zip(&piece.lift.lifters) {

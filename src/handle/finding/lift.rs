@@ -7,7 +7,7 @@ use crate::handle::lifting::lift::{MOST_TIMES, OFF_EDGE_MM};
 use crate::handle::lifting::record::{Effort, Lift, Stand, Verdict};
 use crate::handle::lifting::stand::CLEAR_OF_CUTOUT_MM;
 use crate::handle::loads::Load;
-use crate::handle::piece::Piece;
+use crate::handle::piece::HandledPiece;
 use crate::job::{Aid, Job};
 use crate::tables::documents as doc;
 use crate::units::Mass;
@@ -141,7 +141,7 @@ fn team(handling: &Handling) -> [Arg; 3] {
 }
 
 /// Slab or top, whichever takes more to tilt up.
-fn hardest(handling: &Handling) -> &Piece {
+fn hardest(handling: &Handling) -> &HandledPiece {
     let (slab, top) = (&handling.slab, &handling.top);
     if slab.lift.tilting.lifted < top.lift.tilting.lifted {
         top
@@ -161,7 +161,7 @@ fn tilt(handling: &Handling, aid: Aid) -> Option<Finding> {
     hard.dedup_by(|a, b| a.name == b.name);
     hard.retain(|piece| piece.lift.tilting.effort != Effort::Within);
     let worst = hard.iter().map(|piece| piece.lift.tilting.effort).max()?;
-    let takes = |piece: &&Piece| of_mass(&piece.name, piece.lift.tilting.lifted);
+    let takes = |piece: &&HandledPiece| of_mass(&piece.name, piece.lift.tilting.lifted);
     let mut values = vec![
         ("stones", Value::List(hard.iter().map(takes).collect())),
         ("hands", Value::count(usize::from(worst != Effort::Beyond))),
@@ -170,7 +170,7 @@ fn tilt(handling: &Handling, aid: Aid) -> Option<Finding> {
     Some(Finding::of(&TILT, values, LIFT_SOURCE))
 }
 
-fn tips(piece: &Piece, off_balance_mm: f64) -> Finding {
+fn tips(piece: &HandledPiece, off_balance_mm: f64) -> Finding {
     let values = [
         ("stone", Value::term(piece.name.clone())),
         ("off", Value::size(off_balance_mm)),

@@ -6,7 +6,7 @@ use crate::handle::bending::neck::Neck;
 use crate::handle::bending::rail::{Opening, Rail, RailVerdict};
 use crate::handle::bending::splint::Splint;
 use crate::handle::handling::Handling;
-use crate::handle::piece::Piece;
+use crate::handle::piece::HandledPiece;
 use crate::tables::documents as doc;
 use crate::words::{Arg, Unit, Value};
 
@@ -26,8 +26,8 @@ type Said = Vec<Arg>;
 
 /// The narrow rails and necks that want a brace, each told once, where it is stressed most.
 pub(super) fn narrow(handling: &Handling, found: &mut Findings) {
-    let mut rails: Vec<(&Piece, &Rail)> = Vec::new();
-    let mut necks: Vec<(&Piece, &Neck)> = Vec::new();
+    let mut rails: Vec<(&HandledPiece, &Rail)> = Vec::new();
+    let mut necks: Vec<(&HandledPiece, &Neck)> = Vec::new();
     for piece in handling.states.iter().chain([&handling.top]) {
         for rail in &piece.rails {
             match rails.iter_mut().find(|r| r.1.name == rail.name) {
@@ -53,7 +53,7 @@ pub(super) fn narrow(handling: &Handling, found: &mut Findings) {
     }
 }
 
-fn weak_rail(piece: &Piece, rail: &Rail) -> Option<Finding> {
+fn weak_rail(piece: &HandledPiece, rail: &Rail) -> Option<Finding> {
     let verdict = match rail.verdict {
         RailVerdict::Holds { .. } => return None,
         RailVerdict::Brace { .. } => BRACE_FIRST,
@@ -129,7 +129,7 @@ fn narrow_rail(rail: &Rail) -> Option<Finding> {
     Some(Finding::of(&NARROW, values, doc::RAIL_WIDTHS.cite()))
 }
 
-fn weak_neck(piece: &Piece, neck: &Neck) -> Finding {
+fn weak_neck(piece: &HandledPiece, neck: &Neck) -> Finding {
     let values = vec![
         ("stone", Value::term(piece.name.clone())),
         ("neck", Value::term(neck.name.clone())),

@@ -6,7 +6,7 @@ use crate::handle::bending::bench::{Bench, Lies};
 use crate::handle::bending::judged::Bending;
 use crate::handle::bending::poses::Strength;
 use crate::handle::handling::Handling;
-use crate::handle::piece::Piece;
+use crate::handle::piece::HandledPiece;
 use crate::job::Job;
 use crate::words::{Arg, Unit, Value};
 
@@ -28,7 +28,7 @@ type Said = Vec<Arg>;
 /// How far each stone may lie flat and be held on edge: one finding each for the worst, flaws told with it.
 pub(super) fn bending(job: &Job, handling: &Handling, found: &mut Findings) {
     let flaws = job.slab.flaws.len();
-    let pieces: Vec<&Piece> = handling.pieces().collect();
+    let pieces: Vec<&HandledPiece> = handling.pieces().collect();
     let flat = worst(&pieces, |s| &s.best)
         .map(|(piece, bending)| (&NOT_FLAT, piece, bending))
         .or_else(|| {
@@ -70,9 +70,9 @@ fn poorly_held(s: &Strength) -> &Bending {
 
 /// The stone that is farthest over what is allowed in one way of lying; nothing when none is over.
 fn worst<'a>(
-    pieces: &[&'a Piece],
+    pieces: &[&'a HandledPiece],
     way: impl Fn(&'a Strength) -> &'a Bending,
-) -> Option<(&'a Piece, &'a Bending)> {
+) -> Option<(&'a HandledPiece, &'a Bending)> {
     let all = pieces.iter().map(|p| (*p, way(&p.strength)));
     let over = all.filter(|(_, bending)| bending.verdict.is_above());
     let times = |b: &Bending| b.verdict.utilisation();
@@ -83,7 +83,7 @@ fn stress(mpa: f64) -> Value {
     Value::of(mpa, Unit::Megapascal).decimals(2)
 }
 
-fn stressed(bending: &Bending, piece: &Piece) -> Said {
+fn stressed(bending: &Bending, piece: &HandledPiece) -> Said {
     vec![
         ("stone", Value::term(piece.name.clone())),
         ("how", Value::term(bending.what)),

@@ -11,7 +11,7 @@ pub(super) const MOST_ELEMENTS: usize = 20_000;
 #[derive(Clone, Debug, Default)]
 pub(in crate::job) struct Drawing {
     /// Its lines.
-    pub(super) pieces: Vec<Piece>,
+    pub(super) pieces: Vec<DrawnPath>,
     /// Elements that are not read, and why.
     pub(super) refused: Vec<Refused>,
     /// Millimetres in its unit, when it says so.
@@ -20,7 +20,7 @@ pub(in crate::job) struct Drawing {
 
 /// An element of a drawing.
 #[derive(Clone, Debug)]
-pub(super) struct Piece {
+pub(super) struct DrawnPath {
     /// How it is called in messages: `<path id="top">`, `LINE on layer cut`.
     pub(super) name: String,
     /// The names by which it can be asked for: its own and those of what holds it.
@@ -42,7 +42,7 @@ pub(super) struct Refused {
 impl Drawing {
     /// The length of a straight line of a name, in the drawing's unit.
     pub(in crate::job) fn mark_length(&self, name: &str) -> Option<f64> {
-        let marked = |p: &&Piece| p.ids.iter().any(|id| id == name);
+        let marked = |p: &&DrawnPath| p.ids.iter().any(|id| id == name);
         match self.pieces.iter().find(marked)?.bits[..] {
             [Bit::Seg(Seg::Line(a, b))] => Some(a.distance(b)),
             _ => None,
@@ -65,7 +65,7 @@ impl Drawing {
 
     pub(super) fn add(&mut self, name: String, ids: Vec<String>, (bits, closed): (Vec<Bit>, bool)) {
         if !bits.is_empty() {
-            self.pieces.push(Piece {
+            self.pieces.push(DrawnPath {
                 name,
                 ids,
                 bits,
@@ -79,7 +79,7 @@ impl Drawing {
     }
 }
 
-impl Piece {
+impl DrawnPath {
     pub(super) fn scaled(&self, by: f64) -> Self {
         let to = Affine::scale(by, by);
         Self {

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::geom::Vector;
-use crate::job::drawing::content::Piece;
+use crate::job::drawing::content::DrawnPath;
 
 use super::{Drawing, Drawn, arcs, figure, join, svg};
 
@@ -67,7 +67,7 @@ impl Drawing {
         if let Some(refused) = self.refused.iter().find(|r| chosen(&r.ids)) {
             return Err(format!("{}: {}", refused.name, refused.why));
         }
-        let pieces: Vec<&Piece> = self.pieces.iter().filter(|p| chosen(&p.ids)).collect();
+        let pieces: Vec<&DrawnPath> = self.pieces.iter().filter(|p| chosen(&p.ids)).collect();
         if pieces.is_empty() {
             let there = self.names();
             return Err(wanted.map_or_else(
@@ -80,7 +80,7 @@ impl Drawing {
                 "the outline has more than {MOST_BITS} pieces, which is the most that is read"
             ));
         }
-        let scaled: Vec<Piece> = pieces.iter().map(|p| p.scaled(mm_per_unit)).collect();
+        let scaled: Vec<DrawnPath> = pieces.iter().map(|p| p.scaled(mm_per_unit)).collect();
         let bits = join::one(&scaled)?;
         figure::of(&arcs::found(&bits))
     }

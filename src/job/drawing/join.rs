@@ -1,7 +1,7 @@
 //! Pieces end to end: one closed run.
 
 use super::bit::Bit;
-use super::content::Piece;
+use super::content::DrawnPath;
 use crate::geom::{Arc, Point, Seg};
 
 /// Ends that lie nearer than this are the same, mm: far below what a tape can tell.
@@ -11,7 +11,7 @@ const SAME_MM: f64 = 0.05;
 ///
 /// # Errors
 /// Why they make none, or more than one.
-pub(super) fn one(pieces: &[Piece]) -> Result<Vec<Bit>, String> {
+pub(super) fn one(pieces: &[DrawnPath]) -> Result<Vec<Bit>, String> {
     let mut closed: Vec<(&str, Vec<Bit>)> = Vec::new();
     let mut open: Vec<(&str, Vec<Bit>)> = Vec::new();
     for piece in pieces {
