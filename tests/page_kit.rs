@@ -4,16 +4,16 @@ use std::f64::consts::{FRAC_PI_2, PI, SQRT_2};
 
 use kerfwright::geom::seg::{circle, ring};
 use kerfwright::geom::{Arc, Bounds, Point, Seg};
-use kerfwright::layout::dimension::{Dimension, Run};
+use kerfwright::layout::dimension::{Dimension, DimensionRun};
 use kerfwright::layout::hatch::hatch;
-use kerfwright::layout::item::{Face, Ink, Item, Page, Paper, Path, Sheet, Stroke, Text};
+use kerfwright::layout::item::{Ink, Item, Page, Paper, Path, PenStroke, Sheet, Text, Typeface};
 use kerfwright::layout::labels::{Labels, Prefer};
 use kerfwright::layout::pen::NARROW_MM;
 use kerfwright::layout::typeface::{POINT_MM, font_file, missing, pressed_font_file, width_mm};
 use kerfwright::layout::wrap::{Style, wrap};
 
-const FACES: [Face; 2] = [Face::Regular, Face::Bold];
-const LINE: Stroke = Stroke::solid(NARROW_MM, Ink::Black);
+const FACES: [Typeface; 2] = [Typeface::Regular, Typeface::Bold];
+const LINE: PenStroke = PenStroke::solid(NARROW_MM, Ink::Black);
 
 fn area(x: f64, y: f64, width: f64, height: f64) -> Bounds {
     Bounds {
@@ -139,7 +139,7 @@ fn what_the_typeface_lacks_is_named_once() {
     let page = |content: &str| Page {
         name: "p".into(),
         language: "en",
-        items: vec![Text::new(content, Point::ORIGIN, Face::Bold, 9.0).into()],
+        items: vec![Text::new(content, Point::ORIGIN, Typeface::Bold, 9.0).into()],
     };
     let sheet = Sheet {
         title: "t".into(),
@@ -157,7 +157,7 @@ fn what_the_typeface_lacks_is_named_once() {
 
 #[test]
 fn wrapped_lines_keep_within_the_width_and_lose_nothing() {
-    let style = Style::new(Face::Regular, 9.5, 4.5);
+    let style = Style::new(Typeface::Regular, 9.5, 4.5);
     let text = "Wet the stone along the whole cut; Donaudampfschifffahrtsgesellschaftskapitän \
                 holds 12\u{a0}mm of water.";
     for width in [12.0, 25.0, 60.0, 400.0] {
@@ -236,15 +236,15 @@ fn hatching_survives_lines_through_corners_and_along_edges() {
 fn a_dimension_points_at_its_ends_and_keeps_its_figure_off_every_line() {
     let figures = ["3200 mm", "127.5 mm"];
     for (run, figure, span) in [
-        (Run::Level, figures[0], 120.0),
-        (Run::Level, figures[1], 6.0),
-        (Run::Upright, figures[0], -80.0),
-        (Run::Upright, figures[1], 10.0),
+        (DimensionRun::Level, figures[0], 120.0),
+        (DimensionRun::Level, figures[1], 6.0),
+        (DimensionRun::Upright, figures[0], -80.0),
+        (DimensionRun::Upright, figures[1], 10.0),
     ] {
         let from = Point::new(50.0, 60.0);
         let (to, line_at) = match run {
-            Run::Level => (Point::new(50.0 + span, 75.0), 40.0),
-            Run::Upright => (Point::new(66.0, 60.0 + span), 30.0),
+            DimensionRun::Level => (Point::new(50.0 + span, 75.0), 40.0),
+            DimensionRun::Upright => (Point::new(66.0, 60.0 + span), 30.0),
         };
         let drawn = Dimension {
             from,
@@ -265,8 +265,8 @@ fn a_dimension_points_at_its_ends_and_keeps_its_figure_off_every_line() {
             .collect();
         for end in [from, to] {
             let foot = match run {
-                Run::Level => Point::new(end.x, line_at),
-                Run::Upright => Point::new(line_at, end.y),
+                DimensionRun::Level => Point::new(end.x, line_at),
+                DimensionRun::Upright => Point::new(line_at, end.y),
             };
             assert!(tips.iter().any(|t| t.distance(foot) < 1e-9), "{tips:?}");
         }
@@ -285,7 +285,7 @@ fn labels_never_overlap_each_other_or_what_is_taken() {
     labels.occupy(taken);
     let edge = Seg::Line(Point::new(20.0, 50.0), Point::new(140.0, 55.0));
     labels.occupy_seg(edge);
-    let style = Style::new(Face::Bold, 10.0, 4.5);
+    let style = Style::new(Typeface::Bold, 10.0, 4.5);
     let mut boxes: Vec<Bounds> = Vec::new();
     let mut leaders: Vec<Seg> = Vec::new();
     // Anchors crowded by a fixed scatter: 17 and 29 have no factor in common with the ranges.
@@ -331,7 +331,7 @@ fn labels_never_overlap_each_other_or_what_is_taken() {
 #[test]
 fn a_label_without_room_is_reported() {
     let mut labels = Labels::new(area(0.0, 0.0, 30.0, 10.0));
-    let style = Style::new(Face::Regular, 9.0, 4.0);
+    let style = Style::new(Typeface::Regular, 9.0, 4.0);
     labels.occupy(area(0.0, 0.0, 30.0, 10.0));
     let got = labels.place(Point::new(15.0, 5.0), "arris", &style, Prefer::Centred);
     assert!(got.is_none());

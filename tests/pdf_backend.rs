@@ -7,7 +7,7 @@ use std::process::Command;
 use kerfwright::geom::seg::{circle, ring};
 use kerfwright::geom::{Arc, Point, Seg};
 use kerfwright::layout::item::{
-    Anchor, Dash, Face, Ink, Item, Page, Paper, Path, Sheet, Stroke, Text,
+    Anchor, Dash, Ink, Item, Page, Paper, Path, PenStroke, Sheet, Text, Typeface,
 };
 use kerfwright::render::{RenderFault, pdf, svg_page};
 use lopdf::content::{Content, Operation};
@@ -16,7 +16,7 @@ use lopdf::{Dictionary, Document, Object};
 const POINT_MM: f64 = 25.4 / 72.0;
 /// Places are written in hundredths of a point: each is at most half of one off, along both axes.
 const WRITTEN_MM: f64 = 0.005 * POINT_MM * std::f64::consts::SQRT_2;
-const LINE: Stroke = Stroke::solid(0.3, Ink::Black);
+const LINE: PenStroke = PenStroke::solid(0.3, Ink::Black);
 const WORDS: [&str; 5] = [
     "Wet cut at 5 °C, 1.53 m² of 0.046 m³",
     "rail ≥ 90 mm, kerf ≤ 3.2 mm ± 0.1 mm",
@@ -53,13 +53,13 @@ fn every_item() -> Vec<Item> {
     for (i, words) in (0..).zip(WORDS) {
         let at = at(20.0, 270.0 - 8.0 * f64::from(i));
         let face = if i % 2 == 0 {
-            Face::Regular
+            Typeface::Regular
         } else {
-            Face::Bold
+            Typeface::Bold
         };
         items.push(Text::new(words, at, face, 11.0).into());
     }
-    let grey = Text::new("1600 mm", at(15.0, 150.0), Face::Bold, 12.0).inked(Ink::Grey);
+    let grey = Text::new("1600 mm", at(15.0, 150.0), Typeface::Bold, 12.0).inked(Ink::Grey);
     items.push(grey.clone().upwards().anchored(Anchor::Middle).into());
     items.push(Path::dot(at(150.0, 230.0), 8.0, Ink::Black).into());
     items.push(grey.inked(Ink::White).anchored(Anchor::End).into());
@@ -320,7 +320,7 @@ fn with(item: Item) -> Sheet {
 fn what_cannot_be_printed_is_a_fault() {
     let at = Point::new(20.0, 20.0);
     for (text, character) in [("turn → right", '→'), ("a\tb", '\t'), ("漢", '漢')] {
-        let fault = pdf(&with(Text::new(text, at, Face::Regular, 9.0).into())).unwrap_err();
+        let fault = pdf(&with(Text::new(text, at, Typeface::Regular, 9.0).into())).unwrap_err();
         let expected = RenderFault::MissingCharacter {
             page: "Cut 1".into(),
             character,
@@ -335,14 +335,14 @@ fn what_cannot_be_printed_is_a_fault() {
     }
     let nowhere = Point::new(f64::NAN, 20.0);
     let far = Point::new(20.0, f64::INFINITY);
-    let wide = Stroke::solid(f64::NAN, Ink::Black);
+    let wide = PenStroke::solid(f64::NAN, Ink::Black);
     for item in [
         Path::line(at, nowhere, LINE).into(),
         Path::line(far, at, LINE).into(),
         Path::line(at, Point::ORIGIN, wide).into(),
         Path::dot(at, f64::INFINITY, Ink::Black).into(),
-        Text::new("x", nowhere, Face::Regular, 9.0).into(),
-        Text::new("x", at, Face::Regular, f64::NAN).into(),
+        Text::new("x", nowhere, Typeface::Regular, 9.0).into(),
+        Text::new("x", at, Typeface::Regular, f64::NAN).into(),
     ] {
         let fault = pdf(&with(item)).unwrap_err();
         assert!(matches!(fault, RenderFault::NotFinite { .. }), "{fault}");

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use super::explain::row;
-use crate::tables::region::{RegionCode, Standing};
+use crate::tables::region::{RegionCode, RuleOrigin};
 use crate::tables::{Provenance, Source, documents};
 
 /// The kinds of source that are listed, the least sure first.
@@ -35,7 +35,7 @@ pub fn sources() -> String {
         let rules = region.record().rules();
         let borrowed: Vec<_> = rules
             .iter()
-            .filter(|rule| rule.1 == Standing::Borrowed)
+            .filter(|rule| rule.1 == RuleOrigin::Borrowed)
             .collect();
         let _ = writeln!(
             out,

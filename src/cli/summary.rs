@@ -8,7 +8,7 @@ use crate::words::{Quantity, Unit, Value};
 
 /// One figure of a plan.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Figure {
+pub(super) struct SummaryFigure {
     /// What it is.
     pub(super) name: &'static str,
     /// As it is written.
@@ -16,7 +16,7 @@ pub(super) struct Figure {
 }
 
 /// The figures of a plan, always the same and in the same order.
-pub(super) fn figures(plan: &Plan) -> Vec<Figure> {
+pub(super) fn figures(plan: &Plan) -> Vec<SummaryFigure> {
     let writer = plan.writer().english();
     let mass = |kg| Quantity::new(kg, Unit::Mass);
     let top = &plan.top.mass;
@@ -40,7 +40,7 @@ pub(super) fn figures(plan: &Plan) -> Vec<Figure> {
         ("open points", Value::count(plan.open.len())),
         ("warnings", Value::count(plan.warnings.len())),
     ];
-    let figure = |(name, value)| Figure {
+    let figure = |(name, value)| SummaryFigure {
         name,
         value: writer.write(&value),
     };

@@ -8,9 +8,9 @@ use super::sheet::language;
 use super::typeface::lacking;
 use super::{Ending, JobArgument, conclude, files, planned, report, stops};
 use crate::layout::item::Paper;
-use crate::layout::tiles::{self, Format, LONGEST_MM, Printed, Wanted};
+use crate::layout::tiles::{self, Format, LONGEST_MM, Printed, WantedSheets};
 use crate::plan::Plan;
-use crate::template::{Part, Template, parts, template};
+use crate::template::{NamedPart, Template, parts, template};
 use crate::words::{Language, Writer};
 use crate::{document, render};
 
@@ -22,7 +22,7 @@ pub struct Options {
     /// What to print: top, or such as curve-3 (the cut's number), opening-1, clip-2 or scoop-2 (the
     /// corner); left out: every curve, opening, clip and scoop
     #[arg(long, value_name = "PART")]
-    part: Option<Part>,
+    part: Option<NamedPart>,
     /// What to print on
     #[arg(long, value_enum, default_value_t)]
     paper: PaperName,
@@ -97,7 +97,7 @@ pub fn run(options: &Options) -> Ending {
         Ok(templates) => templates,
         Err(ending) => return ending,
     };
-    let wanted = Wanted {
+    let wanted = WantedSheets {
         job: &plan.job.title,
         date: &plan.job.date,
         plan: &document::fingerprint(&plan),
@@ -138,15 +138,15 @@ fn templates(plan: &Plan, options: &Options) -> Result<Vec<Template>, Ending> {
     let wanted = match &options.part {
         Some(part) if there.contains(part) => vec![part.clone()],
         Some(part) => {
-            let names: Vec<String> = there.iter().map(Part::to_string).collect();
+            let names: Vec<String> = there.iter().map(NamedPart::to_string).collect();
             let names = names.join(", ");
             files::say(&format!(
                 "kerfwright: this job has no {part}; it has {names}\n"
             ));
             return Err(Ending::CommandAtFault);
         }
-        None if options.paper == PaperName::Roll || there.len() == 1 => vec![Part::Top],
-        None => there.into_iter().filter(|p| *p != Part::Top).collect(),
+        None if options.paper == PaperName::Roll || there.len() == 1 => vec![NamedPart::Top],
+        None => there.into_iter().filter(|p| *p != NamedPart::Top).collect(),
     };
     Ok(wanted.iter().filter_map(|p| template(plan, p)).collect())
 }

@@ -45,7 +45,7 @@ impl ConcaveArc {
 
 /// A hollow arc to be made by plunges.
 #[derive(Clone, Debug)]
-pub struct Wanted<'a> {
+pub struct WantedConcave<'a> {
     /// Whose it is.
     pub whose: Whose,
     /// Name of the corner or edge.
@@ -63,7 +63,7 @@ pub struct Wanted<'a> {
 }
 
 /// The range of the stations' angles, counter-clockwise, and what closes it at its lower and upper end.
-struct Span {
+struct StationRange {
     low: f64,
     high: f64,
     ends: [Joint; 2],
@@ -75,7 +75,7 @@ struct Span {
 #[must_use]
 pub fn plan(
     job: &Job,
-    wanted: &Wanted<'_>,
+    wanted: &WantedConcave<'_>,
     kept: &Kept,
     stone: &Outline,
     disc: &Disc,
@@ -173,7 +173,7 @@ pub fn plan(
 
 /// The angles that need stations: those of the arc, and where it runs on smoothly so far beyond its end
 /// that the last slot reaches the point where arc and edge touch.
-fn span(wanted: &Wanted<'_>, hollow: ConcaveArc, sunk: Sunk) -> Span {
+fn span(wanted: &WantedConcave<'_>, hollow: ConcaveArc, sunk: Sunk) -> StationRange {
     let arc = wanted.arc;
     let whole = arc.sweep.abs() >= TAU - 1e-9;
     let beyond = |joint: Joint| match joint {
@@ -182,7 +182,7 @@ fn span(wanted: &Wanted<'_>, hollow: ConcaveArc, sunk: Sunk) -> Span {
     };
     // Counter-clockwise the arc runs from its end to its start.
     let [start, end] = wanted.joints;
-    Span {
+    StationRange {
         low: arc.start + arc.sweep - beyond(end),
         high: arc.start + beyond(start),
         ends: [end, start],
@@ -217,7 +217,7 @@ fn left_beside(arc: &Arc, hollow: ConcaveArc) -> Vec<LeftOver> {
 /// Where an arc runs on smoothly, the first two slots leave a corner of stone between them low down that
 /// may stand out farther than what is beside the slots.
 fn left_at_joints(
-    span: &Span,
+    span: &StationRange,
     pivot: Point,
     hollow: ConcaveArc,
     kerf: f64,
@@ -258,7 +258,7 @@ fn left_at_joints(
 /// The run-outs of the first and last slot, where the arc joins a stopped cut or a core hole: towards the arc
 /// where it runs on smoothly, away from it at an inside corner. None where there is no stone to plunge into.
 fn run_outs(
-    span: &Span,
+    span: &StationRange,
     pivot: Point,
     hollow: ConcaveArc,
     sunk: Sunk,

@@ -38,7 +38,7 @@ pub(super) const MOST_STATIONS: f64 = 720.0;
 
 /// An outside arc to be made by plunges.
 #[derive(Clone, Debug)]
-pub struct Wanted<'a> {
+pub struct WantedCurve<'a> {
     /// Whose it is.
     pub whose: Whose,
     /// Name of the corner or edge.
@@ -58,7 +58,7 @@ pub struct Wanted<'a> {
 #[must_use]
 pub fn plan(
     job: &Job,
-    wanted: &Wanted<'_>,
+    wanted: &WantedCurve<'_>,
     kept: &Kept,
     stone: &Outline,
     disc: &Disc,

@@ -10,7 +10,7 @@ use crate::words::Value;
 
 use super::corner::GROUND_MM;
 use super::course::Course;
-use super::inside::{Place, Way};
+use super::inside::{InsidePlace, Way};
 use super::kept::{ALL_ROUND, Kept, Ring, Whose};
 use super::missing::Spot;
 use super::rail::called;
@@ -148,7 +148,7 @@ fn begun(course: &Course<'_>, cutout: usize) -> bool {
 fn part_below(
     course: &mut Course<'_>,
     cutout: usize,
-    (ring, places, pieces): (&Ring, &[Place], &[usize]),
+    (ring, places, pieces): (&Ring, &[InsidePlace], &[usize]),
 ) {
     let mut tried = course.clone();
     tried.group(ring, places, pieces, &Because::WithinOpening);

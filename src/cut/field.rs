@@ -34,13 +34,13 @@ impl<'a> Boundary<'a> {
 
 /// An offcut, or a part of one, that a field may lie in: at least so far from its boundary, mm, that it
 /// stays one piece.
-pub(super) struct Room<'a> {
+pub(super) struct PracticeRoom<'a> {
     pub(super) ring: Boundary<'a>,
     pub(super) holes: Vec<Boundary<'a>>,
     pub(super) least_mm: f64,
 }
 
-impl Room<'_> {
+impl PracticeRoom<'_> {
     pub(super) fn holds(&self, field: &Field) -> bool {
         let least = self.least_mm - SAME_MM;
         let ring = self.ring.outline;

@@ -5,7 +5,7 @@ mod finding;
 mod near;
 mod place;
 
-pub use place::{Place, Way};
+pub use place::{InsidePlace, Way};
 
 pub(crate) use finding::{MUCH, NEAREST, NO_BIT, NO_DISC, RADIUS};
 pub(super) use finding::{no_bit, told};
@@ -26,7 +26,7 @@ pub(super) const MUCH_TO_GRIND_MM: f64 = 10.0;
 
 /// Every inside corner and hollow arc of a boundary, in order.
 #[must_use]
-pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
+pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<InsidePlace> {
     let mut places = Vec::new();
     for piece in 0..ring.pieces.len() {
         let sides = Sides {
@@ -36,7 +36,7 @@ pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
         if let Some(arc) = ring.pieces[piece].hollow() {
             let smooth = [sides.before, piece].map(|p| ring.joint_after(p) == Joint::Smooth);
             let way = way_of_arc(job, kept, ring, sides, arc, smooth == [true; 2]);
-            places.push(Place {
+            places.push(InsidePlace {
                 sides,
                 arc: Some(piece),
                 way,
@@ -48,7 +48,7 @@ pub fn places(job: &Job, kept: &Kept, ring: &Ring) -> Vec<Place> {
                 after: sides.after,
             };
             let bored = corner::one_hole(&job.core_bits, kept, ring, sides, 0.0, GROUND_MM);
-            places.push(Place {
+            places.push(InsidePlace {
                 sides,
                 arc: None,
                 way: bored.map_or(Way::Unable, Way::Bored),

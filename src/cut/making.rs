@@ -7,7 +7,7 @@ use crate::words::Value;
 
 use super::course::Course;
 use super::disc::{self, Task};
-use super::inside::{self, Place, Way};
+use super::inside::{self, InsidePlace, Way};
 use super::kept::{BoundaryPiece, Ring, Whose};
 use super::missing::Spot;
 use super::{
@@ -19,7 +19,7 @@ pub(crate) const WITH_ANOTHER: Phrase = Phrase::of_job("sawn-with-another");
 
 impl Course<'_> {
     /// The inside corners and hollow arcs of a boundary that lie in the stone, and what is to be told.
-    pub(super) fn places(&mut self, ring: &Ring) -> Vec<Place> {
+    pub(super) fn places(&mut self, ring: &Ring) -> Vec<InsidePlace> {
         let slab = self.job.slab.shape.outline();
         let mut places = inside::places(self.job, &self.kept, ring);
         places.retain(|place| {
@@ -52,7 +52,7 @@ impl Course<'_> {
     }
 
     /// The core holes of a boundary, one cut for each bit.
-    pub(super) fn holes(&mut self, ring: &Ring, places: &[Place], because: &Because) {
+    pub(super) fn holes(&mut self, ring: &Ring, places: &[InsidePlace], because: &Because) {
         let mut bits: Vec<core::Drilled> = Vec::new();
         for place in places {
             let Way::Bored(bored) = &place.way else {
@@ -108,8 +108,8 @@ impl Course<'_> {
         piece: &'p BoundaryPiece,
         arc: &'p Arc,
         because: Because,
-    ) -> curve::Wanted<'p> {
-        curve::Wanted {
+    ) -> curve::WantedCurve<'p> {
+        curve::WantedCurve {
             whose,
             name: piece.name.clone(),
             arc,
@@ -167,7 +167,7 @@ impl Course<'_> {
     pub(super) fn group(
         &mut self,
         ring: &Ring,
-        places: &[Place],
+        places: &[InsidePlace],
         group: &[usize],
         because: &Because,
     ) {
@@ -217,7 +217,7 @@ impl Course<'_> {
         }
     }
 
-    fn stopped(&mut self, ring: &Ring, places: &[Place], piece: usize, because: Because) {
+    fn stopped(&mut self, ring: &Ring, places: &[InsidePlace], piece: usize, because: Because) {
         let wanted = &ring.pieces[piece];
         let Seg::Line(a, b) = wanted.seg else { return };
         let holes: Vec<Hole> = places
@@ -229,7 +229,7 @@ impl Course<'_> {
             })
             .flatten()
             .collect();
-        let asked = stopped::Wanted {
+        let asked = stopped::WantedStopped {
             whose: ring.whose,
             name: wanted.name.clone(),
             face: Line::through(a, b),
@@ -262,7 +262,7 @@ impl Course<'_> {
     }
 
     /// A trim in line with this edge has made it already, and leaves its own allowance on it.
-    fn sawn_with_another(&mut self, asked: &stopped::Wanted<'_>) {
+    fn sawn_with_another(&mut self, asked: &stopped::WantedStopped<'_>) {
         let Some(chord) = self.stone.chord(&asked.face, asked.middle) else {
             return;
         };
@@ -301,7 +301,7 @@ impl Course<'_> {
     /// Core holes in a row where no disc finds room; a stop when no bit fits either.
     fn row(
         &mut self,
-        asked: &stopped::Wanted<'_>,
+        asked: &stopped::WantedStopped<'_>,
         between: (f64, f64),
         room_mm: f64,
         choice: &disc::Choice<'_>,
@@ -338,8 +338,8 @@ impl Course<'_> {
     }
 
     /// One hollow arc, unless core holes have made it.
-    fn hollow(&mut self, ring: &Ring, places: &[Place], piece: usize, because: Because) {
-        let plunged = |p: &&Place| p.arc == Some(piece) && matches!(p.way, Way::Plunged);
+    fn hollow(&mut self, ring: &Ring, places: &[InsidePlace], piece: usize, because: Because) {
+        let plunged = |p: &&InsidePlace| p.arc == Some(piece) && matches!(p.way, Way::Plunged);
         let wanted = &ring.pieces[piece];
         let (Some(arc), Some(_)) = (wanted.hollow(), places.iter().find(plunged)) else {
             return;
@@ -347,7 +347,7 @@ impl Course<'_> {
         let radius_mm = arc.radius;
         let choice = disc::choose(self.job, Task::Inside { radius_mm });
         self.findings.stops.extend(disc::too_small(&choice));
-        let asked = concave::Wanted {
+        let asked = concave::WantedConcave {
             whose: ring.whose,
             name: wanted.name.clone(),
             arc,
@@ -371,7 +371,7 @@ const NO_STONE_MM2: f64 = 1.0;
 const NOTHING_MM: f64 = 0.5;
 
 /// Where core holes or curves end a straight piece, backwards and forwards.
-fn stops_of(ring: &Ring, places: &[Place], piece: usize) -> [Option<Point>; 2] {
+fn stops_of(ring: &Ring, places: &[InsidePlace], piece: usize) -> [Option<Point>; 2] {
     let mut stops = [None, None];
     for place in places {
         let [before, after] = place.stops(ring);

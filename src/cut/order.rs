@@ -14,7 +14,7 @@ use crate::job::Job;
 use crate::place::{Placement, Trim};
 
 use super::disc::{self, Task};
-use super::inside::Place;
+use super::inside::InsidePlace;
 use super::kept::{Kept, Ring, Whose};
 use super::missing::{Missing, Spot};
 use super::{Because, Cut, CutKind, SetOut, core, curve, cutout, offsets, rail, relief, straight};
@@ -191,7 +191,7 @@ impl Course<'_> {
         relief::before(self, &arcs, disc);
     }
 
-    fn groups(&mut self, ring: &Ring, places: &[Place], groups: &[Group]) {
+    fn groups(&mut self, ring: &Ring, places: &[InsidePlace], groups: &[Group]) {
         for group in groups {
             self.group(ring, places, group, &Because::AfterRunOff);
         }

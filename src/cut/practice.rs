@@ -12,7 +12,7 @@ use crate::geom::{Outline, Point, SAME_MM, Seg, Vector};
 use crate::job::{Disc, Job};
 
 use super::disc::{self, Task, full_depth, half_length};
-use super::field::{Boundary, Field, Ground, Room, guide_of};
+use super::field::{Boundary, Field, Ground, PracticeRoom, guide_of};
 use super::set_out::point_ties;
 use super::{Cut, CutKind, Pass, Stroke, StrokeKind, Tie, passes};
 
@@ -127,15 +127,15 @@ pub fn plan(job: &Job, cuts: &[Cut], sawn: &[Outline], offcuts: &[Offcut<'_>]) -
         guides,
     };
     let off_guides = ground(cuts.iter().filter_map(guide_of).collect());
-    let place = |wanted: &Wanted<'_>, taken: Option<&Field>| {
+    let place = |wanted: &WantedPractice<'_>, taken: Option<&Field>| {
         let found = wanted.place(&off_guides, &order, taken);
         found.or_else(|| wanted.place(&ground(Vec::new()), &order, taken))
     };
-    let cut = Wanted::cut(job, disc::choose(job, Task::RunOff).disc);
+    let cut = WantedPractice::cut(job, disc::choose(job, Task::RunOff).disc);
     let cut_at = place(&cut, None);
     let taken = cut_at.as_ref().map(|p| p.field.clone());
     let has_curves = cuts.iter().any(|c| c.kind == CutKind::Curve);
-    let plunges = Wanted::plunges(job, disc::choose(job, Task::Outside).disc);
+    let plunges = WantedPractice::plunges(job, disc::choose(job, Task::Outside).disc);
     let plunges_at = has_curves
         .then(|| place(&plunges, taken.as_ref()))
         .flatten();
@@ -159,7 +159,7 @@ fn early_first<'p, 'o>(cuts: &[Cut], offcuts: &'p [Offcut<'o>]) -> Vec<&'p Offcu
 }
 
 /// What is wanted: a field of a length along the disc and a width across it.
-struct Wanted<'a> {
+struct WantedPractice<'a> {
     disc: &'a Disc,
     passes: Vec<Pass>,
     /// Way the disc's centre runs, mm; 0 for plunges.
@@ -170,13 +170,13 @@ struct Wanted<'a> {
 }
 
 /// A place found for a field.
-struct Place<'o> {
+struct PracticePlace<'o> {
     field: Field,
     clearance: f64,
     offcut: &'o str,
 }
 
-impl<'a> Wanted<'a> {
+impl<'a> WantedPractice<'a> {
     fn cut(job: &Job, disc: &'a Disc) -> Self {
         let passes = first(job.passes.score_mm, job.passes.step_mm, full_depth(job));
         let half = half_length(disc, last(&passes), 0.0);
@@ -222,15 +222,15 @@ impl<'a> Wanted<'a> {
         ground: &Ground<'_>,
         order: &[&Offcut<'o>],
         taken: Option<&Field>,
-    ) -> Option<Place<'o>> {
-        let mut widest: Option<Place<'o>> = None;
+    ) -> Option<PracticePlace<'o>> {
+        let mut widest: Option<PracticePlace<'o>> = None;
         for offcut in order {
             let Some((clearance, field)) = self.best_in(ground, offcut, taken) else {
                 continue;
             };
             let better = widest.as_ref().is_none_or(|w| clearance > w.clearance);
             if better {
-                widest = Some(Place {
+                widest = Some(PracticePlace {
                     field,
                     clearance,
                     offcut: offcut.name,
@@ -256,7 +256,7 @@ impl<'a> Wanted<'a> {
         let least_mm = ground.job.place.least_strip_mm;
         let mut best: Option<(f64, Field)> = None;
         for ring in &outer {
-            let room = Room {
+            let room = PracticeRoom {
                 ring: Boundary::of(ring),
                 holes: holes.iter().map(Boundary::of).collect(),
                 least_mm,
@@ -329,7 +329,7 @@ impl<'a> Wanted<'a> {
             .collect()
     }
 
-    fn marked(&self, job: &Job, place: &Place<'_>) -> PracticeMark {
+    fn marked(&self, job: &Job, place: &PracticePlace<'_>) -> PracticeMark {
         let field = &place.field;
         let (a, b) = (field.from, field.from + field.along * field.long);
         let depth = last(&self.passes);

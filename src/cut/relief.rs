@@ -34,7 +34,7 @@ const HALVINGS: u32 = 40;
 /// A curve whose waste may have to be parted.
 pub(super) struct Beside<'a> {
     pub(super) part: Part,
-    pub(super) wanted: curve::Wanted<'a>,
+    pub(super) wanted: curve::WantedCurve<'a>,
 }
 
 /// Makes the relief cuts that the curves of the top need, through the stone there is now; `disc` is the

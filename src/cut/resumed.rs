@@ -5,7 +5,7 @@ use crate::job::Drilled;
 
 use super::Hole;
 use super::course::Course;
-use super::inside::{Place, Way};
+use super::inside::{InsidePlace, Way};
 use super::kept::Ring;
 
 /// A hole lies where another was drilled when their middles are no farther apart than this, mm
@@ -30,7 +30,7 @@ impl Course<'_> {
 
     /// A corner whose hole would lie almost on one that is there: the old hole serves, and what it leaves is
     /// ground off.
-    pub(super) fn drilled_before(&self, ring: &Ring, place: &mut Place) {
+    pub(super) fn drilled_before(&self, ring: &Ring, place: &mut InsidePlace) {
         let Some(hole) = single(place) else { return };
         let off = |d: &Drilled| d.at.distance(hole.at);
         let drilled = self.job.slab.begun.drilled.iter();
@@ -44,7 +44,7 @@ impl Course<'_> {
 
 /// Two corners of a boundary whose holes of one bit would lie almost on each other, as at the end of a slot hardly wider
 /// than the bit: the first hole serves for both.
-pub(super) fn one_for_two(ring: &Ring, places: &mut [Place]) {
+pub(super) fn one_for_two(ring: &Ring, places: &mut [InsidePlace]) {
     for i in 1..places.len() {
         let (before, after) = places.split_at_mut(i);
         let Some(hole) = single(&after[0]) else {
@@ -61,7 +61,7 @@ pub(super) fn one_for_two(ring: &Ring, places: &mut [Place]) {
 }
 
 /// The hole of a place that has one.
-fn single(place: &Place) -> Option<Hole> {
+fn single(place: &InsidePlace) -> Option<Hole> {
     match &place.way {
         Way::Bored(bored) => match bored.holes[..] {
             [hole] => Some(hole),
@@ -72,7 +72,7 @@ fn single(place: &Place) -> Option<Hole> {
 }
 
 /// Another hole makes a corner: the cuts beside it end there.
-fn served_by(ring: &Ring, place: &mut Place, hole: Hole) {
+fn served_by(ring: &Ring, place: &mut InsidePlace, hole: Hole) {
     let Way::Bored(bored) = &mut place.way else {
         return;
     };

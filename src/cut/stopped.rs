@@ -11,14 +11,14 @@ use crate::words::Value;
 use super::disc::{Choice, Sunk, full_depth, that_would_fit};
 use super::kept::{Kept, Whose};
 use super::set_out::point_ties;
-use super::straight::{Guided, Room, far_end, set_out, strokes, timed};
+use super::straight::{Guided, JigRoom, far_end, set_out, strokes, timed};
 use super::{
     Because, Cut, Hole, LeftOver, Pass, Remains, Removal, Stop, Stroke, StrokeKind, bearer, passes,
 };
 
 /// A straight cut that may stop inside the stone.
 #[derive(Clone, Debug)]
-pub struct Wanted<'a> {
+pub struct WantedStopped<'a> {
     /// Whose edge it is.
     pub whose: Whose,
     /// Name of the edge, or of the corner whose flat it is.
@@ -39,7 +39,7 @@ pub struct Wanted<'a> {
     pub because: Because,
 }
 
-impl Wanted<'_> {
+impl WantedStopped<'_> {
     /// How far along the line the cut in the face may reach each way, mm; infinite where nothing kept
     /// stands in its way.
     #[must_use]
@@ -70,7 +70,7 @@ pub enum NotCut {
 /// [`NotCut`] when the disc finds no room, the guide no place, or the line no stone.
 pub fn plan(
     job: &Job,
-    wanted: &Wanted<'_>,
+    wanted: &WantedStopped<'_>,
     kept: &Kept,
     stone: &Outline,
     disc: &Disc,
@@ -137,7 +137,7 @@ pub fn plan(
 
 /// The run-outs at the stopped ends: where each ends in the face, and what core holes leave of it.
 fn run_outs(
-    wanted: &Wanted<'_>,
+    wanted: &WantedStopped<'_>,
     middle: &Line,
     ends: [f64; 2],
     stops: [bool; 2],
@@ -178,7 +178,7 @@ fn hole_reach(hole: &Hole, from: Point, heading: Vector) -> Option<f64> {
     (half > 0.0 && ahead + half.sqrt() > 0.0).then(|| ahead - half.sqrt())
 }
 
-fn stop_of(job: &Job, wanted: &Wanted<'_>, run_out: &LeftOver, sunk: &Sunk) -> Stop {
+fn stop_of(job: &Job, wanted: &WantedStopped<'_>, run_out: &LeftOver, sunk: &Sunk) -> Stop {
     let at = wanted.face.at(wanted.face.foot(run_out.at));
     Stop {
         at,
@@ -193,7 +193,7 @@ fn stop_of(job: &Job, wanted: &Wanted<'_>, run_out: &LeftOver, sunk: &Sunk) -> S
 const OWN_FACE_MM: f64 = 0.01;
 
 /// Stone on both sides of the line, square to it from the middle of the cut, mm.
-fn room_beside(wanted: &Wanted<'_>, kept: &Kept, stone: &Outline, kerf: f64) -> Room {
+fn room_beside(wanted: &WantedStopped<'_>, kept: &Kept, stone: &Outline, kerf: f64) -> JigRoom {
     let across = Line {
         point: wanted.middle,
         along: wanted.face.along.left(),
@@ -208,7 +208,7 @@ fn room_beside(wanted: &Wanted<'_>, kept: &Kept, stone: &Outline, kerf: f64) -> 
     // The line's own face is no edge of the room beside it.
     let left = marks.iter().copied().filter(|m| *m > OWN_FACE_MM);
     let right = marks.iter().copied().filter(|m| *m < -OWN_FACE_MM - kerf);
-    Room {
+    JigRoom {
         kept_mm: left.fold(f64::INFINITY, f64::min),
         waste_mm: -right.fold(f64::NEG_INFINITY, f64::max),
     }

@@ -16,7 +16,7 @@ use super::{
 
 /// Stone beside a line for the jig to lie on.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Room {
+pub struct JigRoom {
     /// Kept stone to the left of the line.
     pub kept_mm: f64,
     /// Waste to the right of it.
@@ -50,7 +50,7 @@ pub fn plan(
         .into_iter()
         .map(|p| trim.face.left_of(p))
         .fold(0.0, f64::max);
-    let room = Room {
+    let room = JigRoom {
         kept_mm,
         waste_mm: f64::INFINITY,
     };
@@ -179,7 +179,7 @@ pub(super) struct Guided {
     /// Whether it stops inside the stone at its start and at its end.
     pub(super) stops: [bool; 2],
     pub(super) far_end: f64,
-    pub(super) room: Room,
+    pub(super) room: JigRoom,
 }
 
 pub(super) fn set_out(

@@ -3,7 +3,7 @@
 use crate::plan::Plan;
 use crate::words::{Language, Message, System};
 
-use super::block::{Block, Document, Part, Reading, Section, Sharing};
+use super::block::{Block, Document, DocumentPart, Reading, Section, Sharing};
 use super::figure::{Figure, Lettering, Thing};
 use super::group::{Group, groups};
 use super::say::{self, plain, say};
@@ -68,7 +68,7 @@ pub fn overview(plan: &Plan) -> Figure {
 /// The bench pages. Those that a helper reads are in the job's language.
 fn bench(plan: &Plan) -> Vec<Section> {
     let page = |name: Message, blocks: Vec<Block>| Section {
-        part: Part::Bench,
+        part: DocumentPart::Bench,
         reading: Reading::Bench,
         language: Language::English,
         name,

@@ -29,7 +29,7 @@ pub struct Document {
 
 /// Where a section belongs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Part {
+pub enum DocumentPart {
     /// Printed by default and taken to the stone.
     Bench,
     /// Working, tables, sources: printed when asked for.
@@ -64,7 +64,7 @@ pub enum Sharing {
 #[derive(Clone, Debug)]
 pub struct Section {
     /// Bench or annex.
-    pub part: Part,
+    pub part: DocumentPart,
     /// How it is read.
     pub reading: Reading,
     /// Its language.

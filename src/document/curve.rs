@@ -4,7 +4,7 @@
 pub(super) mod steps;
 
 use super::block::{Block, Cell, Column, Fact, Table};
-use super::figure::{Figure, Lettering, Stroke, Thing};
+use super::figure::{Figure, Lettering, LineStyle, Thing};
 use super::mark;
 use super::relief::relief_row;
 use super::say::{cell, names, plain, say, value};
@@ -162,8 +162,8 @@ fn figure(plan: &Plan, cuts: &[&Cut]) -> Figure {
     if let Some((at, arm)) = arm {
         let across = (at.1 - at.0).unit().left() * ARM_MARK_MM;
         let end = Seg::Line(at.1 - across, at.1 + across);
-        figure.add(Thing::Line(Stroke::SetOut, vec![Seg::Line(at.0, at.1)]));
-        figure.add(Thing::Line(Stroke::Solid, vec![end]));
+        figure.add(Thing::Line(LineStyle::SetOut, vec![Seg::Line(at.0, at.1)]));
+        figure.add(Thing::Line(LineStyle::Solid, vec![end]));
         figure.add(Thing::Label(
             at.1,
             Lettering::Number,

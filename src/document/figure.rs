@@ -46,7 +46,7 @@ pub enum Shape {
 
 /// How a line is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Stroke {
+pub enum LineStyle {
     /// A line to strike, or an axis: long dash and dot.
     SetOut,
     /// Under the stone: dashed.
@@ -91,7 +91,7 @@ pub enum Thing {
     /// A closed shape: its rings.
     Area(Shape, Vec<Vec<Seg>>),
     /// An open line.
-    Line(Stroke, Vec<Seg>),
+    Line(LineStyle, Vec<Seg>),
     /// Words inside an area, or beside it with a leader: the area, a place in it, the words.
     Within(Outline, Point, Lettering, Value),
     /// Words at a point, as near to it as there is room.

@@ -1,7 +1,7 @@
 //! Page 2, mark out: every line and point of the whole job from one drawing and one table.
 
 use super::block::{Block, Cell, Column, Table};
-use super::figure::{Figure, Lettering, Side, Stroke, Thing};
+use super::figure::{Figure, Lettering, LineStyle, Side, Thing};
 use super::mark::{self, Marked, Struck};
 use super::say::{cell, name, plain, say, value};
 use super::scene;
@@ -36,9 +36,9 @@ fn figure(plan: &Plan) -> Figure {
         for line in mark::lines(cut) {
             let [a, b] = line.ends.map(|e| e.at);
             let stroke = if line.guide {
-                Stroke::Thin
+                LineStyle::Thin
             } else {
-                Stroke::SetOut
+                LineStyle::SetOut
             };
             figure.add(Thing::Line(stroke, vec![Seg::Line(a, b)]));
             for (named, at) in line.names.iter().zip([a, b]) {
@@ -71,7 +71,7 @@ fn practice(plan: &Plan) -> Vec<Thing> {
         let mut off = 0.0;
         for _ in 0..count {
             let line = Seg::Line(from + right * off, to + right * off);
-            things.push(Thing::Line(Stroke::Hidden, vec![line]));
+            things.push(Thing::Line(LineStyle::Hidden, vec![line]));
             off += mark.apart;
         }
         if mark.apart == 0.0 {

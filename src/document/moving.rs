@@ -15,7 +15,7 @@ use crate::words::{Arg, Message, Unit, Value};
 
 use super::block::{Block, Fact};
 use super::day;
-use super::figure::{Figure, Lettering, Shape, Side, Stroke, Thing};
+use super::figure::{Figure, Lettering, LineStyle, Shape, Side, Thing};
 use super::say::{name, plain, say, value};
 use super::turning::turned_by;
 
@@ -188,7 +188,7 @@ fn both_in_view(plan: &Plan, length: f64, lift: f64) -> Bounds {
 
 fn floor(frame: Bounds) -> Thing {
     let [a, b] = [frame.min.x, frame.max.x].map(|x| Point::new(x, 0.0));
-    Thing::Line(Stroke::Solid, vec![Seg::Line(a, b)])
+    Thing::Line(LineStyle::Solid, vec![Seg::Line(a, b)])
 }
 
 fn upright(from: f64, to: f64, low: f64, high: f64) -> Vec<Seg> {
@@ -208,10 +208,10 @@ fn slings(plan: &Plan, piece: &HandledPiece, index: usize, lift: f64) -> Vec<Thi
     let top = lift + piece.width_mm;
     let [a, b] = slings.from_end_mm;
     let hook = Point::new(f64::midpoint(a, b), top + slings.hook_mm.min(900.0));
-    let leg = |x: f64| Thing::Line(Stroke::Solid, vec![Seg::Line(hook, Point::new(x, top))]);
+    let leg = |x: f64| Thing::Line(LineStyle::Solid, vec![Seg::Line(hook, Point::new(x, top))]);
     let round = |x: f64| {
         Thing::Line(
-            Stroke::Solid,
+            LineStyle::Solid,
             vec![Seg::Line(Point::new(x, top), Point::new(x, lift))],
         )
     };

@@ -13,7 +13,7 @@ use crate::units::Mass;
 use crate::words::{Message, Value};
 
 use super::block::{Block, Cell, Column, Fact, Table};
-use super::figure::{Figure, Lettering, Side, Stroke, Thing};
+use super::figure::{Figure, Lettering, LineStyle, Side, Thing};
 use super::mark::{self, Marked};
 use super::say::{cell, name, names, plain, say, value};
 use super::scene;
@@ -115,7 +115,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut], rails: &[&Rail], named: boo
         figure.extend(scene::kerf(cut));
         for line in mark::lines(cut).iter().filter(|l| l.guide) {
             let [a, b] = line.ends.map(|e| e.at);
-            figure.add(Thing::Line(Stroke::Thin, vec![Seg::Line(a, b)]));
+            figure.add(Thing::Line(LineStyle::Thin, vec![Seg::Line(a, b)]));
         }
         let points = mark::points(cut).into_iter();
         for point in points.filter(|p| named || p.offsets.is_empty()) {
@@ -143,7 +143,7 @@ fn figure(plan: &Plan, number: usize, cuts: &[&Cut], rails: &[&Rail], named: boo
     ]);
     for rail in rails {
         let [a, b] = rail.narrowest;
-        figure.add(Thing::Line(Stroke::Hidden, vec![Seg::Line(a, b)]));
+        figure.add(Thing::Line(LineStyle::Hidden, vec![Seg::Line(a, b)]));
         figure.add(Thing::Label(
             a.midpoint(b),
             Lettering::Number,

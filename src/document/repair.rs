@@ -48,7 +48,7 @@ fn figure(plan: &Plan, repair: &Repair) -> Figure {
     let mut figure = Figure::new(plain("bench-repair-alt"), scene::slab_bounds(plan));
     figure.extend(scene::stage(plan, 1));
     let wanted = repair.wanted.outline.segs().to_vec();
-    figure.add(Thing::Line(super::figure::Stroke::Clearance, wanted));
+    figure.add(Thing::Line(super::figure::LineStyle::Clearance, wanted));
     for chip in &repair.chips {
         figure.add(Thing::Area(Shape::Kerf, vec![chip.outline.clone()]));
     }

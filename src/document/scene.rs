@@ -1,6 +1,6 @@
 //! What the drawings of a plan have in common: the slab at a stage of the cutting.
 
-use super::figure::{Lettering, Shape, Side, Stroke, Thing};
+use super::figure::{Lettering, LineStyle, Shape, Side, Thing};
 use super::mark;
 use super::say::{name, value};
 use crate::cut::{Cut, EdgeMark, SetOut};
@@ -89,9 +89,9 @@ pub(super) fn rings<'a>(plan: &Plan, cuts: impl IntoIterator<Item = &'a Cut>) ->
 pub(super) fn flaws(plan: &Plan) -> Vec<Thing> {
     let mut things = Vec::new();
     for flaw in &plan.slab.flaws {
-        things.push(Thing::Line(Stroke::Flaw, flaw.path.clone()));
+        things.push(Thing::Line(LineStyle::Flaw, flaw.path.clone()));
         for ring in &flaw.clearance {
-            things.push(Thing::Line(Stroke::Clearance, ring.clone()));
+            things.push(Thing::Line(LineStyle::Clearance, ring.clone()));
         }
         if let Some(seg) = flaw.path.first() {
             things.push(Thing::Label(seg.at(0.5), Lettering::Word, name(&flaw.what)));

@@ -1,7 +1,7 @@
 //! What to do when something goes wrong: whom to call, how the work is stopped, what comes first.
 //! Paper has it on the helper's and the day's page; a screen has it at one touch from every other.
 
-use super::block::{Block, Part, Reading, Section, Sharing};
+use super::block::{Block, DocumentPart, Reading, Section, Sharing};
 use super::say::plain;
 use super::{day, helper};
 use crate::plan::Plan;
@@ -14,7 +14,7 @@ pub(super) fn sections(plan: &Plan) -> Vec<Section> {
         languages.push(Language::English);
     }
     let page = |language| Section {
-        part: Part::Bench,
+        part: DocumentPart::Bench,
         reading: Reading::Helper,
         language,
         name: plain("bench-stop"),

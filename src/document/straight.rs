@@ -18,7 +18,7 @@ use crate::units::Mass;
 use crate::words::{Message, Value};
 
 use super::block::{Block, Card};
-use super::figure::{Figure, Shape, Stroke, Thing};
+use super::figure::{Figure, LineStyle, Shape, Thing};
 use super::say::{name, plain, say, value};
 use super::{mark, scene};
 
@@ -245,7 +245,7 @@ fn guide(set_out: &StraightSetOut) -> Vec<Thing> {
     });
     let shown = places.enumerate().map(|(i, bar)| match i {
         0 => Thing::Area(Shape::Guide, vec![bar]),
-        _ => Thing::Line(Stroke::Hidden, bar),
+        _ => Thing::Line(LineStyle::Hidden, bar),
     });
     shown.collect()
 }
@@ -253,7 +253,7 @@ fn guide(set_out: &StraightSetOut) -> Vec<Thing> {
 /// The bearers under the line, on both sides of it, and those under the edges that no cut makes.
 fn bearers(plan: &Plan, cut: &Cut) -> impl Iterator<Item = Thing> {
     let all = blocks(cut).into_iter().chain(plan.edge_bearers.clone());
-    all.map(|[a, b]| Thing::Line(Stroke::Hidden, vec![Seg::Line(a, b)]))
+    all.map(|[a, b]| Thing::Line(LineStyle::Hidden, vec![Seg::Line(a, b)]))
 }
 
 /// The distances to the guide's marks, where their edge runs level or upright and they and the corner are

@@ -79,7 +79,7 @@ fn flat_region(region: &Region) -> Polygon {
 }
 
 /// A run of the boolean's ring that came from one source piece.
-struct Run {
+struct SourceRun {
     source: usize,
     from: Point,
     /// The end of its first chord: tells which way round an arc it goes.
@@ -108,7 +108,7 @@ fn rebuild(ring: &LineString, sources: &[Seg]) -> Option<Outline> {
 /// A run that the flat ring has and the exact one has not (a corner that lies a hair inside an arc
 /// lies outside its chord) comes out turned round: where the corners make no outline, it is left
 /// out, and its neighbours meet.
-fn outline_of(mut runs: Vec<Run>, sources: &[Seg], points: &[Point]) -> Option<Outline> {
+fn outline_of(mut runs: Vec<SourceRun>, sources: &[Seg], points: &[Point]) -> Option<Outline> {
     loop {
         let segs = exact(&runs, sources);
         let turned = (0..segs.len()).find(|i| is_turned(&runs[*i], &segs[*i]));
@@ -125,7 +125,7 @@ fn outline_of(mut runs: Vec<Run>, sources: &[Seg], points: &[Point]) -> Option<O
 }
 
 /// The exact lines and arcs of runs, from corner to corner.
-fn exact(runs: &[Run], sources: &[Seg]) -> Vec<Seg> {
+fn exact(runs: &[SourceRun], sources: &[Seg]) -> Vec<Seg> {
     let n = runs.len();
     let corners: Vec<Point> = (0..n)
         .map(|i| corner(&runs[(i + n - 1) % n], &runs[i], sources))
@@ -141,7 +141,7 @@ fn exact(runs: &[Run], sources: &[Seg]) -> Vec<Seg> {
 }
 
 /// Whether an exact line or arc runs against the run it was made for.
-fn is_turned(run: &Run, exact: &Seg) -> bool {
+fn is_turned(run: &SourceRun, exact: &Seg) -> bool {
     match exact {
         Seg::Line(from, to) => (*to - *from).dot(run.to - run.from) < 0.0,
         Seg::Arc(arc) => {
@@ -152,7 +152,7 @@ fn is_turned(run: &Run, exact: &Seg) -> bool {
 }
 
 /// Takes a run out; neighbours on the same carrier become one.
-fn leave_out(runs: &mut Vec<Run>, at: usize, sources: &[Seg]) {
+fn leave_out(runs: &mut Vec<SourceRun>, at: usize, sources: &[Seg]) {
     runs.remove(at);
     let n = runs.len();
     let (before, after) = ((at + n - 1) % n, at % n);
@@ -205,15 +205,15 @@ fn clean_points(ring: &LineString) -> Vec<Point> {
     points
 }
 
-fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<Run> {
+fn runs_of(points: &[Point], sources: &[Seg]) -> Vec<SourceRun> {
     let boxes: Vec<Bounds> = sources.iter().map(Seg::bounds).collect();
     let next = points.iter().cycle().skip(1);
-    let mut runs: Vec<Run> = Vec::new();
+    let mut runs: Vec<SourceRun> = Vec::new();
     for (&from, &to) in points.iter().zip(next) {
         let source = source_of(from, to, sources, &boxes);
         match runs.last_mut() {
             Some(last) if same_carrier(last.source, source, sources) => last.to = to,
-            _ => runs.push(Run {
+            _ => runs.push(SourceRun {
                 source,
                 from,
                 next: to,
@@ -280,7 +280,7 @@ fn same_carrier(a: usize, b: usize, sources: &[Seg]) -> bool {
 }
 
 /// The exact point where one run ends and the next begins.
-fn corner(before: &Run, after: &Run, sources: &[Seg]) -> Point {
+fn corner(before: &SourceRun, after: &SourceRun, sources: &[Seg]) -> Point {
     let rough = after.from;
     let (a, b) = (&sources[before.source], &sources[after.source]);
     let ends = [a.start(), a.end()];
@@ -294,7 +294,7 @@ fn corner(before: &Run, after: &Run, sources: &[Seg]) -> Point {
     });
     shared
         .or_else(|| {
-            let on = |run: &Run, p: Point| {
+            let on = |run: &SourceRun, p: Point| {
                 let carried = |i: &usize| same_carrier(run.source, *i, sources);
                 let all = (0..sources.len()).filter(carried);
                 all.into_iter().any(|i| sources[i].distance(p) <= SAME_MM)
@@ -322,7 +322,7 @@ fn crossing_search_mm(a: &Seg, b: &Seg, p: Point) -> f64 {
     2.0 * FLATTEN_MM / slant.max(FLATTEN_MM / LONGEST_SHIFT_MM)
 }
 
-fn arc_run(arc: &Arc, run: &Run, from: Point, to: Point) -> Seg {
+fn arc_run(arc: &Arc, run: &SourceRun, from: Point, to: Point) -> Seg {
     let turn = (run.from - arc.centre).cross(run.next - arc.centre);
     Seg::Arc(Arc::between(arc.centre, from, to, turn))
 }

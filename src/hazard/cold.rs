@@ -3,7 +3,7 @@
 use super::moment::Moment;
 use super::notes::Notes;
 use crate::diag::{Harm, Phrase};
-use crate::job::{Job, Place};
+use crate::job::{Job, Workplace};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 
@@ -29,7 +29,7 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         return;
     }
     notes.check(Moment::Cutting, &COLD, &doc::COMMON_PRACTICE, &[]);
-    if job.dust.place == Place::Outdoors {
+    if job.dust.place == Workplace::Outdoors {
         notes.check(Moment::Before, &FROST, &doc::COMMON_PRACTICE, &[]);
     }
 }

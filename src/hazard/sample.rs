@@ -4,9 +4,9 @@ use super::Work;
 use crate::geom::Point;
 use crate::job::{
     Aid, Allowances, Asbestos, Binder, Bond, CircleJig, CornerCut, Disc, DiscUse, Dust, DustMethod,
-    EdgeState, Finish, Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, Place,
-    PlaceHow, PlaceWish, Power, Protection, Protector, Range, Respirator, Route, Shape, Slab,
-    Steel, Stone, Thickness, Top, Trolley, VeinWish, Vibration,
+    EdgeState, Finish, Guide, Heading, Job, Lift, Machine, MachineKind, Naming, Passes, PlaceHow,
+    PlaceWish, Power, Protection, Protector, Range, Respirator, Route, Shape, Slab, Steel, Stone,
+    Thickness, Top, Trolley, VeinWish, Vibration, Workplace,
 };
 use crate::tables::region::RegionCode;
 use crate::tables::respirator::MaskClass;
@@ -224,7 +224,7 @@ fn passes() -> Passes {
 
 fn dust() -> Dust {
     Dust {
-        place: Place::Outdoors,
+        place: Workplace::Outdoors,
         method: DustMethod::Water,
         airflow_m3h: 0.0,
         water_l_min: 0.5,

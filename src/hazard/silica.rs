@@ -11,7 +11,7 @@ use crate::job::{DustMethod, Job, Range};
 use crate::tables::Source;
 use crate::tables::documents as doc;
 use crate::tables::record::{Example, Record};
-use crate::tables::region::{SilicaLimit, Standing};
+use crate::tables::region::{RuleOrigin, SilicaLimit};
 
 /// Grams in a cubic millimetre of a stone of 1 kg/m³: 1e-9 m³ × 1000 g.
 const G_PER_MM3_PER_KG_M3: f64 = 1e-6;
@@ -193,8 +193,8 @@ const fn where_to(method: DustMethod) -> &'static str {
 fn limit_text(limit: &SilicaLimit) -> String {
     let source: &Source = limit.source;
     let borrowed = match limit.standing {
-        Standing::Own => "",
-        Standing::Borrowed => ", borrowed from elsewhere",
+        RuleOrigin::Own => "",
+        RuleOrigin::Borrowed => ", borrowed from elsewhere",
     };
     let action = limit
         .action_mg_m3

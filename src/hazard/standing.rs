@@ -10,7 +10,7 @@ use crate::tables::record::Record;
 use crate::words::Value;
 
 /// A line that every job has.
-struct Line {
+struct StandLine {
     moment: Moment,
     phrase: &'static Phrase,
     source: &'static Source,
@@ -140,7 +140,7 @@ pub static FIRST_AID: Record = Record {
 };
 const BANDAGE: Phrase = Phrase::of_every_job("first-aid").harm(Harm::KillsNow);
 
-const LINES: [Line; 8] = [
+const LINES: [StandLine; 8] = [
     line(Moment::Before, &BANDAGE, &doc::COMMON_PRACTICE),
     line(Moment::Before, &HANDLE, &doc::GRINDER_WARNINGS),
     line(Moment::Before, &OTHERS, &doc::COMMON_PRACTICE),
@@ -151,8 +151,8 @@ const LINES: [Line; 8] = [
     line(Moment::Moving, &FRAMES, &doc::FALL_ZONE),
 ];
 
-const fn line(moment: Moment, phrase: &'static Phrase, source: &'static Source) -> Line {
-    Line {
+const fn line(moment: Moment, phrase: &'static Phrase, source: &'static Source) -> StandLine {
+    StandLine {
         moment,
         phrase,
         source,

@@ -11,10 +11,10 @@ use super::dust::order::State;
 use super::respirator::Worn;
 use super::sample::{job, set_stone, work};
 use crate::job::{
-    Dusty, ExposurePeriod, Job, MachineKind, Place, Protector, Respirator, Vibration,
+    Dusty, ExposurePeriod, Job, MachineKind, Protector, Respirator, Vibration, Workplace,
 };
 use crate::tables::dust_control::TableAnswer;
-use crate::tables::region::{RegionCode, Standing};
+use crate::tables::region::{RegionCode, RuleOrigin};
 use crate::tables::respirator::MaskClass;
 use crate::tables::stone::StoneKind;
 use crate::words::Writer;
@@ -160,7 +160,7 @@ fn other_machines_of_the_day_add_their_points_and_their_noise() {
 fn a_stronger_control_is_offered_with_what_it_changes_before_the_mask() {
     let mut job = job();
     american(&mut job);
-    job.dust.place = Place::Indoors;
+    job.dust.place = Workplace::Indoors;
     job.dust.hours_today = 4.0;
     set_stone(&mut job, StoneKind::Limestone);
     let (hazards, _) = assess(&job, &work());
@@ -215,7 +215,7 @@ fn respirators_that_reach_the_factor_are_of_the_region_s_own_scheme() {
         let mut job = job();
         job.region = region;
         job.machine.kind = MachineKind::HandSaw;
-        job.dust.place = Place::Indoors;
+        job.dust.place = Workplace::Indoors;
         let suitable = assess(&job, &work()).0.respirator.suitable;
         let named = suitable.iter().map(|s| (s.name, s.apf, s.worn));
         named.collect::<Vec<_>>()
@@ -264,7 +264,7 @@ fn a_borrowed_rule_says_that_it_is_borrowed() {
                     .detail(&finding.message)
                     .contains("borrowed")
             });
-        let own = hazards.respirator.required_standing == Standing::Own;
+        let own = hazards.respirator.required_standing == RuleOrigin::Own;
         assert_eq!(said, Some(!own), "{region:?} {hazards:?}");
     }
 }

@@ -8,7 +8,7 @@ use crate::tables::respirator::MaskClass;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Dust {
     /// Where the cutting is done.
-    pub place: Place,
+    pub place: Workplace,
     /// How the dust is held down.
     pub method: DustMethod,
     /// Airflow of the extractor, m³/h; 0 when not known.
@@ -36,7 +36,7 @@ impl Dust {
 /// Where the cutting is done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
-pub enum Place {
+pub enum Workplace {
     /// In the open.
     Outdoors,
     /// Indoors or in an enclosed space.

@@ -4,7 +4,7 @@ use toml::Spanned;
 use toml::de::DeValue;
 
 use super::keys::{Kind, Word, elsewhere};
-use super::ledger::{Ledger, Span, Units};
+use super::ledger::{Ledger, TextRange, Units};
 use super::quantity::from_to;
 use super::words::{nearest, plain, short};
 use crate::geom::Point;
@@ -23,7 +23,7 @@ pub(super) struct Given<'a> {
     /// The key, such as `disc[0].kerf`.
     pub(super) key: String,
     /// Where the value stands.
-    pub(super) span: Span,
+    pub(super) span: TextRange,
     pub(super) ledger: &'a Ledger,
     /// What may stand there by the list of keys.
     pub(super) kind: &'static Kind,
@@ -297,7 +297,7 @@ impl<'a> Given<'a> {
     }
 
     /// A table whose keys are names of the user's figure: each key's place and its value.
-    pub(super) fn entries(&self) -> Option<Vec<(&'a str, Span, Given<'a>)>> {
+    pub(super) fn entries(&self) -> Option<Vec<(&'a str, TextRange, Given<'a>)>> {
         let Some(of) = self.kind.named() else {
             return self.undeclared();
         };

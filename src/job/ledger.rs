@@ -3,13 +3,13 @@
 use std::cell::{Cell, RefCell};
 
 use super::Assumption;
-use super::drawing::{Drawings, Frame};
+use super::drawing::{Drawings, FigureFrame};
 use super::words::length;
 use crate::diag::{Diagnostic, Severity};
 use crate::units::LengthUnit;
 
 /// A byte range in the job text.
-pub(super) type Span = Option<(usize, usize)>;
+pub(super) type TextRange = Option<(usize, usize)>;
 
 /// Everything noted in one reading, and the unit of bare numbers.
 ///
@@ -21,7 +21,7 @@ pub(super) struct Ledger {
     units: Cell<Units>,
     spoilt: bool,
     drawings: Drawings,
-    slab_frame: RefCell<Option<Frame>>,
+    slab_frame: RefCell<Option<FigureFrame>>,
 }
 
 /// What a bare number means.
@@ -64,12 +64,12 @@ impl Ledger {
     }
 
     /// The frame of a slab that was taken from a drawing: flaws in the same drawing lie in it.
-    pub(super) fn slab_frame(&self) -> Option<Frame> {
+    pub(super) fn slab_frame(&self) -> Option<FigureFrame> {
         self.slab_frame.borrow().clone()
     }
 
     /// Says where that frame lies.
-    pub(super) fn set_slab_frame(&self, frame: Frame) {
+    pub(super) fn set_slab_frame(&self, frame: FigureFrame) {
         self.slab_frame.replace(Some(frame));
     }
 
@@ -77,7 +77,7 @@ impl Ledger {
     pub(super) fn fault(
         &self,
         key: impl Into<String>,
-        span: Span,
+        span: TextRange,
         message: impl Into<String>,
         hint: impl Into<String>,
     ) {
@@ -89,7 +89,7 @@ impl Ledger {
     pub(super) fn remark(
         &self,
         key: impl Into<String>,
-        span: Span,
+        span: TextRange,
         message: impl Into<String>,
         hint: impl Into<String>,
     ) {

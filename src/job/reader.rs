@@ -5,7 +5,7 @@ use toml::de::{DeTable, DeValue};
 
 use super::given::Given;
 use super::keys::{Key, Kind, LeftOut, Section, Word, elsewhere};
-use super::ledger::{Ledger, Span};
+use super::ledger::{Ledger, TextRange};
 use super::words::{known_names, nearest, short};
 use crate::units::{LengthUnit, Mass};
 
@@ -21,7 +21,7 @@ pub(super) struct Reader<'a> {
     path: String,
     section: &'static Section,
     table: Option<&'a DeTable<'a>>,
-    span: Span,
+    span: TextRange,
     pub(super) ledger: &'a Ledger,
 }
 
@@ -31,7 +31,7 @@ impl<'a> Reader<'a> {
         path: String,
         section: &'static Section,
         table: Option<&'a DeTable<'a>>,
-        span: Span,
+        span: TextRange,
         ledger: &'a Ledger,
     ) -> Self {
         Self {
@@ -60,7 +60,7 @@ impl<'a> Reader<'a> {
     }
 
     /// Where the table, or the header that opens it, stands.
-    pub(super) fn span(&self) -> Span {
+    pub(super) fn span(&self) -> TextRange {
         self.span
     }
 

@@ -21,13 +21,13 @@ pub struct Obstacle {
     /// Its name, in the user's words.
     pub what: String,
     /// What it is, with its clear sizes.
-    pub opening: Opening,
+    pub opening: ClearSize,
 }
 
 /// The clear sizes of a place on the way, mm.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Opening {
+pub enum ClearSize {
     /// A door, a gate, a straight flight of stairs.
     Door {
         /// Clear width.
@@ -46,7 +46,7 @@ pub enum Opening {
     },
 }
 
-impl Opening {
+impl ClearSize {
     /// Clear height, mm.
     #[must_use]
     pub const fn height_mm(self) -> f64 {

@@ -59,7 +59,7 @@ impl<'a> Book<'a> {
     /// Blocks one after another over as many pages as they need.
     pub(super) fn flow(&self, sections: &[&'a Section], step: usize) -> Vec<Filled<'a>> {
         let mut pages: Vec<Filled<'a>> = Vec::new();
-        let mut run = Run::new(self.area());
+        let mut run = OpenPage::new(self.area());
         for section in sections {
             let setter = self.setter(section, step, (Said::InFull, WELL));
             let name = setter.writer.say(&section.name);
@@ -89,7 +89,7 @@ impl<'a> Book<'a> {
 }
 
 /// A page being filled.
-struct Run<'a> {
+struct OpenPage<'a> {
     area: Bounds,
     y: f64,
     items: Vec<Item>,
@@ -103,7 +103,7 @@ enum Taken {
     None,
 }
 
-impl<'a> Run<'a> {
+impl<'a> OpenPage<'a> {
     const fn new(area: Bounds) -> Self {
         Self {
             area,

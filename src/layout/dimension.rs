@@ -1,7 +1,7 @@
 //! Dimensions after ISO 129-1: extension lines, a dimension line with filled slim arrowheads, the
 //! figure above the line. Level or upright only.
 
-use super::item::{Anchor, Face, Ink, Item, Path, Stroke, Text};
+use super::item::{Anchor, Ink, Item, Path, PenStroke, Text, Typeface};
 use super::pen::{NARROW_MM, grown};
 use super::typeface::descent_mm;
 use crate::geom::{Bounds, Point, Vector};
@@ -27,11 +27,11 @@ const OUTSIDE_MM: f64 = ARROW_MM + 1.0;
 /// A figure up to so many times as wide as its line may stand over the middle of it (judgement).
 const LITTLE_WIDER: f64 = 1.6;
 
-const LINE: Stroke = Stroke::solid(NARROW_MM, Ink::Black);
+const LINE: PenStroke = PenStroke::solid(NARROW_MM, Ink::Black);
 
 /// Which way a dimension runs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Run {
+pub enum DimensionRun {
     /// Along x: the dimension line is level, the figure reads from left to right.
     Level,
     /// Along y: the dimension line is upright, the figure reads upwards.
@@ -46,7 +46,7 @@ pub struct Dimension {
     /// The other.
     pub to: Point,
     /// Which of their distances is shown.
-    pub run: Run,
+    pub run: DimensionRun,
     /// Where the dimension line lies: its y when level, its x when upright, mm.
     pub line_at: f64,
     /// The figure with its unit.
@@ -77,7 +77,7 @@ impl Dimension {
     #[must_use]
     pub fn has_room(&self) -> bool {
         let (a, b) = self.ends();
-        let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
+        let text = Text::new(&self.figure, a, Typeface::Bold, self.size_pt);
         has_room(&text, a.distance(b))
     }
 
@@ -85,7 +85,7 @@ impl Dimension {
     #[must_use]
     pub fn nearly_has_room(&self) -> bool {
         let (a, b) = self.ends();
-        let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
+        let text = Text::new(&self.figure, a, Typeface::Bold, self.size_pt);
         text.width_mm() <= a.distance(b) * LITTLE_WIDER
     }
 
@@ -127,16 +127,16 @@ impl Dimension {
 
     fn along(&self) -> Vector {
         match self.run {
-            Run::Level => Vector::new(1.0, 0.0),
-            Run::Upright => Vector::new(0.0, 1.0),
+            DimensionRun::Level => Vector::new(1.0, 0.0),
+            DimensionRun::Upright => Vector::new(0.0, 1.0),
         }
     }
 
     /// The measured points brought onto the dimension line.
     fn feet(&self) -> (Point, Point) {
         let foot = |p: Point| match self.run {
-            Run::Level => Point::new(p.x, self.line_at),
-            Run::Upright => Point::new(self.line_at, p.y),
+            DimensionRun::Level => Point::new(p.x, self.line_at),
+            DimensionRun::Upright => Point::new(self.line_at, p.y),
         };
         (foot(self.from), foot(self.to))
     }
@@ -165,12 +165,12 @@ impl Dimension {
 
     /// The figure: in the middle above the line, or beyond the second arrow when it is too wide.
     fn text(&self, a: Point, b: Point, span: f64) -> Text {
-        let hanging = descent_mm(Face::Bold, self.size_pt);
+        let hanging = descent_mm(Typeface::Bold, self.size_pt);
         let above = self.along().left() * (ABOVE_LINE_MM + hanging);
-        let text = Text::new(&self.figure, a, Face::Bold, self.size_pt);
+        let text = Text::new(&self.figure, a, Typeface::Bold, self.size_pt);
         let text = match self.run {
-            Run::Level => text,
-            Run::Upright => text.upwards(),
+            DimensionRun::Level => text,
+            DimensionRun::Upright => text.upwards(),
         };
         if self.centred || has_room(&text, span) {
             Text {

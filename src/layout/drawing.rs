@@ -7,7 +7,7 @@
 use std::f64::consts::PI;
 
 use super::hatch::hatch;
-use super::item::{Dash, Face, Ink, Item, Path, Stroke};
+use super::item::{Dash, Ink, Item, Path, PenStroke, Typeface};
 use super::labels::Labels;
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, corners};
 use super::wrap::Style;
@@ -91,9 +91,9 @@ impl Drawing {
     #[must_use]
     pub fn style(&self, lettering: Lettering) -> Style {
         let (face, size) = match lettering {
-            Lettering::Number => (Face::Bold, 12.0),
-            Lettering::Name => (Face::Bold, 10.5),
-            Lettering::Word => (Face::Regular, 9.5),
+            Lettering::Number => (Typeface::Bold, 12.0),
+            Lettering::Name => (Typeface::Bold, 10.5),
+            Lettering::Word => (Typeface::Regular, 9.5),
         };
         let size = f64::max(size, self.least_pt);
         Style::new(face, size, size * 0.44)
@@ -165,17 +165,19 @@ impl Drawing {
             .iter()
             .map(|ring| ring.iter().map(|s| self.seg(s)).collect())
             .collect();
-        let thin = Stroke::solid(NARROW_MM, Ink::Black);
+        let thin = PenStroke::solid(NARROW_MM, Ink::Black);
         let (fill, edge) = match shape {
-            Shape::Kept => (Some(Ink::White), Stroke::solid(WIDE_MM, Ink::Black)),
+            Shape::Kept => (Some(Ink::White), PenStroke::solid(WIDE_MM, Ink::Black)),
             Shape::Waste => (Some(Ink::White), thin),
             Shape::Gone => (
                 None,
-                Stroke::solid(NARROW_MM, Ink::Grey).dashed(Dash::Dotted),
+                PenStroke::solid(NARROW_MM, Ink::Grey).dashed(Dash::Dotted),
             ),
-            Shape::Edge => (None, Stroke::solid(MIDDLE_MM, Ink::Black)),
+            Shape::Edge => (None, PenStroke::solid(MIDDLE_MM, Ink::Black)),
             Shape::Kerf => (Some(Ink::Black), thin),
-            Shape::Guide | Shape::Tool => (Some(Ink::Pale), Stroke::solid(MIDDLE_MM, Ink::Black)),
+            Shape::Guide | Shape::Tool => {
+                (Some(Ink::Pale), PenStroke::solid(MIDDLE_MM, Ink::Black))
+            }
             Shape::Danger => (None, thin.dashed(Dash::Dashed)),
         };
         if fill.is_some() {
@@ -188,7 +190,7 @@ impl Drawing {
             _ => None,
         };
         if let Some(spacing) = spacing {
-            let line = Stroke::solid(NARROW_MM * 0.7, Ink::Grey);
+            let line = PenStroke::solid(NARROW_MM * 0.7, Ink::Grey);
             self.items.push(hatch(&runs, spacing, line).into());
         }
         if matches!(shape, Shape::Kept | Shape::Edge | Shape::Guide) {
@@ -225,7 +227,7 @@ impl Drawing {
     }
 
     /// An open run of pieces.
-    pub fn line(&mut self, segs: &[Seg], stroke: Stroke, apart: bool) {
+    pub fn line(&mut self, segs: &[Seg], stroke: PenStroke, apart: bool) {
         let shown = segs.iter().flat_map(|s| self.in_window(s));
         let run: Vec<Seg> = shown.map(|s| self.seg(&s)).collect();
         if apart {

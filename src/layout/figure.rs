@@ -1,13 +1,13 @@
 //! Figures on paper: a round scale, a scale bar, and the things drawn in their order.
 
 use super::drawing::{Drawing, Margins};
-use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke as Pen, Tag};
+use super::item::{Anchor, Dash, Ink, Item, Path, PenStroke as Pen, Tag, Typeface};
 use super::lettering::{opposite, rows_mm};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM};
 use super::people;
 use super::setter::{Extent, Setter};
 use super::wrap::Style;
-use crate::document::figure::{Figure, Shape, Side, Stroke, Thing};
+use crate::document::figure::{Figure, LineStyle, Shape, Side, Thing};
 use crate::geom::{Bounds, Point};
 use crate::words::{System, Value};
 
@@ -121,7 +121,7 @@ impl Setter {
         };
         let length = bar / reduction;
         let size = f64::max(9.0, self.kind.least_pt);
-        let style = Style::new(Face::Regular, size, size * 0.44);
+        let style = Style::new(Typeface::Regular, size, size * 0.44);
         let mut text = self.writer.write(&Value::size(*bar));
         if self.to_scale {
             text = format!("{text}   1 : {reduction}");
@@ -238,17 +238,17 @@ const fn rank_of(thing: &Thing) -> u8 {
     }
 }
 
-const fn apart(stroke: Stroke) -> bool {
-    matches!(stroke, Stroke::SetOut | Stroke::Flaw)
+const fn apart(stroke: LineStyle) -> bool {
+    matches!(stroke, LineStyle::SetOut | LineStyle::Flaw)
 }
 
-const fn pen(stroke: Stroke) -> Pen {
+const fn pen(stroke: LineStyle) -> Pen {
     match stroke {
-        Stroke::SetOut => Pen::solid(NARROW_MM, Ink::Black).dashed(Dash::DashDot),
-        Stroke::Hidden => Pen::solid(NARROW_MM * 1.3, Ink::Black).dashed(Dash::Dashed),
-        Stroke::Flaw => Pen::solid(WIDE_MM, Ink::Accent),
-        Stroke::Clearance => Pen::solid(NARROW_MM, Ink::Accent).dashed(Dash::Dashed),
-        Stroke::Solid => Pen::solid(MIDDLE_MM, Ink::Black),
-        Stroke::Thin => Pen::solid(NARROW_MM, Ink::Black),
+        LineStyle::SetOut => Pen::solid(NARROW_MM, Ink::Black).dashed(Dash::DashDot),
+        LineStyle::Hidden => Pen::solid(NARROW_MM * 1.3, Ink::Black).dashed(Dash::Dashed),
+        LineStyle::Flaw => Pen::solid(WIDE_MM, Ink::Accent),
+        LineStyle::Clearance => Pen::solid(NARROW_MM, Ink::Accent).dashed(Dash::Dashed),
+        LineStyle::Solid => Pen::solid(MIDDLE_MM, Ink::Black),
+        LineStyle::Thin => Pen::solid(NARROW_MM, Ink::Black),
     }
 }

@@ -2,7 +2,7 @@
 
 use std::f64::consts::{FRAC_1_SQRT_2, TAU};
 
-use super::item::{Path, Stroke};
+use super::item::{Path, PenStroke};
 use crate::geom::{Bounds, Line, Point, SAME_MM, Seg, Vector};
 
 /// The 45° lines inside closed runs of lines and arcs (even-odd), `spacing_mm` apart.
@@ -10,7 +10,7 @@ use crate::geom::{Bounds, Line, Point, SAME_MM, Seg, Vector};
 /// The lines lie on one grid for the whole page, so the hatching of neighbours meets. Nothing is
 /// drawn for a spacing that is not a positive finite number, nor for a shape that is not finite.
 #[must_use]
-pub fn hatch(runs: &[Vec<Seg>], spacing_mm: f64, stroke: Stroke) -> Path {
+pub fn hatch(runs: &[Vec<Seg>], spacing_mm: f64, stroke: PenStroke) -> Path {
     let lines = if spacing_mm.is_finite() && spacing_mm > 0.0 {
         grid(runs, spacing_mm)
     } else {

@@ -140,14 +140,14 @@ pub struct Path {
     /// Close every run.
     pub closed: bool,
     /// How the line is drawn; nothing for no line.
-    pub stroke: Option<Stroke>,
+    pub stroke: Option<PenStroke>,
     /// What the inside is filled with (even-odd); nothing for no fill.
     pub fill: Option<Ink>,
 }
 
 /// How a line is drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Stroke {
+pub struct PenStroke {
     /// Width, mm.
     pub width_mm: f64,
     /// Colour.
@@ -223,7 +223,7 @@ pub struct Text {
     /// Size, points.
     pub size_pt: f64,
     /// Weight.
-    pub face: Face,
+    pub face: Typeface,
     /// Colour.
     pub ink: Ink,
     /// What `at` is to the text.
@@ -236,7 +236,7 @@ pub struct Text {
 
 /// The two weights of the sheet's one typeface.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum Face {
+pub enum Typeface {
     /// For reading.
     #[default]
     Regular,

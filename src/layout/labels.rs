@@ -3,7 +3,7 @@
 use std::f64::consts::TAU;
 use std::sync::LazyLock;
 
-use super::item::{Anchor, Ink, Item, Path, Stroke, Text};
+use super::item::{Anchor, Ink, Item, Path, PenStroke, Text};
 use super::pen::{NARROW_MM, corners, grown};
 use super::typeface::{cap_height_mm, descent_mm};
 use super::wrap::Style;
@@ -242,7 +242,7 @@ impl Labels {
             return Vec::new();
         };
         self.occupy_seg(line);
-        let stroke = Stroke::solid(NARROW_MM, Ink::Black);
+        let stroke = PenStroke::solid(NARROW_MM, Ink::Black);
         vec![
             Path::open(vec![vec![line]], stroke).into(),
             Path::dot(anchor, DOT_MM, Ink::Black).into(),

@@ -1,7 +1,7 @@
 //! Letters in a drawing: labels in and beside areas, and dimensions. They come after every line, each
 //! on its white, so that no line runs through them.
 
-use super::dimension::{Dimension, DrawnDimension, Run};
+use super::dimension::{Dimension, DimensionRun, DrawnDimension};
 use super::drawing::Drawing;
 use super::item::Item;
 use super::labels::{Cover, Label, Prefer, Spot, around, half_of, leader};
@@ -138,17 +138,17 @@ impl Drawing {
         };
         let off = ROW_MM[0] + f64::from(row) * ROW_MM[1];
         let (run, line_at) = match side {
-            Side::Below => (Run::Level, self.frame.min.y - off),
-            Side::Above => (Run::Level, self.frame.max.y + off - 3.0),
-            Side::Left => (Run::Upright, self.frame.min.x - off + 3.0),
-            Side::Right => (Run::Upright, self.frame.max.x + off),
+            Side::Below => (DimensionRun::Level, self.frame.min.y - off),
+            Side::Above => (DimensionRun::Level, self.frame.max.y + off - 3.0),
+            Side::Left => (DimensionRun::Upright, self.frame.min.x - off + 3.0),
+            Side::Right => (DimensionRun::Upright, self.frame.max.x + off),
         };
         let (from, to) = (self.at(from), self.at(to));
         // A figure too wide for its line stands on the side where the drawing goes on.
         let middle = from.midpoint(to);
         let before = match run {
-            Run::Level => middle.x > self.frame.centre().x,
-            Run::Upright => middle.y > self.frame.centre().y,
+            DimensionRun::Level => middle.x > self.frame.centre().x,
+            DimensionRun::Upright => middle.y > self.frame.centre().y,
         };
         let dimension = |figure: &str, before, centred| Dimension {
             from,

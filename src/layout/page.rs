@@ -4,12 +4,12 @@
 use super::book::{Book, Filled, MARGIN_MM, WELL};
 use super::figure::MOST_SHARE;
 use super::heights::Heights;
-use super::item::{Anchor, Face, Ink, Item, Page, Paper, Path, Sheet, Stroke};
+use super::item::{Anchor, Ink, Item, Page, Paper, Path, PenStroke, Sheet, Typeface};
 use super::pen::NARROW_MM;
 use super::setter::{Said, Setter};
 use super::voice::Type;
 use super::wrap::Style;
-use crate::document::block::{Block, Document, Part, Reading, Section};
+use crate::document::block::{Block, Document, DocumentPart, Reading, Section};
 use crate::document::figure::Figure;
 use crate::geom::{Bounds, Point};
 use crate::words::{Language, Message, Value, Writer};
@@ -17,8 +17,8 @@ use crate::words::{Language, Message, Value, Writer};
 /// Least space between two texts of one line, mm.
 const APART_MM: f64 = 8.0;
 
-const HEAD: Style = Style::new(Face::Bold, 10.5, 5.0);
-const FOOT: Style = Style::new(Face::Regular, 9.0, 4.2);
+const HEAD: Style = Style::new(Typeface::Bold, 10.5, 5.0);
+const FOOT: Style = Style::new(Typeface::Regular, 9.0, 4.2);
 
 /// The document on paper.
 #[must_use]
@@ -28,11 +28,11 @@ pub fn pages(document: &Document, paper: Paper) -> Sheet {
         paper,
         heights: Heights::default(),
     };
-    let of = |part: Part| document.sections.iter().filter(move |s| s.part == part);
-    let bench = book.bench(&of(Part::Bench).collect::<Vec<_>>());
-    let annex = book.flow(&of(Part::Annex).collect::<Vec<_>>(), 0);
-    let mut pages = book.bound(bench, Part::Bench);
-    pages.extend(book.bound(annex, Part::Annex));
+    let of = |part: DocumentPart| document.sections.iter().filter(move |s| s.part == part);
+    let bench = book.bench(&of(DocumentPart::Bench).collect::<Vec<_>>());
+    let annex = book.flow(&of(DocumentPart::Annex).collect::<Vec<_>>(), 0);
+    let mut pages = book.bound(bench, DocumentPart::Bench);
+    pages.extend(book.bound(annex, DocumentPart::Annex));
     Sheet {
         title: document.title.clone(),
         language: document
@@ -138,7 +138,7 @@ fn figure_alone(
 
 impl Book<'_> {
     /// The pages with their heads and feet, counted.
-    fn bound(&self, filled: Vec<Filled<'_>>, part: Part) -> Vec<Page> {
+    fn bound(&self, filled: Vec<Filled<'_>>, part: DocumentPart) -> Vec<Page> {
         let count = filled.len();
         let each = filled.into_iter().enumerate();
         each.map(|(i, page)| {
@@ -155,12 +155,12 @@ impl Book<'_> {
         .collect()
     }
 
-    fn head(&self, writer: Writer, number: usize, count: usize, part: Part) -> Vec<Item> {
+    fn head(&self, writer: Writer, number: usize, count: usize, part: DocumentPart) -> Vec<Item> {
         let (width, height) = self.paper.size_mm();
         let base = height - MARGIN_MM - 2.0;
         let id = match part {
-            Part::Bench => "bench-head",
-            Part::Annex => "bench-head-annex",
+            DocumentPart::Bench => "bench-head",
+            DocumentPart::Annex => "bench-head-annex",
         };
         let right = writer.say(&Message::new(
             id,
@@ -202,7 +202,7 @@ impl Book<'_> {
     fn rule(&self, y: f64) -> Item {
         let (width, _) = self.paper.size_mm();
         let ends = (Point::new(MARGIN_MM, y), Point::new(width - MARGIN_MM, y));
-        Path::line(ends.0, ends.1, Stroke::solid(NARROW_MM, Ink::Black)).into()
+        Path::line(ends.0, ends.1, PenStroke::solid(NARROW_MM, Ink::Black)).into()
     }
 }
 

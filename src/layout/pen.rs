@@ -1,6 +1,6 @@
 //! Lines, boxes and texts as items: the strokes of the sheet, and short ways to make things.
 
-use super::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke, Text, TextTurn};
+use super::item::{Anchor, Dash, Ink, Item, Path, PenStroke, Text, TextTurn, Typeface};
 use super::typeface;
 use crate::geom::seg::{circle, ring};
 use crate::geom::{Bounds, Point, Seg};
@@ -12,7 +12,7 @@ pub const MIDDLE_MM: f64 = 0.3;
 /// Dimensions, hatching, leaders, after ISO 128 half the wide line or less, mm.
 pub const NARROW_MM: f64 = 0.18;
 
-impl Stroke {
+impl PenStroke {
     /// A continuous line of a width in mm.
     #[must_use]
     pub const fn solid(width_mm: f64, ink: Ink) -> Self {
@@ -33,7 +33,7 @@ impl Stroke {
 impl Path {
     /// One straight line.
     #[must_use]
-    pub fn line(a: Point, b: Point, stroke: Stroke) -> Self {
+    pub fn line(a: Point, b: Point, stroke: PenStroke) -> Self {
         Self {
             runs: vec![vec![Seg::Line(a, b)]],
             closed: false,
@@ -44,7 +44,7 @@ impl Path {
 
     /// Runs of pieces, each left open.
     #[must_use]
-    pub fn open(runs: Vec<Vec<Seg>>, stroke: Stroke) -> Self {
+    pub fn open(runs: Vec<Vec<Seg>>, stroke: PenStroke) -> Self {
         Self {
             runs,
             closed: false,
@@ -55,7 +55,7 @@ impl Path {
 
     /// Closed runs of pieces, stroked, filled or both.
     #[must_use]
-    pub fn closed(runs: Vec<Vec<Seg>>, stroke: Option<Stroke>, fill: Option<Ink>) -> Self {
+    pub fn closed(runs: Vec<Vec<Seg>>, stroke: Option<PenStroke>, fill: Option<Ink>) -> Self {
         Self {
             runs,
             closed: true,
@@ -66,7 +66,7 @@ impl Path {
 
     /// An upright box.
     #[must_use]
-    pub fn frame(area: Bounds, stroke: Option<Stroke>, fill: Option<Ink>) -> Self {
+    pub fn frame(area: Bounds, stroke: Option<PenStroke>, fill: Option<Ink>) -> Self {
         Self::closed(vec![ring(&corners(area))], stroke, fill)
     }
 
@@ -86,7 +86,7 @@ impl Path {
 impl Text {
     /// A level line of black text that begins at `at`.
     #[must_use]
-    pub fn new(content: impl Into<String>, at: Point, face: Face, size_pt: f64) -> Self {
+    pub fn new(content: impl Into<String>, at: Point, face: Typeface, size_pt: f64) -> Self {
         Self {
             at,
             size_pt,

@@ -3,7 +3,7 @@
 //! Sizes of a person: 1750 mm tall, 460 mm across the shoulders (judgement, a grown person).
 
 use super::drawing::Drawing;
-use super::item::{Ink, Path, Stroke};
+use super::item::{Ink, Path, PenStroke};
 use super::labels::around;
 use super::pen::{MIDDLE_MM, NARROW_MM, grown};
 use crate::document::figure::Lettering;
@@ -25,7 +25,7 @@ pub(super) fn above(drawing: &mut Drawing, at: Point, facing: Vector, word: &str
     let unit = (shoulders / 460.0).max(LEAST_HEAD_MM / 100.0);
     let across = way.left();
     let spot = |side: f64, ahead: f64| c + across * (side * unit) + way * (ahead * unit);
-    let line = Stroke::solid(MIDDLE_MM, Ink::Black);
+    let line = PenStroke::solid(MIDDLE_MM, Ink::Black);
     let limb = |a: Point, b: Point| {
         Path::closed(
             vec![capsule(a, b, 34.0 * unit)],
@@ -61,7 +61,7 @@ pub(super) fn side(drawing: &mut Drawing, at: Point, right: bool, hands: f64) {
     let sign = if right { 1.0 } else { -1.0 };
     let spot = |x: f64, y: f64| drawing.at(Point::new(at.x + sign * x, at.y + y));
     let half = |mm: f64| drawing.length(mm);
-    let line = Stroke::solid(NARROW_MM, Ink::Black);
+    let line = PenStroke::solid(NARROW_MM, Ink::Black);
     let part = |a: Point, b: Point, wide: f64| {
         Path::closed(
             vec![capsule(a, b, half(wide))],
@@ -95,7 +95,7 @@ pub(super) fn arrow(drawing: &mut Drawing, from: Point, to: Point) {
     let side = way.left() * 1.0;
     let back = b - way * 3.2;
     drawing.put([
-        Path::line(a, back, Stroke::solid(MIDDLE_MM, Ink::Black)).into(),
+        Path::line(a, back, PenStroke::solid(MIDDLE_MM, Ink::Black)).into(),
         Path::filled(&[b, back + side, back - side], Ink::Black).into(),
     ]);
     drawing.occupy(Bounds::around([a, b]));
@@ -114,7 +114,7 @@ pub(super) fn trestle(drawing: &mut Drawing, top: Point) {
             Point::new(top.x + x, 0.0),
         )]
     };
-    let heavy = Stroke::solid(MIDDLE_MM * 2.0, Ink::Black);
+    let heavy = PenStroke::solid(MIDDLE_MM * 2.0, Ink::Black);
     drawing.line(&leg(-220.0), heavy, false);
     drawing.line(&leg(220.0), heavy, false);
     drawing.area(crate::document::figure::Shape::Tool, &[bar]);

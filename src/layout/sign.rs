@@ -4,7 +4,7 @@
 
 use std::f64::consts::{PI, TAU};
 
-use super::item::{Ink, Item, Path, Stroke};
+use super::item::{Ink, Item, Path, PenStroke};
 use crate::document::sign::Sign;
 use crate::geom::seg::{capsule, circle, ring};
 use crate::geom::{Arc, Point, Seg};
@@ -80,7 +80,7 @@ impl Brush {
             start: from,
             sweep,
         };
-        let line = Stroke::solid(wide * self.unit, ink);
+        let line = PenStroke::solid(wide * self.unit, ink);
         Path::open(vec![vec![Seg::Arc(arc)]], line).into()
     }
 

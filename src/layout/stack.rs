@@ -3,7 +3,7 @@
 
 use std::borrow::Borrow;
 
-use super::item::{Ink, Item, Path, Stroke, Tag};
+use super::item::{Ink, Item, Path, PenStroke, Tag};
 use super::setter::{Extent, Setter};
 use super::words::numbered;
 use crate::document::block::{Block, Card};
@@ -115,7 +115,7 @@ impl Setter {
             min: Point::new(area.min.x, area.max.y - height),
             max: area.max,
         };
-        let line = Stroke::solid(FRAME_MM[usize::from(card.stop)], Ink::Black);
+        let line = PenStroke::solid(FRAME_MM[usize::from(card.stop)], Ink::Black);
         items.push(Path::frame(frame, Some(line), None).into());
         (items, height)
     }

@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use super::drawing::Drawing;
-use super::item::{Anchor, Ink, Item, Path, Stroke};
+use super::item::{Anchor, Ink, Item, Path, PenStroke};
 use super::labels::{Cover, Prefer, around, centred, half_of};
 use super::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM, grown};
 use crate::document::figure::Lettering;
@@ -26,7 +26,7 @@ impl Drawing {
     /// A mark on the stone: a short cross stroke with its name beside it.
     pub fn mark(&mut self, at: Point, name: &str) {
         let c = self.at(at);
-        let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
+        let stroke = PenStroke::solid(MIDDLE_MM, Ink::Black);
         let arm = Vector::new(1.3, 1.3);
         let runs = vec![
             vec![Seg::Line(c - arm, c + arm)],
@@ -40,7 +40,7 @@ impl Drawing {
     /// A cross at a pivot or a centre, with its name.
     pub fn pivot(&mut self, at: Point, name: &str) {
         let (c, arm) = (self.at(at), 2.6);
-        let stroke = Stroke::solid(WIDE_MM, Ink::Black);
+        let stroke = PenStroke::solid(WIDE_MM, Ink::Black);
         let runs = [Vector::new(arm, 0.0), Vector::new(0.0, arm)];
         let runs = runs.map(|v| vec![Seg::Line(c - v, c + v)]).to_vec();
         self.over.push(Path::open(runs, stroke).into());
@@ -53,7 +53,7 @@ impl Drawing {
     /// Stations along a curve: a short stroke at each; numbered where there is room for it, else the first,
     /// the last and every fifth.
     pub fn stations(&mut self, all: &[(Point, Vector)]) {
-        let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
+        let stroke = PenStroke::solid(MIDDLE_MM, Ink::Black);
         let apart = all.windows(2).map(|two| two[0].0.distance(two[1].0));
         let roomy = self.length(apart.fold(f64::MAX, f64::min)) >= ROOM_MM;
         for (i, (at, way)) in all.iter().enumerate() {
@@ -98,7 +98,7 @@ impl Drawing {
             let seg = Seg::Arc(arc);
             vec![Seg::Line(c, seg.start()), seg, Seg::Line(seg.end(), c)]
         };
-        let stroke = Stroke::solid(NARROW_MM, Ink::Black);
+        let stroke = PenStroke::solid(NARROW_MM, Ink::Black);
         let circle = crate::geom::seg::circle(c, r);
         self.over
             .push(Path::closed(vec![circle], Some(stroke), Some(Ink::White)).into());
@@ -120,7 +120,7 @@ impl Drawing {
         let led = self.labels.lead(on, line);
         self.over.extend(led);
         let circle = crate::geom::seg::circle(centre, RING_MM);
-        let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
+        let stroke = PenStroke::solid(MIDDLE_MM, Ink::Black);
         let ring = Path::closed(vec![circle], Some(stroke), Some(Ink::White));
         let name = self.style(Lettering::Name);
         let cap = super::typeface::cap_height_mm(name.face, name.size_pt);

@@ -1,6 +1,6 @@
 //! Tables.
 
-use super::item::{Anchor, Ink, Item, Path, Stroke, Tag};
+use super::item::{Anchor, Ink, Item, Path, PenStroke, Tag};
 use super::pen::{MIDDLE_MM, NARROW_MM};
 use super::setter::Setter;
 use super::voice::Voice;
@@ -99,5 +99,5 @@ fn spans(columns: &[Column], width: f64) -> Vec<(f64, f64)> {
 fn rule(top: Point, width: f64, down: f64, thick: f64) -> Item {
     let left = Point::new(top.x, top.y - down);
     let right = Point::new(top.x + width, top.y - down);
-    Path::line(left, right, Stroke::solid(thick, Ink::Black)).into()
+    Path::line(left, right, PenStroke::solid(thick, Ink::Black)).into()
 }

@@ -6,7 +6,7 @@
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
-use super::item::{Face, Item, Sheet};
+use super::item::{Item, Sheet, Typeface};
 
 /// One point (1/72 inch), mm.
 pub const POINT_MM: f64 = 25.4 / 72.0;
@@ -95,41 +95,41 @@ impl Metrics {
     }
 }
 
-fn metrics(face: Face) -> &'static Metrics {
+fn metrics(face: Typeface) -> &'static Metrics {
     match face {
-        Face::Regular => &METRICS[0],
-        Face::Bold => &METRICS[1],
+        Typeface::Regular => &METRICS[0],
+        Typeface::Bold => &METRICS[1],
     }
 }
 
 /// The font file of a weight (TrueType).
 #[must_use]
-pub fn font_file(face: Face) -> &'static [u8] {
+pub fn font_file(face: Typeface) -> &'static [u8] {
     match face {
-        Face::Regular => REGULAR,
-        Face::Bold => BOLD,
+        Typeface::Regular => REGULAR,
+        Typeface::Bold => BOLD,
     }
 }
 
 /// The same file pressed, in the zlib format.
 #[must_use]
-pub fn pressed_font_file(face: Face) -> &'static [u8] {
+pub fn pressed_font_file(face: Typeface) -> &'static [u8] {
     let [regular, bold] = PRESSED;
     match face {
-        Face::Regular => regular,
-        Face::Bold => bold,
+        Typeface::Regular => regular,
+        Typeface::Bold => bold,
     }
 }
 
 /// The number of a character's glyph in the font file; nothing where the font lacks it.
 #[must_use]
-pub fn glyph(character: char, face: Face) -> Option<u16> {
+pub fn glyph(character: char, face: Typeface) -> Option<u16> {
     metrics(face).glyph(character).map(|g| g.number)
 }
 
 /// Width of a line of text at a size in points, mm. Characters the font lacks count as nothing.
 #[must_use]
-pub fn width_mm(text: &str, face: Face, size_pt: f64) -> f64 {
+pub fn width_mm(text: &str, face: Typeface, size_pt: f64) -> f64 {
     let metrics = metrics(face);
     let thousandths: f64 = text.chars().filter_map(|c| metrics.advance(c)).sum();
     thousandths / 1000.0 * size_pt * POINT_MM
@@ -137,25 +137,25 @@ pub fn width_mm(text: &str, face: Face, size_pt: f64) -> f64 {
 
 /// Height of the capitals above the base line, mm.
 #[must_use]
-pub fn cap_height_mm(face: Face, size_pt: f64) -> f64 {
+pub fn cap_height_mm(face: Typeface, size_pt: f64) -> f64 {
     metrics(face).cap_height / 1000.0 * size_pt * POINT_MM
 }
 
 /// Height above the base line that holds every letter with its accents, mm.
 #[must_use]
-pub fn ascent_mm(face: Face, size_pt: f64) -> f64 {
+pub fn ascent_mm(face: Typeface, size_pt: f64) -> f64 {
     metrics(face).ascent / 1000.0 * size_pt * POINT_MM
 }
 
 /// Depth below the base line that holds every letter, mm.
 #[must_use]
-pub fn descent_mm(face: Face, size_pt: f64) -> f64 {
+pub fn descent_mm(face: Typeface, size_pt: f64) -> f64 {
     metrics(face).descent / 1000.0 * size_pt * POINT_MM
 }
 
 /// The characters of a text that a weight lacks, control characters included, each once.
 #[must_use]
-pub fn missing_from(text: &str, face: Face) -> Vec<char> {
+pub fn missing_from(text: &str, face: Typeface) -> Vec<char> {
     let metrics = metrics(face);
     let mut found: Vec<char> = Vec::new();
     for c in text.chars() {
@@ -170,8 +170,8 @@ pub fn missing_from(text: &str, face: Face) -> Vec<char> {
 /// The characters of a text that the typeface lacks in either weight, each once.
 #[must_use]
 pub fn missing(text: &str) -> Vec<char> {
-    let mut found = missing_from(text, Face::Regular);
-    for c in missing_from(text, Face::Bold) {
+    let mut found = missing_from(text, Typeface::Regular);
+    for c in missing_from(text, Typeface::Bold) {
         if !found.contains(&c) {
             found.push(c);
         }

@@ -1,7 +1,7 @@
 //! Sizes of type, and paragraphs in which the numbers stand out: a word that begins with a digit is
 //! set as a number, with the unit that hangs on it by a no-break space.
 
-use super::item::{Anchor, Face, Ink, Item};
+use super::item::{Anchor, Ink, Item, Typeface};
 use super::typeface::POINT_MM;
 use super::wrap::{Style, break_word};
 use crate::document::block::Reading;
@@ -40,7 +40,7 @@ pub struct Voice {
 
 /// A line of a paragraph: runs of one style with the place where each begins, mm.
 #[derive(Clone, Debug, Default)]
-struct Line {
+struct SpokenLine {
     runs: Vec<(Style, f64, String)>,
     width: f64,
     leading: f64,
@@ -71,14 +71,14 @@ impl Type {
             Reading::Desk => [9.0, 9.0, 9.0, 11.0, 14.0],
         };
         let style = |face, size: f64| Style::new(face, size, size * tight * POINT_MM);
-        let plain = style(Face::Regular, words);
+        let plain = style(Typeface::Regular, words);
         let loud = if reading == Reading::Desk {
             plain
         } else {
-            style(Face::Bold, numbers)
+            style(Typeface::Bold, numbers)
         };
-        let accent = |size| style(Face::Bold, size).inked(Ink::Accent);
-        let low = style(Face::Regular, small);
+        let accent = |size| style(Typeface::Bold, size).inked(Ink::Accent);
+        let low = style(Typeface::Regular, small);
         Self {
             body: Voice {
                 words: plain,
@@ -87,7 +87,7 @@ impl Type {
             small: Voice::even(low),
             heading: Voice::even(accent(heading)),
             title: Voice::even(accent(title)),
-            tile: Voice::even(style(Face::Bold, 18.0)),
+            tile: Voice::even(style(Typeface::Bold, 18.0)),
             least_pt: if reading == Reading::Helper {
                 14.0
             } else {
@@ -160,10 +160,10 @@ impl Voice {
         (items, down)
     }
 
-    fn lines(&self, text: &str, width_mm: f64) -> Vec<Line> {
+    fn lines(&self, text: &str, width_mm: f64) -> Vec<SpokenLine> {
         let mut lines = Vec::new();
         for paragraph in text.split('\n') {
-            let mut line = Line::default();
+            let mut line = SpokenLine::default();
             for (word, style) in self.words_of(paragraph, width_mm) {
                 if !line.takes(word, &style, width_mm) {
                     lines.push(std::mem::take(&mut line));
@@ -219,7 +219,7 @@ pub fn is_figure(word: &str) -> bool {
     })
 }
 
-impl Line {
+impl SpokenLine {
     fn takes(&self, word: &str, style: &Style, width_mm: f64) -> bool {
         self.runs.is_empty()
             || self.width + style.width_mm(" ") + style.width_mm(word) <= width_mm + 1e-9

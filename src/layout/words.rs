@@ -1,6 +1,6 @@
 //! Blocks of words: titles, paragraphs, facts, tiles, steps, ticks, notices, signs, blanks.
 
-use super::item::{Anchor, Ink, Item, Path, Stroke, Tag};
+use super::item::{Anchor, Ink, Item, Path, PenStroke, Tag};
 use super::pen::{MIDDLE_MM, NARROW_MM};
 use super::setter::{Said, Setter};
 use super::sign::sign_items;
@@ -130,7 +130,7 @@ impl Setter {
                 min: Point::new(x, top.y - tallest),
                 max: Point::new(x + each, top.y),
             };
-            let line = Stroke::solid(MIDDLE_MM, Ink::Black);
+            let line = PenStroke::solid(MIDDLE_MM, Ink::Black);
             items.push(Path::frame(frame, Some(line), None).into());
         }
         (items, tallest)
@@ -186,7 +186,7 @@ impl Setter {
             let unit = self.writer.say(blank);
             let right = at.x + width;
             let style = self.kind.small.words;
-            let line = Stroke::solid(NARROW_MM, Ink::Black);
+            let line = PenStroke::solid(NARROW_MM, Ink::Black);
             let from = Point::new(right - room + 3.0, base - 1.0);
             let to = Point::new(right - style.width_mm(&unit) - 1.5, base - 1.0);
             items.push(Path::line(from, to, line).into());
@@ -240,7 +240,7 @@ impl Setter {
         all.extend(tag);
         all.append(&mut items);
         let low = at.y - total + 0.1;
-        let line = Stroke::solid(NARROW_MM, Ink::Black);
+        let line = PenStroke::solid(NARROW_MM, Ink::Black);
         all.push(Path::line(Point::new(at.x, low), Point::new(at.x + width, low), line).into());
         (all, total)
     }
@@ -255,7 +255,7 @@ impl Setter {
             min: Point::new(top.x, top.y - total),
             max: Point::new(top.x + width, top.y),
         };
-        let line = Stroke::solid(0.6, Ink::Black);
+        let line = PenStroke::solid(0.6, Ink::Black);
         let mut items = vec![Path::frame(frame, Some(line), Some(Ink::Pale)).into()];
         items.extend(tagged(Tag::Paragraph, (words, 0.0)).0);
         (items, total)
@@ -329,7 +329,7 @@ impl Setter {
                 let wide = style.width_mm(&text);
                 items.push(style.text(text, Point::new(x, base), Anchor::Start).into());
                 items.push(Item::End);
-                let line = Stroke::solid(NARROW_MM, Ink::Black);
+                let line = PenStroke::solid(NARROW_MM, Ink::Black);
                 let from = Point::new(x + wide + 1.5, base - 0.8);
                 items.push(Path::line(from, Point::new(x + half, base - 0.8), line).into());
                 x += half + 6.0;
@@ -352,7 +352,7 @@ pub(super) fn numbered(numbers: &[usize], text: &str, top: Point, width: f64, vo
         let corner = low.hypot(style.width_mm(&label) / 2.0);
         let half = corner.max(style.leading_mm * 0.55);
         let centre = Point::new(top.x + x + half, middle);
-        let line = Stroke::solid(MIDDLE_MM, Ink::Black);
+        let line = PenStroke::solid(MIDDLE_MM, Ink::Black);
         items.push(Path::closed(vec![circle(centre, half)], Some(line), None).into());
         let base = Point::new(centre.x, top.y - style.base_mm());
         items.push(
@@ -424,11 +424,11 @@ pub(super) fn tick_box(low: Point, done: bool) -> Vec<Item> {
         min: low,
         max: Point::new(low.x + BOX_MM, low.y + BOX_MM),
     };
-    let line = Stroke::solid(MIDDLE_MM, Ink::Black);
+    let line = PenStroke::solid(MIDDLE_MM, Ink::Black);
     let mut items: Vec<Item> = vec![Path::frame(frame, Some(line), None).into()];
     if done {
         let at = |x: f64, y: f64| Point::new(low.x + x * BOX_MM, low.y + y * BOX_MM);
-        let heavy = Stroke::solid(0.5, Ink::Black);
+        let heavy = PenStroke::solid(0.5, Ink::Black);
         items.push(Path::line(at(0.2, 0.5), at(0.42, 0.2), heavy).into());
         items.push(Path::line(at(0.42, 0.2), at(0.85, 0.85), heavy).into());
     }

@@ -1,6 +1,6 @@
 //! Lines broken to a width.
 
-use super::item::{Anchor, Face, Ink, Text};
+use super::item::{Anchor, Ink, Text, Typeface};
 use super::typeface;
 use crate::geom::Point;
 
@@ -8,7 +8,7 @@ use crate::geom::Point;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Style {
     /// Weight.
-    pub face: Face,
+    pub face: Typeface,
     /// Size, points.
     pub size_pt: f64,
     /// From one base line to the next, mm.
@@ -20,7 +20,7 @@ pub struct Style {
 impl Style {
     /// Black text in a weight, size (points) and line distance (mm).
     #[must_use]
-    pub const fn new(face: Face, size_pt: f64, leading_mm: f64) -> Self {
+    pub const fn new(face: Typeface, size_pt: f64, leading_mm: f64) -> Self {
         Self {
             face,
             size_pt,
@@ -33,7 +33,7 @@ impl Style {
     #[must_use]
     pub const fn bold(self) -> Self {
         Self {
-            face: Face::Bold,
+            face: Typeface::Bold,
             ..self
         }
     }

@@ -12,7 +12,7 @@ use super::{room, trim};
 
 /// A face in the top's own frame, as far as it is the same wherever the top lies.
 #[derive(Clone, Debug)]
-struct Face {
+struct TrimFace {
     part: Part,
     /// Roundings have used the edge up: it is sawn only where there is room to saw it square.
     used_up: bool,
@@ -29,7 +29,7 @@ struct Face {
 /// The faces of a top, for any position of it.
 #[derive(Clone, Debug)]
 pub(super) struct Faces {
-    each: Vec<Face>,
+    each: Vec<TrimFace>,
     steady_mm2: f64,
     /// What the allowances may take off the faces and the kept stone at all of them together, mm.
     slack_mm: f64,
@@ -46,10 +46,10 @@ impl Faces {
 
     pub(super) fn of(ground: &Ground<'_>) -> Self {
         let job = ground.job;
-        let mut faces: Vec<Face> = ground
+        let mut faces: Vec<TrimFace> = ground
             .faces
             .iter()
-            .map(|t| Face {
+            .map(|t| TrimFace {
                 part: t.part,
                 used_up: matches!(t.part, Part::Edge(e) if job.top.shape.edge_seg(e).is_none()),
                 line: t.face,
@@ -83,7 +83,7 @@ impl Faces {
         let most = [allowances.polish_mm, allowances.ease_mm, allowances.saw_mm];
         let most = most.into_iter().fold(0.0, f64::max);
         // A stopped face ends earlier where its neighbour has no allowance.
-        let slack = |f: &Face| {
+        let slack = |f: &TrimFace| {
             let stops = f.limits.0.is_finite() || f.limits.1.is_finite();
             10.0 * FINE_MM + if stops { 4.0 * most } else { 0.0 }
         };
@@ -115,7 +115,7 @@ struct Stretch {
 
 /// Room to saw an edge square that roundings have used up.
 #[derive(Clone, Copy, PartialEq)]
-enum Room {
+enum SquareRoom {
     None,
     Doubtful,
     Enough,
@@ -208,12 +208,12 @@ impl<'a> Bound<'a> {
                 let room = if face.used_up {
                     self.room(ground, i, by)
                 } else {
-                    Room::Enough
+                    SquareRoom::Enough
                 };
-                if room == Room::None || flush(face.part) {
+                if room == SquareRoom::None || flush(face.part) {
                     None
                 } else {
-                    self.span(i, by, room == Room::Enough)
+                    self.span(i, by, room == SquareRoom::Enough)
                 }
             })
             .collect();
@@ -230,7 +230,7 @@ impl<'a> Bound<'a> {
     }
 
     /// Whether there is room to saw a used-up edge square.
-    fn room(&self, ground: &Ground<'_>, face: usize, by: Vector) -> Room {
+    fn room(&self, ground: &Ground<'_>, face: usize, by: Vector) -> SquareRoom {
         let (along, point) = self.lines[face];
         let line = Line {
             point: point + by,
@@ -240,11 +240,11 @@ impl<'a> Bound<'a> {
         let slab = ground.job.slab.shape.outline();
         let more = room::beyond(slab, &line, touch, touch) - ground.job.place.least_strip_mm;
         if more < -DOUBT_MM {
-            Room::None
+            SquareRoom::None
         } else if more < DOUBT_MM {
-            Room::Doubtful
+            SquareRoom::Doubtful
         } else {
-            Room::Enough
+            SquareRoom::Enough
         }
     }
 

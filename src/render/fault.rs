@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use crate::layout::item::Face;
+use crate::layout::item::Typeface;
 
 /// Why a sheet cannot be written.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -26,7 +26,7 @@ pub enum RenderFault {
     /// The sheet's date is not `YYYY-MM-DD`.
     Date(String),
     /// An embedded font cannot be read: the program was built wrongly.
-    Font(Face),
+    Font(Typeface),
     /// The PDF could not be put together.
     Writer(String),
 }

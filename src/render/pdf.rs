@@ -13,7 +13,7 @@ use printpdf::{
 };
 use rayon::iter::{IndexedParallelIterator, IntoParallelRefIterator, ParallelIterator};
 
-use crate::layout::item::{Face, Item, Page, Sheet};
+use crate::layout::item::{Item, Page, Sheet, Typeface};
 use crate::layout::typeface::font_file;
 
 use super::fault::RenderFault;
@@ -59,7 +59,7 @@ fn drawn(sheet: &Sheet) -> Result<Vec<(Stream, Vec<Node>)>, RenderFault> {
 fn blank(sheet: &Sheet) -> Result<Document, RenderFault> {
     let mut doc = PdfDocument::new(&sheet.title);
     doc.metadata.info.conformance = PdfConformance::Custom(CustomPdfConformance::default());
-    for face in [Face::Regular, Face::Bold] {
+    for face in [Typeface::Regular, Typeface::Bold] {
         doc.resources.fonts.map.insert(font_id(face), font(face)?);
     }
     let (width, height) = sheet.paper.size_mm();
@@ -92,46 +92,46 @@ pub fn make_ready() {
 
 /// The two weights, read once.
 static FONTS: LazyLock<[Option<PdfFont>; 2]> =
-    LazyLock::new(|| [Face::Regular, Face::Bold].map(read));
+    LazyLock::new(|| [Typeface::Regular, Typeface::Bold].map(read));
 
-fn font(face: Face) -> Result<PdfFont, RenderFault> {
+fn font(face: Typeface) -> Result<PdfFont, RenderFault> {
     let [regular, bold] = &*FONTS;
     let font = match face {
-        Face::Regular => regular,
-        Face::Bold => bold,
+        Typeface::Regular => regular,
+        Typeface::Bold => bold,
     };
     font.clone().ok_or(RenderFault::Font(face))
 }
 
-fn read(face: Face) -> Option<PdfFont> {
+fn read(face: Typeface) -> Option<PdfFont> {
     let mut parsed = ParsedFont::from_bytes(font_file(face), 0, &mut Vec::new())?;
     parsed.font_name = Some(font_name(face).to_owned());
     Some(PdfFont::new(parsed))
 }
 
-const fn font_name(face: Face) -> &'static str {
+const fn font_name(face: Typeface) -> &'static str {
     match face {
-        Face::Regular => "Roboto-Regular",
-        Face::Bold => "Roboto-Bold",
+        Typeface::Regular => "Roboto-Regular",
+        Typeface::Bold => "Roboto-Bold",
     }
 }
 
 /// What a page calls a face.
-const fn font_name_on_page(face: Face) -> &'static str {
+const fn font_name_on_page(face: Typeface) -> &'static str {
     match face {
-        Face::Regular => "Regular",
-        Face::Bold => "Bold",
+        Typeface::Regular => "Regular",
+        Typeface::Bold => "Bold",
     }
 }
 
-fn font_id(face: Face) -> FontId {
+fn font_id(face: Typeface) -> FontId {
     FontId(font_name_on_page(face).into())
 }
 
 /// Every letter of a page, each once.
 fn letters(page: &Page) -> Vec<Op> {
     let mut ops = vec![Op::StartTextSection];
-    for face in [Face::Regular, Face::Bold] {
+    for face in [Typeface::Regular, Typeface::Bold] {
         let texts = page.items.iter().filter_map(|item| match item {
             Item::Text(text) if text.face == face => Some(text.content.chars()),
             _ => None,

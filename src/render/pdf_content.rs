@@ -5,7 +5,7 @@
 use std::fmt::Write;
 
 use crate::geom::{Point, Seg};
-use crate::layout::item::{Face, Ink, Path, Stroke, Text, TextTurn};
+use crate::layout::item::{Ink, Path, PenStroke, Text, TextTurn, Typeface};
 use crate::layout::typeface::{glyph, missing_from};
 
 use super::bezier::cubics;
@@ -23,8 +23,8 @@ const FAR: f64 = 1e12;
 pub(super) struct Content {
     pub(super) text: String,
     fill: Option<Ink>,
-    stroke: Option<Stroke>,
-    font: Option<(Face, f64)>,
+    stroke: Option<PenStroke>,
+    font: Option<(Typeface, f64)>,
 }
 
 impl Content {
@@ -96,7 +96,7 @@ impl Content {
         }
     }
 
-    fn set_stroke(&mut self, stroke: Stroke) {
+    fn set_stroke(&mut self, stroke: PenStroke) {
         let before = self.stroke.replace(stroke);
         if before.map(|b| b.ink) != Some(stroke.ink) {
             self.colour(stroke.ink, ["G", "RG"]);
@@ -170,7 +170,7 @@ impl Content {
         &mut self,
         text: &Text,
         page: &str,
-        fonts: impl Fn(Face) -> &'static str,
+        fonts: impl Fn(Typeface) -> &'static str,
     ) -> Result<(), RenderFault> {
         if !text.at.is_finite() || !text.size_pt.is_finite() {
             return Err(RenderFault::NotFinite {

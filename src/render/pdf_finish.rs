@@ -6,7 +6,7 @@ use rayon::iter::{IndexedParallelIterator, IntoParallelIterator, ParallelIterato
 
 use super::fault::RenderFault;
 use super::pdf_content::POINTS_PER_MM;
-use crate::layout::item::{Face, Sheet};
+use crate::layout::item::{Sheet, Typeface};
 use crate::layout::typeface::{font_file, pressed_font_file};
 
 /// Date written when the job has none, so that the same job gives the same bytes.
@@ -81,7 +81,7 @@ pub(super) fn press(stream: &mut Stream, by: &mut Compress) {
 
 /// The pressed bytes of the typeface, where the bytes are its own.
 fn font(bytes: &[u8]) -> Option<Vec<u8>> {
-    let known = [Face::Regular, Face::Bold].into_iter();
+    let known = [Typeface::Regular, Typeface::Bold].into_iter();
     let mut own = known.filter(|face| font_file(*face) == bytes);
     own.next().map(|face| pressed_font_file(face).to_vec())
 }

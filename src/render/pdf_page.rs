@@ -1,6 +1,6 @@
 //! The content of one page, with what its tags mark.
 
-use crate::layout::item::{Face, Item, Page};
+use crate::layout::item::{Item, Page, Typeface};
 
 use super::fault::RenderFault;
 use super::pdf_content::Content;
@@ -10,7 +10,7 @@ use super::pdf_tags::{Marker, Node};
 pub(super) fn content(
     page: &Page,
     scale: [f64; 2],
-    fonts: impl Fn(Face) -> &'static str,
+    fonts: impl Fn(Typeface) -> &'static str,
 ) -> Result<(Vec<u8>, Vec<Node>), RenderFault> {
     let mut content = Content::default();
     // Sharp joins and plain ends, as every line has.

@@ -3,7 +3,9 @@
 use std::fmt::Write;
 
 use crate::geom::{Arc, Point, Seg};
-use crate::layout::item::{Anchor, Dash, Face, Ink, Item, Page, Path, Stroke, Text, TextTurn};
+use crate::layout::item::{
+    Anchor, Dash, Ink, Item, Page, Path, PenStroke, Text, TextTurn, Typeface,
+};
 use crate::layout::typeface::POINT_MM;
 
 /// Room round an element of a document for lines that lie on its border, mm.
@@ -103,7 +105,7 @@ impl Canvas {
         self.out.push_str("/>\n");
     }
 
-    fn stroke(&mut self, stroke: Stroke) {
+    fn stroke(&mut self, stroke: PenStroke) {
         let (ink, width) = (colour(stroke.ink), self.number(stroke.width_mm));
         let _ = write!(self.out, " stroke=\"{ink}\" stroke-width=\"{width}\"");
         if stroke.dash != Dash::Continuous {
@@ -180,7 +182,7 @@ impl Canvas {
                 " textLength=\"{length}\" lengthAdjust=\"spacingAndGlyphs\""
             );
         }
-        if text.face == Face::Bold {
+        if text.face == Typeface::Bold {
             self.out.push_str(" font-weight=\"bold\"");
         }
         if text.turn == TextTurn::Upwards {

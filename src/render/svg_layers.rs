@@ -22,7 +22,7 @@ pub fn svg_layers(title: &str, layers: &[Layer]) -> String {
         min: Point::ORIGIN,
         max: Point::ORIGIN,
     });
-    let frame = Frame {
+    let frame = UpperLeft {
         left: around.min.x - ROUND_MM,
         top: around.max.y + ROUND_MM,
     };
@@ -65,12 +65,12 @@ fn bounds(element: &Element) -> Bounds {
 }
 
 /// The upper left corner of the drawing.
-struct Frame {
+struct UpperLeft {
     left: f64,
     top: f64,
 }
 
-impl Frame {
+impl UpperLeft {
     fn element(&self, element: &Element, out: &mut String) {
         let id = escaped(&element.id);
         match &element.form {

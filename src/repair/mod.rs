@@ -42,7 +42,7 @@ pub mod stone;
 pub use after::{Repaired, after};
 
 pub use note::{
-    ChipNote, CornerNow, EdgeNow, Letters, OpeningNow, Outcome, Rail, Repair, ToDo, TopMeasures,
+    ChipNote, CornerNow, EdgeNow, Letters, OpeningNow, Outcome, RailNow, Repair, ToDo, TopMeasures,
 };
-pub use overhang::Overhang;
+pub use overhang::OverhangNow;
 pub use settle::{Settled, settle};

@@ -6,7 +6,7 @@ use crate::geom::{Outline, Seg, Vector};
 use crate::job::{CornerCut, Finish};
 use crate::units::MassRange;
 
-use super::overhang::Overhang;
+use super::overhang::OverhangNow;
 
 /// What happened and what it costs. Places are in the frame of the stone as it is now.
 #[derive(Clone, Debug, Serialize)]
@@ -39,7 +39,7 @@ pub struct Repair {
     /// The top as it can be had.
     pub now: TopMeasures,
     /// How far the top stands over its base, when the base was given.
-    pub overhangs: Vec<Overhang>,
+    pub overhangs: Vec<OverhangNow>,
     /// From the wanted corner 1 to the corner 1 there is now, in the top's frame, mm: to be taken from
     /// everything that was measured in the wanted top's frame.
     pub corner_1_moved: Vector,
@@ -157,12 +157,12 @@ pub struct OpeningNow {
     #[serde(rename = "off_holes_mm")]
     pub off_holes: Vec<(String, f64)>,
     /// Rails beside it that have become other than they were wanted.
-    pub rails: Vec<Rail>,
+    pub rails: Vec<RailNow>,
 }
 
 /// The stone between an opening and an edge of the top, or another opening.
 #[derive(Clone, Debug, Serialize)]
-pub struct Rail {
+pub struct RailNow {
     /// The edge or corner of the top, or the other opening.
     pub beside: String,
     /// Its least width as wanted, mm.

@@ -47,7 +47,7 @@ pub fn all(
 ) -> Result<Vec<Opened>, NoFit> {
     let each = job.top.cutouts.iter().enumerate();
     each.map(|(i, cutout)| {
-        let opening = Opening {
+        let opening = OpeningFaces {
             cutout,
             whose: Whose::Cutout(i),
             allowance_mm: job.top.allowances.for_finish(cutout.finish),
@@ -67,7 +67,7 @@ pub fn all(
     .collect()
 }
 
-struct Opening<'a> {
+struct OpeningFaces<'a> {
     cutout: &'a Cutout,
     whose: Whose,
     allowance_mm: f64,
@@ -77,7 +77,7 @@ struct Opening<'a> {
     faces: &'a Faces,
 }
 
-impl Opening<'_> {
+impl OpeningFaces<'_> {
     fn on(&self, part: Part) -> On {
         On {
             whose: self.whose,

@@ -7,7 +7,7 @@ use crate::job::{Cutout, Part, Shape};
 
 use super::faces::On;
 use super::happened::Happened;
-use super::note::{CornerNow, EdgeNow, OpeningNow, Rail, ToDo, size_of};
+use super::note::{CornerNow, EdgeNow, OpeningNow, RailNow, ToDo, size_of};
 use super::opening::Opened;
 
 /// A rail that has changed by less is told as it was, mm (judgement: no tape can tell).
@@ -127,7 +127,7 @@ pub(super) fn off_holes(happened: &Happened<'_>, was: &Shape, now: &Shape) -> Ve
 }
 
 /// The rails to each part of the top and to the other openings, those that have changed.
-fn rails(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) -> Vec<Rail> {
+fn rails(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) -> Vec<RailNow> {
     let (top, smaller) = (&happened.job.top, happened.smaller);
     let now_at = Pose::new(0.0, Vector::default() - smaller.corner_1);
     let now = opened.shape.posed(now_at);
@@ -140,7 +140,7 @@ fn rails(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) ->
             Part::Corner(c) => smaller.shape.corner_seg(*c),
         };
         let Some(is) = is else { continue };
-        rails.push(Rail {
+        rails.push(RailNow {
             beside: top.shape.part_name(*part),
             wanted: rail::narrowest(own[0], std::slice::from_ref(was)),
             now: rail::narrowest(own[1], std::slice::from_ref(&is)),
@@ -149,7 +149,7 @@ fn rails(happened: &Happened<'_>, i: usize, cutout: &Cutout, opened: &Opened) ->
     let others = top.cutouts.iter().zip(happened.opened).enumerate();
     for (_, (other, there)) in others.filter(|(j, _)| *j != i) {
         let there = there.shape.posed(now_at);
-        rails.push(Rail {
+        rails.push(RailNow {
             beside: other.what.clone(),
             wanted: rail::narrowest(own[0], other.shape.outline().segs()),
             now: rail::narrowest(own[1], there.outline().segs()),

@@ -9,7 +9,7 @@ use super::smaller::Smaller;
 
 /// How far an edge stands over the base.
 #[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Overhang {
+pub struct OverhangNow {
     /// The edge.
     pub edge: String,
     /// As wanted, mm; negative when the base stands out.
@@ -24,7 +24,7 @@ pub struct Overhang {
 const FACES_ALIKE: f64 = 0.5;
 
 /// How far each edge stands over the base, square to it along its own length.
-pub(super) fn of(job: &Job, smaller: &Smaller) -> Vec<Overhang> {
+pub(super) fn of(job: &Job, smaller: &Smaller) -> Vec<OverhangNow> {
     let (Some(base), top) = (&job.base, &job.top.shape) else {
         return Vec::new();
     };
@@ -35,7 +35,7 @@ pub(super) fn of(job: &Job, smaller: &Smaller) -> Vec<Overhang> {
             let bow = top.bows()[edge].max(0.0);
             let (from, to) = (top.corners()[edge], top.corners()[(edge + 1) % top.count()]);
             let wanted = over(&line, (line.foot(from), line.foot(to)), &ring) + bow;
-            Overhang {
+            OverhangNow {
                 edge: top.edge_name(edge),
                 wanted,
                 now: wanted - smaller.settled[edge].moved_mm,

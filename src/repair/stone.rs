@@ -25,7 +25,7 @@ pub struct Now {
     /// The same where the slots of curves that slipped inwards have bitten into the edges beside them.
     pub bitten: Outline,
     /// From the old slab's frame to that of the stone as it is now.
-    pub frame: Frame,
+    pub frame: StoneFrame,
     /// What stands in it already, in the old slab's frame.
     pub begun: Begun,
     /// Of that, what belongs to cuts of the top's own boundary.
@@ -36,14 +36,14 @@ pub struct Now {
 
 /// The frame of the stone as it is now.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Frame {
+pub struct StoneFrame {
     /// Carries the old slab's frame into it.
     pub pose: Pose,
     /// Whether corner A and the direction of AB are still those of the old slab.
     pub kept: bool,
 }
 
-impl Frame {
+impl StoneFrame {
     /// Where a top lies in the new frame whose corner 1 has moved by `moved` in its own frame.
     #[must_use]
     pub fn then(&self, top: Pose, moved: Vector) -> Pose {
@@ -293,14 +293,14 @@ const NEARLY_LONGEST: f64 = 0.6;
 
 /// The old frame while corner A and the direction of AB are still there, else one along the long straight
 /// edge of the stone that runs most nearly as AB did.
-fn frame(stone: &Outline, slab: &Outline) -> Frame {
+fn frame(stone: &Outline, slab: &Outline) -> StoneFrame {
     let (a, along) = (slab.segs()[0].start(), slab.segs()[0].heading(0.0));
     let same = |s: &&Seg| {
         let first = s.start().distance(a) <= ON_EDGE_MM;
         first && matches!(s, Seg::Line(..)) && s.heading(0.0).dot(along) > 1.0 - 1e-9
     };
     if stone.segs().iter().any(|s| same(&s)) {
-        return Frame {
+        return StoneFrame {
             pose: Pose::default(),
             kept: true,
         };
@@ -313,14 +313,14 @@ fn frame(stone: &Outline, slab: &Outline) -> Frame {
     let base = base.unwrap_or(&stone.segs()[0]);
     let turn = -(base.end() - base.start()).angle();
     let turned = Pose::new(turn, Vector::default()).apply(base.start());
-    Frame {
+    StoneFrame {
         pose: Pose::new(turn, Point::ORIGIN - turned),
         kept: false,
     }
 }
 
 /// The boundary from corner A on: straight runs in one piece, arcs of half a circle or more in parts.
-fn lettered(stone: &Outline, frame: Frame) -> Vec<Seg> {
+fn lettered(stone: &Outline, frame: StoneFrame) -> Vec<Seg> {
     let mut pieces: Vec<Seg> = Vec::new();
     for seg in stone.segs() {
         match (pieces.last_mut(), seg) {

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::Source;
 use super::records::{Text, kept, read_over};
 use super::respirator::MaskScheme;
-use super::stone::Figure;
+use super::stone::SourcedFigure;
 
 /// Makes the enumeration of the regions, each with the name of its file in `records/regions`.
 macro_rules! regions {
@@ -56,7 +56,7 @@ regions! {
 
 /// The rules of one region, as far as they were found.
 ///
-/// A value taken from elsewhere has [`Standing::Borrowed`]. Limits change: whoever prints one
+/// A value taken from elsewhere has [`RuleOrigin::Borrowed`]. Limits change: whoever prints one
 /// prints its source and asks the reader to check the rules now in force.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -86,7 +86,7 @@ pub struct RegionRecord {
     /// Engineered stone.
     pub engineered_stone: EngineeredStoneRule,
     /// Share of silica from which any stone is cut under control only, where there is such a rule.
-    pub controlled_from: Option<Figure>,
+    pub controlled_from: Option<SourcedFigure>,
     /// Cleaning up.
     pub cleaning: Rule,
     /// The vacuum cleaner and the extractor.
@@ -120,7 +120,7 @@ pub struct RespiratorRule {
     /// What decides.
     pub by: RespiratorBasis,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -157,7 +157,7 @@ pub struct HighExposure {
 /// Whether a value is the region's own.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
-pub enum Standing {
+pub enum RuleOrigin {
     /// The region's own rule.
     Own,
     /// No rule of the region was found: the best published one elsewhere is used.
@@ -174,7 +174,7 @@ pub struct SilicaLimit {
     /// Action level, mean over 8 hours, mg/m³, where the rule has one.
     pub action_mg_m3: Option<f64>,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -186,7 +186,7 @@ pub struct MaskRule {
     /// The scheme; two schemes are never mixed.
     pub scheme: MaskScheme,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -200,7 +200,7 @@ pub struct VibrationValues {
     /// Limit value A(8), m/s².
     pub limit_m_s2: f64,
     /// Whether they are the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where they come from.
     pub source: &'static Source,
 }
@@ -229,7 +229,7 @@ pub struct NoiseValues {
     /// Level not to be exceeded, dB(A) over 8 hours.
     pub limit_db: f64,
     /// Whether they are the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where they come from.
     pub source: &'static Source,
 }
@@ -241,14 +241,14 @@ pub struct HandLift {
     /// The most for one person under the best conditions, kg.
     pub one_person_kg: f64,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
     /// Share of the sum of the single guidelines that a team of 1, 2, 3, 4 can count on. More
     /// than four are unlikely to work as a team.
     pub team_factors: [f64; 4],
     /// Whether the team factors are the region's own.
-    pub team_standing: Standing,
+    pub team_standing: RuleOrigin,
     /// Where the team factors come from.
     pub team_source: &'static Source,
 }
@@ -274,7 +274,7 @@ pub struct EngineeredStoneRule {
     #[serde(deserialize_with = "kept")]
     pub words: Text,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -287,7 +287,7 @@ pub struct Rule {
     #[serde(deserialize_with = "kept")]
     pub words: Text,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -314,7 +314,7 @@ pub struct HearingRule {
     /// The method.
     pub method: HearingMethod,
     /// Whether it is the region's own.
-    pub standing: Standing,
+    pub standing: RuleOrigin,
     /// Where it comes from.
     pub source: &'static Source,
 }
@@ -358,7 +358,7 @@ impl RegionCode {
 impl RegionRecord {
     /// Every rule but the emergency number: its name, whether it is the region's own, its source.
     #[must_use]
-    pub const fn rules(&self) -> [(&'static str, Standing, &'static Source); 12] {
+    pub const fn rules(&self) -> [(&'static str, RuleOrigin, &'static Source); 12] {
         [
             ("silica", self.silica.standing, self.silica.source),
             ("respirator factors", self.masks.standing, self.masks.source),
@@ -397,7 +397,7 @@ fn base(name: &str) -> &'static str {
     }
 }
 
-impl Standing {
+impl RuleOrigin {
     /// What is printed behind a value: nothing for an own one.
     #[must_use]
     pub const fn words(self) -> &'static str {

@@ -106,7 +106,7 @@ impl From<SpreadEntry> for Spread {
 /// One figure and its source.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub struct Figure {
+pub struct SourcedFigure {
     /// The value, in the unit of the field that holds it.
     pub value: f64,
     /// Where it comes from.
@@ -114,7 +114,7 @@ pub struct Figure {
 }
 
 /// Share of mass above which stone counts as rich in silica, 0 to 1 (California, natural stone).
-pub const RICH_IN_SILICA: Figure = Figure {
+pub const RICH_IN_SILICA: SourcedFigure = SourcedFigure {
     value: 0.10,
     source: &documents::US_CA_HIGH_EXPOSURE,
 };
@@ -129,9 +129,9 @@ pub struct StoneRecord {
     /// Density, kg/m³.
     pub density_kg_m3: Spread,
     /// Flexural strength, `MPa`: a least value, dry, unless its source says otherwise.
-    pub strength_mpa: Figure,
+    pub strength_mpa: SourcedFigure,
     /// What the strength is divided by.
-    pub safety_factor: Figure,
+    pub safety_factor: SourcedFigure,
     /// Crystalline silica, share of mass 0 to 1. It says how much silica the kerf turns to dust
     /// or slurry; it does not predict what is in the air.
     pub silica_share: Spread,

@@ -1,6 +1,6 @@
 //! A part of the top as the lines that are printed at 1:1 and laid on the stone.
 
-use super::part::Part;
+use super::part::NamedPart;
 use crate::cut::{Cut, SetOut};
 use crate::document::mark;
 use crate::geom::seg::circle;
@@ -23,18 +23,18 @@ const FLANGE_MM: f64 = 5.0;
 #[derive(Clone, Debug)]
 pub struct Template {
     /// The part it shows.
-    pub part: Part,
+    pub part: NamedPart,
     /// What it is.
     pub title: Message,
     /// Its lines, in the slab's frame.
-    pub lines: Vec<Line>,
+    pub lines: Vec<PaperLine>,
     /// The words beside them.
     pub labels: Vec<Label>,
 }
 
 /// A run of pieces that has one meaning.
 #[derive(Clone, Debug)]
-pub struct Line {
+pub struct PaperLine {
     /// What it means.
     pub role: Role,
     /// The pieces.
@@ -98,7 +98,7 @@ impl Role {
 
 /// The template of a part; nothing when the plan has no such part.
 #[must_use]
-pub fn template(plan: &Plan, part: &Part) -> Option<Template> {
+pub fn template(plan: &Plan, part: &NamedPart) -> Option<Template> {
     let window = window(plan, part)?;
     let mut template = Template {
         part: part.clone(),
@@ -118,23 +118,23 @@ pub fn template(plan: &Plan, part: &Part) -> Option<Template> {
 }
 
 /// Whether a cut makes something of a part.
-fn makes(cut: &Cut, part: &Part) -> bool {
+fn makes(cut: &Cut, part: &NamedPart) -> bool {
     match part {
-        Part::Top => true,
-        Part::Curve(number) => cut.number == *number,
-        Part::Opening(number) => cut.cutout == Some(*number),
-        Part::Clip(corner) | Part::Scoop(corner) => {
+        NamedPart::Top => true,
+        NamedPart::Curve(number) => cut.number == *number,
+        NamedPart::Opening(number) => cut.cutout == Some(*number),
+        NamedPart::Clip(corner) | NamedPart::Scoop(corner) => {
             cut.cutout.is_none() && cut.edge.split(", ").any(|name| name == corner)
         }
     }
 }
 
 /// What is shown of the stone round a part.
-fn window(plan: &Plan, part: &Part) -> Option<Bounds> {
+fn window(plan: &Plan, part: &NamedPart) -> Option<Bounds> {
     let bounds = match part {
-        Part::Top => return Some(grown(plan.top.sawn_outline.bounds(), 1.0)),
-        Part::Opening(_) => part.opening(plan)?.outline.bounds(),
-        Part::Curve(number) => {
+        NamedPart::Top => return Some(grown(plan.top.sawn_outline.bounds(), 1.0)),
+        NamedPart::Opening(_) => part.opening(plan)?.outline.bounds(),
+        NamedPart::Curve(number) => {
             let cut = plan.cuts.iter().find(|c| c.number == *number)?;
             let stations = &cut
                 .set_out
@@ -145,7 +145,7 @@ fn window(plan: &Plan, part: &Part) -> Option<Bounds> {
             let pieces = pieces(plan, |name| cut.edge.split(", ").any(|e| e == name));
             pieces.fold(touches, |b, seg| b.joined(seg.bounds()))
         }
-        Part::Clip(corner) | Part::Scoop(corner) => pieces(plan, |name| name == corner)
+        NamedPart::Clip(corner) | NamedPart::Scoop(corner) => pieces(plan, |name| name == corner)
             .map(Seg::bounds)
             .reduce(Bounds::joined)?,
     };
@@ -184,7 +184,7 @@ impl Template {
     }
 
     fn line(&mut self, role: Role, segs: Vec<Seg>) {
-        self.lines.push(Line { role, segs });
+        self.lines.push(PaperLine { role, segs });
     }
 
     fn stroke(&mut self, role: Role, from: Point, to: Point) {
@@ -194,16 +194,18 @@ impl Template {
     /// What a window shows of an outline. A sawn edge without an allowance is the finished one.
     fn outline(&mut self, role: Role, outline: &Outline, window: Bounds) {
         for seg in outline.segs().iter().flat_map(|s| clip::inside(s, window)) {
-            let known = |line: &Line| line.role < role && line.segs.iter().any(|s| same(s, &seg));
+            let known =
+                |line: &PaperLine| line.role < role && line.segs.iter().any(|s| same(s, &seg));
             if role == Role::Slab || !self.lines.iter().any(known) {
                 self.line(role, vec![seg]);
             }
         }
     }
 
-    fn openings(&mut self, plan: &Plan, part: &Part) {
+    fn openings(&mut self, plan: &Plan, part: &NamedPart) {
         let all = plan.top.openings.iter().enumerate();
-        let shown = all.filter(|(i, _)| *part == Part::Top || *part == Part::Opening(i + 1));
+        let shown =
+            all.filter(|(i, _)| *part == NamedPart::Top || *part == NamedPart::Opening(i + 1));
         for (_, opening) in shown {
             self.line(Role::Keep, opening.outline.segs().to_vec());
             if opening.allowance > 0.0 {

@@ -13,4 +13,4 @@ pub mod part;
 
 pub use full_size::{Role, Template, template};
 pub use layer::{Element, Form, Layer, layers};
-pub use part::{Part, parts};
+pub use part::{NamedPart, parts};

@@ -10,7 +10,7 @@ use crate::words::{Message, Value};
 
 /// A part of the finished top.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Part {
+pub enum NamedPart {
     /// The whole top.
     Top,
     /// The curve that is made by a cut, by its number on the sheet.
@@ -25,7 +25,7 @@ pub enum Part {
 
 /// The parts of a plan, the whole top last.
 #[must_use]
-pub fn parts(plan: &Plan) -> Vec<Part> {
+pub fn parts(plan: &Plan) -> Vec<NamedPart> {
     let curves = plan.cuts.iter().filter(|c| c.kind == CutKind::Curve);
     let curves = curves.filter(|c| c.cutout.is_none());
     let openings = 1..=plan.top.openings.len();
@@ -33,20 +33,22 @@ pub fn parts(plan: &Plan) -> Vec<Part> {
     let corners = pieces.filter_map(|(part, seg)| {
         let is_corner = !part.name.contains('-');
         match seg {
-            Seg::Line(..) if is_corner => Some(Part::Clip(part.name.clone())),
-            Seg::Arc(arc) if is_corner && arc.sweep < 0.0 => Some(Part::Scoop(part.name.clone())),
+            Seg::Line(..) if is_corner => Some(NamedPart::Clip(part.name.clone())),
+            Seg::Arc(arc) if is_corner && arc.sweep < 0.0 => {
+                Some(NamedPart::Scoop(part.name.clone()))
+            }
             _ => None,
         }
     });
     curves
-        .map(|c| Part::Curve(c.number))
-        .chain(openings.map(Part::Opening))
+        .map(|c| NamedPart::Curve(c.number))
+        .chain(openings.map(NamedPart::Opening))
         .chain(corners)
-        .chain([Part::Top])
+        .chain([NamedPart::Top])
         .collect()
 }
 
-impl Part {
+impl NamedPart {
     /// What it is, for a heading.
     #[must_use]
     pub fn title(&self, plan: &Plan) -> Message {
@@ -79,7 +81,7 @@ impl Part {
 }
 
 /// As it is asked for: `curve-3`.
-impl fmt::Display for Part {
+impl fmt::Display for NamedPart {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Top => f.write_str("top"),
@@ -91,7 +93,7 @@ impl fmt::Display for Part {
     }
 }
 
-impl FromStr for Part {
+impl FromStr for NamedPart {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {

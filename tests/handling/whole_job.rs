@@ -208,7 +208,7 @@ pub(crate) fn whole_job(aid: Aid) -> job::Job {
 const fn dust() -> job::Dust {
     job::Dust {
         days: 1.0,
-        place: job::Place::Outdoors,
+        place: job::Workplace::Outdoors,
         method: job::DustMethod::Water,
         airflow_m3h: 0.0,
         water_l_min: 0.5,

@@ -1,7 +1,7 @@
 //! Nothing lies over another thing, nothing leaves the page, every letter can be read.
 
 use kerfwright::geom::{Bounds, Point, Seg};
-use kerfwright::layout::item::{Face, Ink, Item, Page, Text};
+use kerfwright::layout::item::{Ink, Item, Page, Text, Typeface};
 use kerfwright::layout::typeface::width_mm;
 
 use crate::PRINTED;
@@ -22,8 +22,8 @@ fn every_letter_comes_back_and_stands_on_the_page() {
                 assert!(!words.contains('\u{FFFD}'), "{name}: {words}");
                 assert!(!words.trim().is_empty(), "{name}: an empty text");
                 let face = match text.font.as_str() {
-                    "Bold" => Face::Bold,
-                    _ => Face::Regular,
+                    "Bold" => Typeface::Bold,
+                    _ => Typeface::Regular,
                 };
                 let length = width_mm(words, face, text.size_pt);
                 let (right, upper) = match text.turn {
@@ -145,7 +145,7 @@ fn no_text_lies_over_another() {
 #[test]
 fn texts_over_each_other_are_found() {
     let text =
-        |words: &str, x: f64, y: f64| Text::new(words, Point::new(x, y), Face::Regular, 10.0);
+        |words: &str, x: f64, y: f64| Text::new(words, Point::new(x, y), Typeface::Regular, 10.0);
     let page = |texts: Vec<Text>| Page {
         name: "p".into(),
         language: "en",

@@ -2,7 +2,7 @@
 //! after it.
 
 use kerfwright::geom::{Bounds, Point, Seg};
-use kerfwright::layout::item::{Face, Ink, Item, Page, Path, Stroke, Text};
+use kerfwright::layout::item::{Ink, Item, Page, Path, PenStroke, Text, Typeface};
 use kerfwright::layout::pen::grown;
 
 use crate::PRINTED;
@@ -102,10 +102,10 @@ fn no_line_runs_through_a_text() {
 
 #[test]
 fn a_line_through_a_text_is_found() {
-    let text: Item = Text::new("2640 mm", Point::new(20.0, 100.0), Face::Regular, 10.0).into();
+    let text: Item = Text::new("2640 mm", Point::new(20.0, 100.0), Typeface::Regular, 10.0).into();
     let line = |y: f64| -> Item {
         let ends = (Point::new(0.0, y), Point::new(90.0, y + 0.2));
-        Path::line(ends.0, ends.1, Stroke::solid(0.2, Ink::Black)).into()
+        Path::line(ends.0, ends.1, PenStroke::solid(0.2, Ink::Black)).into()
     };
     let Item::Text(letters) = &text else { return };
     let white: Item = Path::frame(grown(letters.bounds(), 0.4), None, Some(Ink::White)).into();

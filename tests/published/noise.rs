@@ -4,7 +4,7 @@ use kerfwright::hazard::noise::{
     hours_to, lex_8h, mean_level, niosh_minutes, osha_dose, osha_hours, osha_twa,
 };
 use kerfwright::tables::documents::BARBOSA;
-use kerfwright::tables::region::{NoiseMeasure, RegionCode, Standing};
+use kerfwright::tables::region::{NoiseMeasure, RegionCode, RuleOrigin};
 use kerfwright::tables::tool::CUTTING_NOISE_DB;
 
 use crate::printed;
@@ -20,7 +20,7 @@ fn action_and_limit() {
     assert_eq!((us.action_db, us.limit_db), (85.0, 90.0));
     assert_eq!(
         (us.measure, us.standing),
-        (NoiseMeasure::OshaDose, Standing::Own)
+        (NoiseMeasure::OshaDose, RuleOrigin::Own)
     );
     printed(osha_twa(50.0), us.action_db, 0);
 }

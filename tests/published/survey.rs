@@ -6,7 +6,7 @@
 use kerfwright::geom::Point;
 use kerfwright::job::survey::network::{self, Adjusted, Free, Leg};
 use kerfwright::job::survey::quadrilateral::{Quadrilateral, Refusal, Tape};
-use kerfwright::job::survey::ties::Tie;
+use kerfwright::job::survey::ties::CornerTapes;
 use kerfwright::job::survey::{Misclosure, apex};
 use kerfwright::units::LengthUnit;
 use proptest::prelude::*;
@@ -53,7 +53,7 @@ fn the_apex_of_a_triangle_by_its_sides() {
     assert!(placed.distance(c) < 0.002, "{placed:?} {c:?}");
     // The same corner as a tie of the base line AB.
     let (left, right) = (896.126, 517.328);
-    let tie = Tie {
+    let tie = CornerTapes {
         left,
         right,
         middle: None,
@@ -318,10 +318,10 @@ proptest! {
             let here = p((corner - from).dot(along), along.cross(corner - from));
             prop_assume!(here.y > 1.0);
             for middle in [None, Some(m)] {
-                let tie = Tie { left: l, right: r, middle };
+                let tie = CornerTapes { left: l, right: r, middle };
                 prop_assert!(tie.corner(base, 1.0).unwrap().distance(here) < 1e-6);
             }
-            let tie = Tie { left: l, right: r, middle: Some(m) };
+            let tie = CornerTapes { left: l, right: r, middle: Some(m) };
             let found = tie.misclosure("C", base, 1.0, LengthUnit::Millimetre).unwrap();
             prop_assert!(found.by().abs() < 1e-6 && found.is_explained());
         }
@@ -407,7 +407,7 @@ proptest! {
         let base = 2640.0;
         let (marks, at) = ([p(0.0, 0.0), p(base, 0.0), p(base / 2.0, 0.0)], p(corner.0, corner.1));
         let read: Vec<f64> = marks.iter().zip(errors).map(|(m, e)| m.distance(at) + e).collect();
-        let tie = Tie { left: read[0], right: read[1], middle: Some(read[2]) };
+        let tie = CornerTapes { left: read[0], right: read[1], middle: Some(read[2]) };
         let found = tie.corner(base, 1.0).unwrap();
         let squares = |at: Point| -> f64 {
             marks.iter().zip(&read).map(|(m, l)| (m.distance(at) - l).powi(2)).sum()
@@ -428,7 +428,7 @@ proptest! {
         let (marks, at) = ([p(0.0, 0.0), p(base, 0.0), p(base / 2.0, 0.0)], p(corner.0, corner.1));
         let mut read: Vec<f64> = marks.iter().map(|m| m.distance(at)).collect();
         read[which] += if sign { 100.0 } else { -100.0 };
-        let tie = Tie { left: read[0], right: read[1], middle: Some(read[2]) };
+        let tie = CornerTapes { left: read[0], right: read[1], middle: Some(read[2]) };
         if tie.corner(base, 1.0).is_ok() {
             let found = tie.misclosure("C", base, 1.0, LengthUnit::Millimetre).unwrap();
             prop_assert!(!found.is_explained());

@@ -1,7 +1,7 @@
 //! Hand-arm vibration.
 
 use kerfwright::hazard::vibration::{a8, minutes_to, points, shares};
-use kerfwright::tables::region::{RegionCode, Standing};
+use kerfwright::tables::region::{RegionCode, RuleOrigin};
 use kerfwright::tables::tool::{CUTTING_VIBRATION_M_S2, VIBRATION_UNCERTAINTY};
 
 use crate::printed;
@@ -15,9 +15,9 @@ fn action_and_limit() {
     }
     assert_eq!(
         RegionCode::Us.record().vibration.standing,
-        Standing::Borrowed
+        RuleOrigin::Borrowed
     );
-    assert_eq!(RegionCode::Eu.record().vibration.standing, Standing::Own);
+    assert_eq!(RegionCode::Eu.record().vibration.standing, RuleOrigin::Own);
 }
 
 #[test]

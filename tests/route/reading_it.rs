@@ -1,7 +1,7 @@
 //! `[route]` and the aid's sizes in the job file.
 
 use kerfwright::diag::Severity;
-use kerfwright::job::{self, Opening};
+use kerfwright::job::{self, ClearSize};
 use kerfwright::units::Mass;
 
 use crate::fixtures::{LEAST, close, job};
@@ -35,7 +35,7 @@ fn places_stand_in_the_order_of_the_file() {
         .map(|o| o.what.as_str())
         .collect();
     assert_eq!(names, ["corner 1", "yard gate", "landing", "door 2"]);
-    let Opening::Corner {
+    let ClearSize::Corner {
         from_mm,
         to_mm,
         height_mm,

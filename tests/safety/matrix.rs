@@ -6,7 +6,7 @@
 
 use kerfwright::diag::Finding;
 use kerfwright::hazard::{Work, assess};
-use kerfwright::job::{self, DustMethod, Job, Place, Power, Protection, Protector, Respirator};
+use kerfwright::job::{self, DustMethod, Job, Power, Protection, Protector, Respirator, Workplace};
 use kerfwright::tables::region::RegionCode;
 use kerfwright::tables::respirator::MaskClass;
 
@@ -46,7 +46,7 @@ const SUPPLIES: [Supply; 7] = [
     (Power::Air, true, Protection::None),
     (Power::Engine, true, Protection::None),
 ];
-const PLACES: [Place; 2] = [Place::Outdoors, Place::Indoors];
+const PLACES: [Workplace; 2] = [Workplace::Outdoors, Workplace::Indoors];
 const METHODS: [Method; 5] = [
     (DustMethod::Water, 0.5, 0.0),
     (DustMethod::Water, 0.0, 0.0),
@@ -87,7 +87,7 @@ struct Cell {
     region: RegionCode,
     stone: &'static str,
     supply: Supply,
-    place: Place,
+    place: Workplace,
     method: Method,
     mask: Respirator,
     protector: Protector,
@@ -250,7 +250,7 @@ impl Cell {
             // Table 1 (xii), up to 4 h: water or shroud outdoors, shroud indoors: none. Beyond the table a
             // half mask with stone over a few per cent silica (OSHA 2024; Qi and Echt 2018).
             RegionCode::Us | RegionCode::UsCa => match (self.place, self.wet()) {
-                (Place::Indoors, true) => Asked::Assess,
+                (Workplace::Indoors, true) => Asked::Assess,
                 _ if self.silica() > 5.0 => Asked::AtLeast(10),
                 _ => Asked::NotByTheTable,
             },
@@ -323,10 +323,10 @@ const STOPS: &[Rule] = &[
     // BS 7671: 30 mA outdoors; nowhere wet without protection.
     ("supply-unprotected", |c| c.unprotected() && c.wet()),
     ("supply-unprotected-outdoors", |c| {
-        c.unprotected() && !c.wet() && c.place == Place::Outdoors
+        c.unprotected() && !c.wet() && c.place == Workplace::Outdoors
     }),
     ("engine-indoors", |c| {
-        c.supply.0 == Power::Engine && c.place == Place::Indoors
+        c.supply.0 == Power::Engine && c.place == Workplace::Indoors
     }),
     // Banned, or never dry and behind a powered respirator (HSE; 8 CCR 5204; a region without a rule takes
     // the strictest conditions published).
@@ -378,7 +378,7 @@ const STOPS: &[Rule] = &[
 /// What must be open.
 const OPEN: &[Rule] = &[
     ("supply-unprotected-dry", |c| {
-        c.unprotected() && !c.wet() && c.place == Place::Indoors
+        c.unprotected() && !c.wet() && c.place == Workplace::Indoors
     }),
     // TRGS 517 annex 1.
     ("asbestos-declaration", |c| {

@@ -10,7 +10,7 @@ use kerfwright::job;
 use kerfwright::plan::Plan;
 use kerfwright::render::text;
 use kerfwright::tables::record::Kind;
-use kerfwright::tables::region::{RegionCode, Standing};
+use kerfwright::tables::region::{RegionCode, RuleOrigin};
 use kerfwright::words::Writer;
 use snapbox::Assert;
 use snapbox::assert::DEFAULT_ACTION_ENV;
@@ -96,7 +96,7 @@ fn every_limit_is_printed_with_its_document_and_the_call_to_check() {
         assert!(page.contains(record.authority), "{region:?}");
         let limit = format!("{} mg/m³ over 8 hours", record.silica.limit_mg_m3);
         assert!(page.contains(&limit), "{region:?}: {limit}");
-        if record.vibration.standing == Standing::Borrowed {
+        if record.vibration.standing == RuleOrigin::Borrowed {
             assert!(page.contains("borrowed"), "{region:?}");
         }
     }

@@ -1,6 +1,6 @@
 //! Bearers: what is told, what is drawn, and whether there is room for them.
 
-use kerfwright::document::figure::{Stroke, Thing};
+use kerfwright::document::figure::{LineStyle, Thing};
 use kerfwright::document::{Annex, document};
 use kerfwright::geom::{Point, Side};
 use kerfwright::words::{Message, Value};
@@ -33,7 +33,7 @@ fn bearers_under_edges_are_told_drawn_and_have_room() {
         for (cut, blocks) in cards(plan) {
             for figure in figures(&blocks) {
                 let dashes = figure.things.iter().filter(|thing| match thing {
-                    Thing::Line(Stroke::Hidden, segs) => segs
+                    Thing::Line(LineStyle::Hidden, segs) => segs
                         .iter()
                         .any(|s| under.iter().any(|at| at.distance(s.at(0.5)) < 1e-6)),
                     _ => false,

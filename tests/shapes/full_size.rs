@@ -2,9 +2,9 @@
 
 use kerfwright::geom::{Point, Seg};
 use kerfwright::layout::item::Paper;
-use kerfwright::layout::tiles::{self, Format, Printed, Wanted};
+use kerfwright::layout::tiles::{self, Format, Printed, WantedSheets};
 use kerfwright::plan::Plan;
-use kerfwright::template::{Part, Template, parts, template};
+use kerfwright::template::{NamedPart, Template, parts, template};
 use kerfwright::words::{Language, System, Writer};
 use kerfwright::{job, render};
 use lopdf::content::Content;
@@ -44,7 +44,7 @@ fn plan() -> Plan {
 }
 
 fn print(templates: &[Template], format: Format, measured: Option<[f64; 2]>) -> Printed {
-    let wanted = Wanted {
+    let wanted = WantedSheets {
         job: "A bar of three metres",
         date: "",
         plan: "ABCD",
@@ -153,7 +153,7 @@ fn worst(template: &Template, printed: &Printed, scale: [f64; 2]) -> (f64, usize
 #[test]
 fn three_metres_on_one_page_are_true_to_a_hundredth_of_a_millimetre() {
     let plan = plan();
-    let top = template(&plan, &Part::Top).expect("there is a top");
+    let top = template(&plan, &NamedPart::Top).expect("there is a top");
     let printed = print(std::slice::from_ref(&top), Format::Roll, None);
     assert!(printed.sheet.paper.size_mm().0 > 3000.0);
     let (worst, count) = worst(&top, &printed, [1.0; 2]);
@@ -169,7 +169,7 @@ fn every_part_on_tiles_is_whole_and_true() {
     for part in &all {
         let one = template(&plan, part).expect("it is there");
         // The whole top takes some dozens of tiles: one paper will do.
-        let papers = if *part == Part::Top { 1 } else { 2 };
+        let papers = if *part == NamedPart::Top { 1 } else { 2 };
         for paper in [Paper::A4, Paper::Letter].into_iter().take(papers) {
             let printed = print(std::slice::from_ref(&one), Format::Tiles(paper), None);
             let (worst, _) = worst(&one, &printed, [1.0; 2]);
@@ -190,7 +190,7 @@ fn every_part_on_tiles_is_whole_and_true() {
 #[test]
 fn a_measured_print_is_scaled_and_its_bars_with_it() {
     let plan = plan();
-    let clip = template(&plan, &Part::Clip("1".into())).expect("corner 1 is clipped");
+    let clip = template(&plan, &NamedPart::Clip("1".into())).expect("corner 1 is clipped");
     let format = Format::Tiles(Paper::A4);
     let printed = print(std::slice::from_ref(&clip), format, Some([99.4, 99.6]));
     let scale = [100.0 / 99.4, 100.0 / 99.6];
@@ -212,8 +212,8 @@ fn what_is_longer_than_a_roll_says_how_long() {
     let text = LONG.replace("3200", "6200").replace("3000", "6000");
     let (job, _) = job::read(&text).expect("no faults");
     let plan = Plan::of(&job).expect("it fits");
-    let top = template(&plan, &Part::Top).expect("there is a top");
-    let wanted = Wanted {
+    let top = template(&plan, &NamedPart::Top).expect("there is a top");
+    let wanted = WantedSheets {
         job: "",
         date: "",
         plan: "",

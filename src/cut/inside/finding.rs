@@ -11,7 +11,7 @@ use crate::geom::{Arc, SAME_MM};
 use crate::job::Job;
 use crate::words::Value;
 
-use super::{MUCH_TO_GRIND_MM, Place, Way, corner_between};
+use super::{InsidePlace, MUCH_TO_GRIND_MM, Way, corner_between};
 
 pub(crate) const RADIUS: Phrase = Phrase::of_job("inside-corner-radius");
 pub(crate) const NEAREST: Phrase = Phrase::of_job("inside-corner-nearest-radius");
@@ -33,7 +33,7 @@ pub(in crate::cut) struct Told {
 
 /// What is to be told of a place: a radius other than the one asked for, or why it cannot be made.
 #[must_use]
-pub(in crate::cut) fn told(job: &Job, ring: &Ring, place: &Place) -> Told {
+pub(in crate::cut) fn told(job: &Job, ring: &Ring, place: &InsidePlace) -> Told {
     let spot = spot(ring, place);
     let part = ring.whose.part(&spot.name);
     let mut told = Told::default();
@@ -55,7 +55,7 @@ pub(in crate::cut) fn told(job: &Job, ring: &Ring, place: &Place) -> Told {
 }
 
 /// The place as a piece of the boundary: the arc, or the corner on the edge that runs to it.
-fn spot(ring: &Ring, place: &Place) -> Spot {
+fn spot(ring: &Ring, place: &InsidePlace) -> Spot {
     let piece = &ring.pieces[place.arc.unwrap_or(place.sides.before)];
     let name = place.arc.map_or_else(
         || corner_between(ring, place.sides),

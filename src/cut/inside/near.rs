@@ -1,13 +1,13 @@
 //! Core holes that would lie almost on one another, made one: a bit cannot begin beside the middle of
 //! a hole.
 
-use super::{Place, Way};
+use super::{InsidePlace, Way};
 use crate::cut::Hole;
 use crate::cut::corner::{Bored, GROUND_MM, NEAR_MM, ONE_LEAVES_MM};
 use crate::cut::kept::{Kept, Ring};
 
 /// The places with one hole where two would lie nearer than [`NEAR_MM`].
-pub(super) fn joined(kept: &Kept, ring: &Ring, mut places: Vec<Place>) -> Vec<Place> {
+pub(super) fn joined(kept: &Kept, ring: &Ring, mut places: Vec<InsidePlace>) -> Vec<InsidePlace> {
     for i in (0..places.len()).rev() {
         if let Some((by, left)) = made_by_arc(ring, &places, i)
             && let Way::Bored(bored) = &mut places[by].way
@@ -30,7 +30,7 @@ pub(super) fn joined(kept: &Kept, ring: &Ring, mut places: Vec<Place>) -> Vec<Pl
     places
 }
 
-const fn bored(place: &Place) -> Option<&Bored> {
+const fn bored(place: &InsidePlace) -> Option<&Bored> {
     match &place.way {
         Way::Bored(bored) => Some(bored),
         Way::Plunged | Way::Unable => None,
@@ -41,7 +41,7 @@ const fn bored(place: &Place) -> Option<&Bored> {
 ///
 /// Edges beside an arc that keep different allowances meet it at a slight angle, which is no corner of
 /// its own.
-fn made_by_arc(ring: &Ring, places: &[Place], corner: usize) -> Option<(usize, f64)> {
+fn made_by_arc(ring: &Ring, places: &[InsidePlace], corner: usize) -> Option<(usize, f64)> {
     let place = &places[corner];
     let own = bored(place)
         .filter(|_| place.arc.is_none())?

@@ -17,7 +17,7 @@ pub enum Way {
 
 /// An inside corner or a hollow arc.
 #[derive(Clone, Debug)]
-pub struct Place {
+pub struct InsidePlace {
     /// The pieces on both sides of it.
     pub sides: Sides,
     /// The hollow arc itself; nothing at a sharp corner.
@@ -26,7 +26,7 @@ pub struct Place {
     pub way: Way,
 }
 
-impl Place {
+impl InsidePlace {
     /// Where core holes or an arc end the pieces beside it: the one before and the one after.
     #[must_use]
     pub fn stops(&self, ring: &Ring) -> [Option<Point>; 2] {

@@ -4,7 +4,7 @@ use crate::document::block::{Block, Cell, Column, Fact, Table};
 use crate::document::say::{name, plain, value};
 use crate::plan::Plan;
 use crate::tables::Source;
-use crate::tables::region::Standing;
+use crate::tables::region::RuleOrigin;
 use crate::words::{Unit, Value};
 
 pub(super) fn blocks(plan: &Plan) -> Vec<Block> {
@@ -77,10 +77,10 @@ fn facts(plan: &Plan) -> Vec<Fact> {
 }
 
 /// A document with its year, and whether it is another region's.
-fn cited(source: &Source, standing: Standing) -> Value {
+fn cited(source: &Source, standing: RuleOrigin) -> Value {
     let borrowed = match standing {
-        Standing::Borrowed => value("safety-borrowed", []),
-        Standing::Own => Value::Nothing,
+        RuleOrigin::Borrowed => value("safety-borrowed", []),
+        RuleOrigin::Own => Value::Nothing,
     };
     let document = name(source.document);
     if source.year == 0 {

@@ -1,6 +1,6 @@
 //! The sections of the annex.
 
-use crate::document::block::{Block, Column, Part, Reading, Section, Sharing, Table};
+use crate::document::block::{Block, Column, DocumentPart, Reading, Section, Sharing, Table};
 use crate::document::say::{cell, name, plain, value};
 use crate::plan::Plan;
 use crate::words::{Language, Value};
@@ -24,7 +24,7 @@ pub(in crate::document) fn sections(plan: &Plan) -> Vec<Section> {
         .map(|(id, mut blocks)| {
             blocks.insert(0, Block::Title(Vec::new(), plain(id)));
             Section {
-                part: Part::Annex,
+                part: DocumentPart::Annex,
                 sharing: Sharing::Alone,
                 reading: Reading::Desk,
                 language: Language::English,

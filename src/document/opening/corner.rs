@@ -3,7 +3,7 @@
 
 use crate::cut::{Cut, Offset, SetOut};
 use crate::document::block::{Block, Cell, Column, Table};
-use crate::document::figure::{Figure, Stroke, Thing};
+use crate::document::figure::{Figure, LineStyle, Thing};
 use crate::document::mark::Marked;
 use crate::document::say::{cell, name, plain, value};
 use crate::document::scene;
@@ -96,7 +96,7 @@ fn figure(plan: &Plan, cuts: &[&Cut], corner: &Corner<'_>) -> Figure {
     for cut in cuts {
         if let SetOut::Centres(_) = cut.set_out {
             let rounds = cut.slots().into_iter().map(|hole| hole.segs().to_vec());
-            figure.extend(rounds.map(|hole| Thing::Line(Stroke::Solid, hole)));
+            figure.extend(rounds.map(|hole| Thing::Line(LineStyle::Solid, hole)));
         }
     }
     for (cut, line) in corner.lines.iter().zip(lines) {
@@ -105,7 +105,7 @@ fn figure(plan: &Plan, cuts: &[&Cut], corner: &Corner<'_>) -> Figure {
         let middle = line.foot(near.centre());
         let ends = [middle - reach, middle + reach].map(|at| line.at(at));
         figure.add(Thing::Line(
-            Stroke::SetOut,
+            LineStyle::SetOut,
             vec![Seg::Line(ends[0], ends[1])],
         ));
         figure.add(ring(cut, line, near.centre(), met));

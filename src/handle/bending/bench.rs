@@ -16,7 +16,7 @@ use super::bend::Beam;
 use super::judged::{BendVerdict, Bending};
 use super::poses;
 use super::strip::BeamProfile;
-use super::trestles::{Room, best_supports, shared_supports};
+use super::trestles::{TrestleRanges, best_supports, shared_supports};
 
 /// One place of the two trestles, and the states of the stone that lie on them.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -102,7 +102,7 @@ pub fn settings(job: &Job, loads: &Loads) -> Vec<Bench> {
     let beams: Vec<Beam<'_>> = beams
         .map(|(load, strip)| Beam::new(strip, poses::section(load, &job.stone)))
         .collect();
-    let run = Run {
+    let run = BenchStates {
         job,
         loads: states,
         beams,
@@ -123,14 +123,14 @@ fn shares(load: &Load, lines: [[Point; 2]; 2]) -> Option<[Mass; 2]> {
     (first * second < 0.0).then(|| [share(two), share(one)])
 }
 
-struct Run<'a> {
+struct BenchStates<'a> {
     job: &'a Job,
     loads: Vec<&'a Load>,
     beams: Vec<Beam<'a>>,
     last_cut: Option<usize>,
 }
 
-impl Run<'_> {
+impl BenchStates<'_> {
     fn proposed(&self) -> Vec<Bench> {
         let mut benches: Vec<Bench> = Vec::new();
         let mut from = 0;
@@ -176,10 +176,10 @@ impl Run<'_> {
 
     /// Where trestles may stand under the states from `from` on, for each count of them as long as there is
     /// such a place.
-    fn rooms(&self, from: usize) -> Vec<Room> {
-        let mut rooms: Vec<Room> = Vec::new();
+    fn rooms(&self, from: usize) -> Vec<TrestleRanges> {
+        let mut rooms: Vec<TrestleRanges> = Vec::new();
         for beam in self.beams.iter().skip(from) {
-            let room = Room::under(beam);
+            let room = TrestleRanges::under(beam);
             let shared = match rooms.last() {
                 None => Some(room),
                 Some(before) => room.shared(*before),

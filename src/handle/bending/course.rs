@@ -8,7 +8,7 @@ use crate::geom::{Arc, Seg};
 
 /// A piece of boundary as a function of `u`, mm.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Course {
+pub(crate) struct BoundaryCourse {
     from: f64,
     to: f64,
     /// +1 where the stone ends above it, −1 where it begins.
@@ -30,7 +30,7 @@ enum Path {
     },
 }
 
-impl Course {
+impl BoundaryCourse {
     /// Height of the boundary at `u`; beyond its ends, that of the nearer end.
     pub(crate) fn v(&self, u: f64) -> f64 {
         let u = u.clamp(self.from, self.to);
@@ -99,7 +99,7 @@ fn cap(x: f64, radius: f64) -> (f64, f64) {
 }
 
 /// The courses of one piece of a counter-clockwise boundary; `hole` turns stone and air about.
-pub(crate) fn courses(seg: &Seg, axes: &Axes, hole: bool) -> Vec<Course> {
+pub(crate) fn courses(seg: &Seg, axes: &Axes, hole: bool) -> Vec<BoundaryCourse> {
     let stone_side = if hole { 1.0 } else { -1.0 };
     match seg {
         Seg::Line(a, b) => {
@@ -110,10 +110,10 @@ pub(crate) fn courses(seg: &Seg, axes: &Axes, hole: bool) -> Vec<Course> {
     }
 }
 
-fn straight(a: (f64, f64), b: (f64, f64), stone_side: f64) -> Option<Course> {
+fn straight(a: (f64, f64), b: (f64, f64), stone_side: f64) -> Option<BoundaryCourse> {
     let run = b.0 - a.0;
     let (low, high) = if run < 0.0 { (b, a) } else { (a, b) };
-    (run != 0.0).then(|| Course {
+    (run != 0.0).then(|| BoundaryCourse {
         from: low.0,
         to: high.0,
         sign: stone_side * run.signum(),
@@ -125,7 +125,7 @@ fn straight(a: (f64, f64), b: (f64, f64), stone_side: f64) -> Option<Course> {
 }
 
 /// An arc parted where it turns back along `u`.
-fn round(arc: &Arc, axes: &Axes, stone_side: f64) -> Vec<Course> {
+fn round(arc: &Arc, axes: &Axes, stone_side: f64) -> Vec<BoundaryCourse> {
     let (u, v) = axes.seen(arc.centre);
     let start = arc.start - axes.direction().angle();
     let end = start + arc.sweep;
@@ -142,7 +142,7 @@ fn round(arc: &Arc, axes: &Axes, stone_side: f64) -> Vec<Course> {
         .filter_map(|w| {
             let at = |angle: f64| u + arc.radius * angle.cos();
             let run = (at(w[1]) - at(w[0])) * arc.sweep.signum();
-            (run != 0.0).then(|| Course {
+            (run != 0.0).then(|| BoundaryCourse {
                 from: at(w[0]).min(at(w[1])),
                 to: at(w[0]).max(at(w[1])),
                 sign: stone_side * run.signum(),

@@ -228,15 +228,15 @@ impl<'a> Bent<'a> {
 fn row(axes: &Axes, rests: &Rests, footing: &Footing, full: f64, apart_mm: f64) -> Vec<Foot> {
     let springs = rests.of(footing.support);
     let springs = springs.filter_map(|k| rests.springs.get(k).zip(rests.lengths.get(k)));
-    let parts: Vec<Part> = springs
+    let parts: Vec<ElasticPart> = springs
         .filter(|(spring, _)| spring.stiffness > 0.0)
-        .map(|(spring, length_mm)| Part {
+        .map(|(spring, length_mm)| ElasticPart {
             at: spring.at,
             stiff: spring.stiffness,
             length_mm: *length_mm,
         })
         .collect();
-    let foot = |part: &Part| {
+    let foot = |part: &ElasticPart| {
         let (at_mm, across_mm) = axes.seen(part.at);
         Foot {
             post: Post {
@@ -258,7 +258,7 @@ fn row(axes: &Axes, rests: &Rests, footing: &Footing, full: f64, apart_mm: f64) 
     let along = (to - from).unit();
     let length = from.distance(to);
     let stretch = (length / (length / apart_mm - ROUNDING).ceil().max(1.0)).max(SAME_MM);
-    let number = |part: &Part| ((part.at - from).dot(along) / stretch).floor();
+    let number = |part: &ElasticPart| ((part.at - from).dot(along) / stretch).floor();
     let stretches = parts.chunk_by(|a, b| number(a) == number(b));
     let posts = stretches.flat_map(|parts| {
         spread(
@@ -282,15 +282,15 @@ fn row(axes: &Axes, rests: &Rests, footing: &Footing, full: f64, apart_mm: f64) 
 }
 
 /// A part of a support.
-struct Part {
+struct ElasticPart {
     at: Point,
     stiff: f64,
     length_mm: f64,
 }
 
 /// Three parts in place of many: at their middle and `reach` times their spread on either side of it.
-fn spread(parts: &[Part], along: Vector, reach: f64, shares: [f64; 3]) -> [Part; 3] {
-    let sum = |of: &dyn Fn(&Part) -> f64| parts.iter().map(of).sum::<f64>();
+fn spread(parts: &[ElasticPart], along: Vector, reach: f64, shares: [f64; 3]) -> [ElasticPart; 3] {
+    let sum = |of: &dyn Fn(&ElasticPart) -> f64| parts.iter().map(of).sum::<f64>();
     let stiff = sum(&|p| p.stiff).max(f64::MIN_POSITIVE);
     let first = parts.first().map_or(Point::ORIGIN, |p| p.at);
     let mean = parts.iter().fold(Vector::default(), |sum, p| {
@@ -300,7 +300,7 @@ fn spread(parts: &[Part], along: Vector, reach: f64, shares: [f64; 3]) -> [Part;
     let away = sum(&|p| p.stiff * (p.at - middle).dot(along).powi(2)) / stiff;
     let out = along * (reach * away.sqrt());
     let length = sum(&|p| p.length_mm);
-    let part = |side: f64, share: f64| Part {
+    let part = |side: f64, share: f64| ElasticPart {
         at: middle + out * side,
         stiff: stiff * share,
         length_mm: length * share,

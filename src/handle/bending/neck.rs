@@ -60,14 +60,14 @@ pub fn necks(load: &Load, slice: PlateSection, allowed_mpa: f64, marks: &Marks) 
 
 /// A place of the boundary: the piece, the share of the way along it, the point.
 #[derive(Clone, Copy)]
-struct Place {
+struct BoundaryPlace {
     piece: usize,
     share: f64,
     at: Point,
 }
 
 /// Inside corners, and the middles of tight hollows.
-fn inside_corners(outer: &Outline) -> Vec<Place> {
+fn inside_corners(outer: &Outline) -> Vec<BoundaryPlace> {
     let segs = outer.segs();
     let before = segs.iter().cycle().skip(segs.len() - 1);
     let pairs = before.zip(segs).enumerate();
@@ -75,7 +75,7 @@ fn inside_corners(outer: &Outline) -> Vec<Place> {
         let sharp = a.heading(1.0).cross(b.heading(0.0)) < -CORNER_SINE;
         let hollow =
             matches!(b, Seg::Arc(arc) if arc.sweep < -CORNER_SINE && arc.radius <= TIGHT_MM);
-        let place = |share: f64| Place {
+        let place = |share: f64| BoundaryPlace {
             piece,
             share,
             at: b.at(share),
@@ -122,13 +122,13 @@ impl<'a> Rim<'a> {
     }
 
     /// The chord from an inside corner on that is stressed most of those that run through stone.
-    fn worst(&self, from: Place, slice: PlateSection) -> Option<Parted> {
+    fn worst(&self, from: BoundaryPlace, slice: PlateSection) -> Option<Parted> {
         let segs = self.region.outer.segs().iter().enumerate();
         let mut chords: Vec<(f64, Parted)> = segs
             .filter_map(|(piece, seg)| {
                 let share = seg.nearest(from.at);
                 let at = seg.at(share);
-                let parted = self.parted(from, Place { piece, share, at })?;
+                let parted = self.parted(from, BoundaryPlace { piece, share, at })?;
                 Some((parted.stress(slice), parted))
             })
             .collect();
@@ -138,7 +138,7 @@ impl<'a> Rim<'a> {
     }
 
     /// The lighter-turning part that a chord cuts off.
-    fn parted(&self, from: Place, to: Place) -> Option<Parted> {
+    fn parted(&self, from: BoundaryPlace, to: BoundaryPlace) -> Option<Parted> {
         let width = from.at.distance(to.at);
         if width <= 1.0 {
             return None;
@@ -171,7 +171,7 @@ impl<'a> Rim<'a> {
         })
     }
 
-    fn up_to(&self, place: Place) -> Moments {
+    fn up_to(&self, place: BoundaryPlace) -> Moments {
         let piece = self.region.outer.segs().get(place.piece);
         let part = piece.map_or((0.0, 0.0, 0.0), |seg| {
             seg.part(0.0, place.share).moments(self.base)

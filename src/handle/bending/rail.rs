@@ -8,7 +8,7 @@
 mod place;
 
 pub(super) use place::TopSide;
-pub use place::{Opening, RailPlace};
+pub use place::{OpeningSize, RailPlace};
 
 use serde::Serialize;
 

@@ -2,7 +2,7 @@
 //! its moment to the left of it, in closed form for straight edges and arcs.
 
 use super::axes::Axes;
-use super::course::{Course, courses};
+use super::course::{BoundaryCourse, courses};
 use crate::geom::{Point, Region, SAME_MM};
 
 /// Stations are no farther apart than this part of the stone's length. Between them a peak is
@@ -14,7 +14,7 @@ const STATIONS: f64 = 128.0;
 #[derive(Clone, Debug)]
 pub struct BeamProfile {
     axes: Axes,
-    spans: Vec<Span>,
+    spans: Vec<UniformStretch>,
     stations: Vec<Station>,
     area: f64,
     middle: f64,
@@ -22,10 +22,10 @@ pub struct BeamProfile {
 
 /// A stretch in which the same pieces of boundary bound the stone.
 #[derive(Clone, Debug)]
-struct Span {
+struct UniformStretch {
     from: f64,
     to: f64,
-    courses: Vec<Course>,
+    courses: Vec<BoundaryCourse>,
     /// Stone and its moment about `u = 0` left of the span, less what its courses sweep there.
     before: (f64, f64),
 }
@@ -196,7 +196,7 @@ impl BeamProfile {
     }
 }
 
-impl Span {
+impl UniformStretch {
     fn width(&self, u: f64) -> f64 {
         let width: f64 = self.courses.iter().map(|c| c.width_share(u)).sum();
         width.max(0.0)
@@ -230,12 +230,12 @@ impl Span {
     }
 }
 
-fn spans(region: &Region, axes: &Axes) -> Vec<Span> {
-    let mut all: Vec<Course> = Vec::new();
+fn spans(region: &Region, axes: &Axes) -> Vec<UniformStretch> {
+    let mut all: Vec<BoundaryCourse> = Vec::new();
     for (i, boundary) in region.boundaries().enumerate() {
         all.extend(boundary.segs().iter().flat_map(|s| courses(s, axes, i > 0)));
     }
-    let mut marks: Vec<f64> = all.iter().flat_map(Course::ends).collect();
+    let mut marks: Vec<f64> = all.iter().flat_map(BoundaryCourse::ends).collect();
     marks.sort_by(f64::total_cmp);
     marks.dedup_by(|a, b| (*a - *b).abs() <= SAME_MM);
     all.sort_by(|a, b| a.ends()[0].total_cmp(&b.ends()[0]));
@@ -245,7 +245,7 @@ fn spans(region: &Region, axes: &Axes) -> Vec<Span> {
             let middle = f64::midpoint(w[0], w[1]);
             let begun = all.partition_point(|c| c.ends()[0] <= middle);
             let met = all.iter().take(begun).filter(|c| c.covers(middle));
-            Span {
+            UniformStretch {
                 from: w[0],
                 to: w[1],
                 courses: met.copied().collect(),

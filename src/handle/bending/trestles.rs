@@ -19,14 +19,14 @@ const QUICK_SECTIONS: usize = 10;
 
 /// Where each of two supports may stand, from and to, mm from the end.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Room {
+pub struct TrestleRanges {
     /// The first.
     pub first: [f64; 2],
     /// The second.
     pub second: [f64; 2],
 }
 
-impl Room {
+impl TrestleRanges {
     /// Under one stone: clear of its balance point.
     #[must_use]
     pub fn under(beam: &Beam<'_>) -> Self {
@@ -56,7 +56,7 @@ impl Room {
 #[must_use]
 pub fn best_supports(beam: &Beam<'_>) -> [f64; 2] {
     let search = Search {
-        room: Room::under(beam),
+        room: TrestleRanges::under(beam),
         beams: std::slice::from_ref(beam),
     };
     search.best(SECTIONS, CLOSE_MM)
@@ -65,13 +65,13 @@ pub fn best_supports(beam: &Beam<'_>) -> [f64; 2] {
 /// Supports that several stones, seen in the same frame, share in turn: the greatest of their
 /// stresses is least, to about a millimetre.
 #[must_use]
-pub fn shared_supports(beams: &[Beam<'_>], room: Room) -> [f64; 2] {
+pub fn shared_supports(beams: &[Beam<'_>], room: TrestleRanges) -> [f64; 2] {
     Search { room, beams }.best(QUICK_SECTIONS, QUICK_MM)
 }
 
 /// A search for the pair whose greatest stress is least.
 struct Search<'a> {
-    room: Room,
+    room: TrestleRanges,
     beams: &'a [Beam<'a>],
 }
 

@@ -3,7 +3,7 @@
 use super::sources::BEND_SOURCE;
 use crate::diag::{Finding, Findings, Phrase};
 use crate::handle::bending::neck::Neck;
-use crate::handle::bending::rail::{Opening, Rail, RailVerdict};
+use crate::handle::bending::rail::{OpeningSize, Rail, RailVerdict};
 use crate::handle::bending::splint::Splint;
 use crate::handle::handling::Handling;
 use crate::handle::piece::HandledPiece;
@@ -120,7 +120,7 @@ fn braced(
 /// A rail beside a tap hole that is narrower than is published. Those of larger cutouts are measured and
 /// told where the cutouts are planned, in `cut::rail`, which leaves tap holes out.
 fn narrow_rail(rail: &Rail) -> Option<Finding> {
-    if rail.place.opening == Opening::Large {
+    if rail.place.opening == OpeningSize::Large {
         return None;
     }
     let least = rail.least_mm.filter(|least| rail.width_mm < *least)?;

@@ -32,7 +32,7 @@ pub struct Fall {
     #[serde(rename = "push_tips_kg")]
     pub push_tips: Mass,
     /// The pull that holds it when it leans.
-    pub ties: Vec<Tie>,
+    pub ties: Vec<Lashing>,
     /// Mass it is worked out with: the high one.
     #[serde(rename = "mass_kg")]
     pub mass: Mass,
@@ -42,7 +42,7 @@ pub struct Fall {
 
 /// What holds a leaning stone by its upper edge.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Tie {
+pub struct Lashing {
     /// Lean off the upright, degrees.
     pub lean_deg: f64,
     /// Level pull on the upper edge, as a mass; nothing while it still stands by itself.
@@ -78,7 +78,7 @@ impl Fall {
             tips_at_deg: half.atan2(centre_mm).to_degrees(),
             push_tips: Mass::from_kg(mass * half / height_mm),
             ties: LEANS_DEG
-                .map(|lean_deg| Tie {
+                .map(|lean_deg| Lashing {
                     lean_deg,
                     pull: pull(lean_deg),
                 })
@@ -90,7 +90,8 @@ impl Fall {
 
     /// What must be read before it is stood up.
     pub(crate) fn finding(&self) -> Finding {
-        let list = |each: &dyn Fn(&Tie) -> Value| Value::List(self.ties.iter().map(each).collect());
+        let list =
+            |each: &dyn Fn(&Lashing) -> Value| Value::List(self.ties.iter().map(each).collect());
         let values = [
             ("stone", Value::term(self.name.clone())),
             ("mass", Value::mass(self.mass).up()),

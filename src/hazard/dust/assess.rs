@@ -2,7 +2,7 @@
 
 use crate::hazard::notes::Notes;
 use crate::hazard::{Work, discs_on};
-use crate::job::{Dust, DustMethod, Job, MachineKind, Place};
+use crate::job::{Dust, DustMethod, Job, MachineKind, Workplace};
 use crate::tables::dust_control::{Control, Site, Tool, least_airflow_m3h, lookup};
 
 use super::{
@@ -57,9 +57,9 @@ const fn tool(job: &Job) -> Tool {
     }
 }
 
-const fn site(place: Place) -> Site {
+const fn site(place: Workplace) -> Site {
     match place {
-        Place::Outdoors => Site::Outdoors,
-        Place::Indoors => Site::Indoors,
+        Workplace::Outdoors => Site::Outdoors,
+        Workplace::Indoors => Site::Indoors,
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::job::{Job, Place};
+use crate::job::{Job, Workplace};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 
@@ -26,7 +26,7 @@ const EXHAUST: Phrase = Phrase::of_job("indoors-exhaust")
 
 /// Said indoors.
 pub(super) fn assess(job: &Job, notes: &mut Notes) {
-    if job.dust.place == Place::Indoors {
+    if job.dust.place == Workplace::Indoors {
         notes.warn_on(&EXHAUST, &doc::OSHA_TABLE_1, &[]);
     }
 }

@@ -6,7 +6,7 @@ use crate::hazard::respirator::report::{WORKTOP_APF, class, name, suitable};
 use crate::hazard::stone::{asks_for_mask, high_exposure};
 use crate::job::Job;
 use crate::tables::dust_control::{Control, TableAnswer};
-use crate::tables::region::{RespiratorBasis, Standing};
+use crate::tables::region::{RespiratorBasis, RuleOrigin};
 use crate::tables::respirator::{Assigned, assigned};
 use crate::tables::{Source, documents as doc};
 use crate::words::Value;
@@ -74,13 +74,13 @@ fn report(job: &Job, dust: &DustReport) -> RespiratorReport {
 }
 
 /// What is asked for, whether it is the region's own rule, and its source.
-fn required(job: &Job, dust: &DustReport) -> (Required, Standing, &'static Source) {
+fn required(job: &Job, dust: &DustReport) -> (Required, RuleOrigin, &'static Source) {
     let rule = job.region.record().respirator;
     if dust.control == Control::Nothing {
         return (Required::MustBeAssessed, rule.standing, &doc::OSHA_TABLE_1);
     }
     if let Some(high) = high_exposure(job) {
-        return (Required::AtLeast(high.apf), Standing::Own, high.source);
+        return (Required::AtLeast(high.apf), RuleOrigin::Own, high.source);
     }
     let settled = |required| (required, rule.standing, rule.source);
     match (rule.by, dust.table_answer) {
@@ -90,7 +90,7 @@ fn required(job: &Job, dust: &DustReport) -> (Required, Standing, &'static Sourc
         (RespiratorBasis::Greater(least), answer) => match answer {
             Some(TableAnswer::Apf(apf)) if apf > least => (
                 Required::AtLeast(apf),
-                Standing::Borrowed,
+                RuleOrigin::Borrowed,
                 &doc::OSHA_TABLE_1,
             ),
             _ => settled(Required::AtLeast(least)),

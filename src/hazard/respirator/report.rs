@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::job::Respirator;
 use crate::tables::record::{Example, Record};
-use crate::tables::region::Standing;
+use crate::tables::region::RuleOrigin;
 use crate::tables::respirator::{Assigned, MaskClass, MaskScheme, assigned};
 use crate::tables::{Source, documents as doc};
 
@@ -65,7 +65,7 @@ pub struct RespiratorReport {
     /// What is asked for.
     pub required: Required,
     /// Whether that is the region's own rule.
-    pub required_standing: Standing,
+    pub required_standing: RuleOrigin,
     /// Where it comes from.
     pub required_source: &'static Source,
     /// The respirator at hand, as printed.

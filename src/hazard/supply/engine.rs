@@ -2,7 +2,7 @@
 
 use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::job::{Job, Place, Power};
+use crate::job::{Job, Power, Workplace};
 use crate::tables::documents as doc;
 use crate::tables::record::Record;
 
@@ -30,7 +30,7 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
         return;
     }
     match job.dust.place {
-        Place::Indoors => notes.stop_on(&INDOORS, &doc::COMMON_PRACTICE, &[]),
-        Place::Outdoors => notes.warn_on(&OUTDOORS, &doc::COMMON_PRACTICE, &[]),
+        Workplace::Indoors => notes.stop_on(&INDOORS, &doc::COMMON_PRACTICE, &[]),
+        Workplace::Outdoors => notes.warn_on(&OUTDOORS, &doc::COMMON_PRACTICE, &[]),
     }
 }

@@ -3,7 +3,7 @@
 use super::{is_mains, is_protected, is_wet};
 use crate::diag::{Harm, Phrase};
 use crate::hazard::notes::Notes;
-use crate::job::{Job, Place};
+use crate::job::{Job, Workplace};
 use crate::tables::documents::{GFCI, RCD, SUPPLY_PROTECTION};
 use crate::tables::record::Record;
 use crate::tables::supply::{CENTRE_TAPPED_TO_EARTH_V, GFCI_TRIPS_MA, RCD_MOST_MA};
@@ -59,7 +59,7 @@ pub(super) fn assess(job: &Job, notes: &mut Notes) {
     notes.used(rule.source);
     if is_wet(job) {
         notes.stop_on(&WET, &SUPPLY_PROTECTION, &values);
-    } else if job.dust.place == Place::Outdoors {
+    } else if job.dust.place == Workplace::Outdoors {
         notes.stop_on(&OUTDOORS, &SUPPLY_PROTECTION, &values);
     } else {
         notes.open_on(&DRY, &SUPPLY_PROTECTION, &values);

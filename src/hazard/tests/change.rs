@@ -3,7 +3,7 @@
 use crate::diag::{Finding, Findings};
 use crate::hazard::sample::{job, set_stone, work};
 use crate::hazard::{Work, assess};
-use crate::job::{DustMethod, Job, Place, Power, Protection, Respirator};
+use crate::job::{DustMethod, Job, Power, Protection, Respirator, Workplace};
 use crate::tables::region::RegionCode;
 use crate::tables::respirator::MaskClass;
 use crate::tables::stone::StoneKind;
@@ -80,7 +80,7 @@ pub(super) fn californian(job: &mut Job, kind: StoneKind) {
     set_stone(job, kind);
 }
 
-pub(super) fn american(job: &mut Job, place: Place) {
+pub(super) fn american(job: &mut Job, place: Workplace) {
     job.region = RegionCode::Us;
     job.dust.respirator = Respirator::Mask(MaskClass::N95);
     job.dust.place = place;

@@ -3,11 +3,11 @@
 use super::change::all_ids;
 use crate::hazard::assess;
 use crate::hazard::sample::{job, work};
-use crate::job::{DustMethod, Job, MachineKind, Place, Power, Protection, Respirator};
+use crate::job::{DustMethod, Job, MachineKind, Power, Protection, Respirator, Workplace};
 use crate::tables::region::RegionCode;
 use crate::tables::respirator::MaskClass;
 
-const PLACES: [Place; 2] = [Place::Outdoors, Place::Indoors];
+const PLACES: [Workplace; 2] = [Workplace::Outdoors, Workplace::Indoors];
 
 /// A good respirator of the region's scheme.
 const fn usual(region: RegionCode) -> Respirator {

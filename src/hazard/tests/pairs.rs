@@ -6,7 +6,7 @@ use super::change::{
 };
 use crate::hazard::sample::set_stone;
 use crate::job::{
-    Asbestos, Binder, DustMethod, MachineKind, Place, Power, Protection, Respirator, Steel,
+    Asbestos, Binder, DustMethod, MachineKind, Power, Protection, Respirator, Steel, Workplace,
 };
 use crate::tables::region::RegionCode;
 use crate::tables::respirator::MaskClass;
@@ -164,7 +164,7 @@ pub(super) const SUPPLY: &[Pair] = &[
     pair(
         "supply-unprotected-dry",
         |job, _| {
-            job.dust.place = Place::Indoors;
+            job.dust.place = Workplace::Indoors;
             on_mains(job, false, Protection::None);
             shrouded(job, 300.0);
         },
@@ -188,7 +188,7 @@ pub(super) const SUPPLY: &[Pair] = &[
         "engine-indoors",
         |job, _| {
             job.machine.power = Power::Engine;
-            job.dust.place = Place::Indoors;
+            job.dust.place = Workplace::Indoors;
         },
         |job, _| job.machine.power = Power::Engine,
     ),
@@ -230,26 +230,26 @@ pub(super) const DUST: &[Pair] = &[
     pair("extractor-filter", |job, _| shrouded(job, 300.0), no_change),
     pair(
         "not-in-table-indoors",
-        |job, _| american(job, Place::Indoors),
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Indoors),
+        |job, _| american(job, Workplace::Outdoors),
     ),
     pair(
         "not-in-table",
         |job, _| {
-            american(job, Place::Outdoors);
+            american(job, Workplace::Outdoors);
             job.machine.kind = MachineKind::HandSaw;
             shrouded(job, 300.0);
         },
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Outdoors),
     ),
     pair(
         "indoors-exhaust",
-        |job, _| job.dust.place = Place::Indoors,
+        |job, _| job.dust.place = Workplace::Indoors,
         no_change,
     ),
     pair(
         "who-is-bound",
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Outdoors),
         no_change,
     ),
     pair("no-dry-sweeping", no_change, |_, work| {
@@ -279,19 +279,19 @@ pub(super) const RESPIRATOR: &[Pair] = &[
     pair(
         "respirator-missing-unassessed",
         |job, _| {
-            american(job, Place::Indoors);
+            american(job, Workplace::Indoors);
             job.dust.respirator = Respirator::None;
         },
-        |job, _| american(job, Place::Indoors),
+        |job, _| american(job, Workplace::Indoors),
     ),
     pair(
         "respirator-none-asked",
         |job, _| {
-            american(job, Place::Outdoors);
+            american(job, Workplace::Outdoors);
             set_stone(job, StoneKind::Limestone);
             job.dust.respirator = Respirator::None;
         },
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Outdoors),
     ),
     pair(
         "respirator-not-in-scheme",
@@ -301,11 +301,11 @@ pub(super) const RESPIRATOR: &[Pair] = &[
     pair(
         "respirator-unlisted",
         |job, _| {
-            american(job, Place::Outdoors);
+            american(job, Workplace::Outdoors);
             set_stone(job, StoneKind::Limestone);
             job.dust.respirator = Respirator::Mask(MaskClass::Ffp3);
         },
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Outdoors),
     ),
     pair(
         "respirator-below-required",
@@ -315,10 +315,10 @@ pub(super) const RESPIRATOR: &[Pair] = &[
     pair(
         "respirator-filter",
         |job, _| {
-            american(job, Place::Outdoors);
+            american(job, Workplace::Outdoors);
             job.region = RegionCode::CaQc;
         },
-        |job, _| american(job, Place::Outdoors),
+        |job, _| american(job, Workplace::Outdoors),
     ),
     pair(
         "respirator-class",

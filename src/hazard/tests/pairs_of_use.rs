@@ -2,7 +2,7 @@
 
 use super::change::{Pair, no_change, on_mains, pair, shrouded};
 use crate::hazard::Work;
-use crate::job::{Assumption, Bond, DustMethod, EarKind, Job, Place, Protection, Protector};
+use crate::job::{Assumption, Bond, DustMethod, EarKind, Job, Protection, Protector, Workplace};
 
 /// The disc.
 pub(super) const DISC: &[Pair] = &[
@@ -136,7 +136,7 @@ pub(super) const PEOPLE: &[Pair] = &[
     pair("cold-water", no_change, |job, _| shrouded(job, 300.0)),
     pair("wet-floor", no_change, |job, _| shrouded(job, 300.0)),
     pair("frost", no_change, |job, _| {
-        job.dust.place = Place::Indoors;
+        job.dust.place = Workplace::Indoors;
     }),
 ];
 

@@ -88,7 +88,7 @@ impl Drawing {
 
 /// Where the frame of a figure taken from a drawing lies in it, for others in the same drawing.
 #[derive(Clone, Debug)]
-pub(in crate::job) struct Frame {
+pub(in crate::job) struct FigureFrame {
     /// The drawing.
     pub(in crate::job) file: String,
     /// Millimetres in its unit.

@@ -24,7 +24,7 @@ mod join;
 mod svg;
 mod svg_path;
 
-pub(super) use frame::Frame;
+pub(super) use frame::FigureFrame;
 pub(super) use frame::leads_out;
 pub(super) use frame::split_name;
 pub use frame::{Drawings, LONGEST_DRAWING};

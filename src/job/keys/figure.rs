@@ -1,6 +1,6 @@
 //! The keys of a figure, shared by the slab, the top, its openings and its base.
 
-use super::key::{Key, Kind, Part};
+use super::key::{Key, KeyPart, Kind};
 use super::word::{DrawnUnit, words};
 use crate::job::quantity::{Limits, from_to};
 
@@ -16,7 +16,7 @@ const CORNER: Kind = Kind::Length(from_to(0.1, 20_000.0));
 /// The rise of a bow, mm.
 const RISE: Kind = Kind::Length(from_to(-10_000.0, 10_000.0));
 /// One size for all corners, or one for each that is named.
-const BY_CORNER: Kind = Kind::Either(&[CORNER, Kind::Named(Part::Corner, &CORNER)]);
+const BY_CORNER: Kind = Kind::Either(&[CORNER, Kind::Named(KeyPart::Corner, &CORNER)]);
 
 const SHARP: &str = "the corners are sharp";
 
@@ -61,7 +61,7 @@ pub(super) const SCOOP: Key = Key::new(
 .open(SHARP);
 pub(super) const BOW: Key = Key::new(
     "bow",
-    Kind::Named(Part::Edge, &RISE),
+    Kind::Named(KeyPart::Edge, &RISE),
     "how far the middle of an edge stands out of the straight line, + outwards, - inwards",
     "{ \"1-2\" = 25 }",
 )
@@ -82,7 +82,7 @@ pub(super) const SHAPE_UNIT: Key = Key::new(
 .open("the drawing says it itself");
 pub(super) const SHAPE_SCALE: Key = Key::new(
     "shape_scale",
-    Kind::Named(Part::Mark, &Kind::Length(SIDE)),
+    Kind::Named(KeyPart::Mark, &Kind::Length(SIDE)),
     "straight lines in the drawing by name, with the length taped there: they scale it, and check each other",
     "{ tape-1 = 2400 }",
 )

@@ -70,7 +70,7 @@ pub enum Kind {
     /// A list of so many.
     List(&'static Kind, usize, usize),
     /// A table whose keys are names of corners, edges, diagonals or lines of a drawing.
-    Named(Part, &'static Kind),
+    Named(KeyPart, &'static Kind),
     /// One of several kinds.
     Either(&'static [Kind]),
     /// A section `[name]`, or a table in braces.
@@ -81,7 +81,7 @@ pub enum Kind {
 
 /// The parts of a figure that have names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Part {
+pub enum KeyPart {
     /// Corners: `A` or `2`.
     Corner,
     /// Edges: `AB` or `1-2`.

@@ -2,7 +2,7 @@
 
 use std::collections::HashSet;
 
-use super::key::{Kind, Part, Section};
+use super::key::{KeyPart, Kind, Section};
 use crate::job::quantity::{Limits, Quantity};
 use crate::job::words::{length, short};
 use crate::units::LengthUnit;
@@ -176,7 +176,7 @@ impl Kind {
     }
 }
 
-impl Part {
+impl KeyPart {
     /// In a word.
     #[must_use]
     pub const fn name(self) -> &'static str {

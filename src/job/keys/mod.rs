@@ -34,7 +34,7 @@ mod word;
 
 pub(super) use figure::MOST_CORNERS;
 pub(super) use foreign::elsewhere;
-pub use key::{Key, Kind, LeftOut, Part, Plain, Section};
+pub use key::{Key, KeyPart, Kind, LeftOut, Plain, Section};
 pub use reference::reference;
 pub use root::{Entry, ROOT, all, find, sections};
 pub use schema::schema;

@@ -4,7 +4,7 @@ use super::key::{Key, Kind, Section};
 use super::tools::{NO_UNCERTAINTY, SHAKES};
 use super::word::words;
 use crate::job::quantity::{AIRFLOW, DECIBEL, HOURS, MINUTES, NOISE, WATER, from_to};
-use crate::job::{Aid, DustMethod, EarKind, Place, Respirator};
+use crate::job::{Aid, DustMethod, EarKind, Respirator, Workplace};
 
 /// `[dust]`.
 pub(super) const DUST: Section = Section {
@@ -12,7 +12,7 @@ pub(super) const DUST: Section = Section {
     keys: &[
         Key::new(
             "where",
-            Kind::Word(words::<Place>),
+            Kind::Word(words::<Workplace>),
             "where the cutting is done",
             "\"outdoors\"",
         )

@@ -4,7 +4,7 @@ use super::figure::{
     BOW, CLIP, CORNERS, MOST_CORNERS, RECTANGLE, ROUND, SCOOP, SHAPE, SHAPE_SCALE, SHAPE_UNIT,
     SIDE, WHOLE,
 };
-use super::key::{Key, Kind, Part, Section};
+use super::key::{Key, KeyPart, Kind, Section};
 use crate::job::quantity::{ANGLE, from_to};
 
 /// A tape may be 0 when the corner is the mark; one below 0 is answered with where the corner lies.
@@ -35,7 +35,7 @@ pub(super) const SLAB: Section = Section {
         .one_of(ONE_OF),
         Key::new(
             "diagonals",
-            Kind::Named(Part::Diagonal, &Kind::Length(SIDE)),
+            Kind::Named(KeyPart::Diagonal, &Kind::Length(SIDE)),
             "four sides alone can lean either way: give one diagonal, or better both, so that one checks the other",
             "{ AC = 2790, BD = 2786 }",
         )

@@ -3,7 +3,7 @@
 use super::figure::{
     BOW, CIRCLE, CLIP, CORNERS, RECTANGLE, ROUND, SCOOP, SHAPE, SHAPE_SCALE, SHAPE_UNIT, SIDE,
 };
-use super::key::{Key, Kind, Part, Section};
+use super::key::{Key, KeyPart, Kind, Section};
 use super::slab::{ACROSS, LINE};
 use super::word::words;
 use crate::job::quantity::{ANGLE, NUMBER, from_to};
@@ -33,7 +33,7 @@ pub(super) const TOP: Section = Section {
         SHAPE_SCALE,
         Key::new(
             "over_base",
-            Kind::Either(&[OVERHANG, Kind::Named(Part::Edge, &OVERHANG)]),
+            Kind::Either(&[OVERHANG, Kind::Named(KeyPart::Edge, &OVERHANG)]),
             "the overhang over [base]: one for all edges, or by edge of the base",
             "25",
         )
@@ -47,7 +47,7 @@ pub(super) const TOP: Section = Section {
         BOW,
         Key::new(
             "finish",
-            Kind::Either(&[FINISH, Kind::Named(Part::Edge, &FINISH)]),
+            Kind::Either(&[FINISH, Kind::Named(KeyPart::Edge, &FINISH)]),
             "how the edges are finished: one word for all, or by edge",
             "{ \"1-2\" = \"polish\", \"4-1\" = \"factory\" }",
         )

@@ -1,8 +1,8 @@
 //! The words that the job file has for one of several things.
 
 use crate::job::{
-    Aid, Binder, DiscUse, DustMethod, EarKind, Finish, MachineKind, Place, Power, Protection,
-    Respirator, Steel, VeinWish,
+    Aid, Binder, DiscUse, DustMethod, EarKind, Finish, MachineKind, Power, Protection, Respirator,
+    Steel, VeinWish, Workplace,
 };
 use crate::tables::region::RegionCode;
 use crate::tables::respirator::MaskClass;
@@ -95,7 +95,7 @@ words! {
         "battery" Self::Battery, "none" Self::None;
     DiscUse: "all" Self::All, "straights" Self::Straights, "curves" Self::Curves;
     Carrier: "diamond" Self::Diamond, "resin" Self::Resin;
-    Place: "outdoors" Self::Outdoors, "indoors" Self::Indoors;
+    Workplace: "outdoors" Self::Outdoors, "indoors" Self::Indoors;
     DustMethod: "water" Self::Water, "shroud" Self::Shroud, "none" Self::None;
     EarKind: "muffs" Self::Muffs, "formable plugs" Self::FormablePlugs,
         "other plugs" Self::OtherPlugs;

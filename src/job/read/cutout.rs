@@ -3,7 +3,7 @@
 use super::figure;
 use crate::geom::{Point, Pose, SAME_MM};
 use crate::job::given::Given;
-use crate::job::ledger::{Ledger, Span};
+use crate::job::ledger::{Ledger, TextRange};
 use crate::job::reader::Reader;
 use crate::job::{Cutout, Finish, Naming, Shape};
 
@@ -11,7 +11,7 @@ use crate::job::{Cutout, Finish, Naming, Shape};
 struct Said {
     cutout: Cutout,
     key: String,
-    span: Span,
+    span: TextRange,
 }
 
 /// Reads the cutouts; each must lie inside the top and clear of the others.

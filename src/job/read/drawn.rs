@@ -2,7 +2,7 @@
 
 use crate::geom::{Outline, Pose, Vector};
 use crate::job::Naming;
-use crate::job::drawing::{Drawing, Drawn, Frame, WITHIN_MM, leads_out, split_name};
+use crate::job::drawing::{Drawing, Drawn, FigureFrame, WITHIN_MM, leads_out, split_name};
 use crate::job::given::Given;
 use crate::job::keys::{DrawnUnit, MOST_CORNERS};
 use crate::job::reader::Reader;
@@ -54,7 +54,7 @@ pub(super) fn flaw(r: &Reader<'_>, said: &Given<'_>) -> Option<Outline> {
     Some(drawn.outline.posed(Pose::new(0.0, -shift)))
 }
 
-fn read(r: &Reader<'_>, said: &Given<'_>) -> Option<(Drawn, Frame)> {
+fn read(r: &Reader<'_>, said: &Given<'_>) -> Option<(Drawn, FigureFrame)> {
     let text = said.text()?;
     let (file, outline) = split_name(text);
     if leads_out(file) {
@@ -77,7 +77,7 @@ fn read(r: &Reader<'_>, said: &Given<'_>) -> Option<(Drawn, Frame)> {
     let without: Vec<&str> = marks.iter().map(|m| m.0.as_str()).collect();
     match drawing.outline(outline, &without, mm_per_unit) {
         Ok(drawn) => {
-            let frame = Frame {
+            let frame = FigureFrame {
                 file: file.to_owned(),
                 mm_per_unit,
                 shift: drawn.shift,

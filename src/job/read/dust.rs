@@ -6,13 +6,13 @@
 //! not known, and the lowest factor counts.
 
 use crate::job::reader::Reader;
-use crate::job::{Dust, DustMethod, Place, Respirator};
+use crate::job::{Dust, DustMethod, Respirator, Workplace};
 
 /// Reads the dust control.
 pub(super) fn read(r: &mut Reader<'_>) -> Dust {
     let method = r.word("method", DustMethod::None);
     Dust {
-        place: r.word("where", Place::Indoors),
+        place: r.word("where", Workplace::Indoors),
         method,
         airflow_m3h: only_with(r, "airflow", method == DustMethod::Shroud),
         water_l_min: match only_with(r, "water", method == DustMethod::Water) {

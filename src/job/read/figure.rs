@@ -1,11 +1,11 @@
 //! The words for a figure, shared by the slab, the top, its cutouts and its base: `rectangle`,
 //! `corners`, `circle` or a drawing, and `round`, `clip`, `scoop`, `bow`.
 
-use super::figure_said::Figure;
+use super::figure_said::SaidFigure;
 use super::{drawn, figure_fault};
 use crate::geom::Point;
 use crate::job::given::Given;
-use crate::job::ledger::Span;
+use crate::job::ledger::TextRange;
 use crate::job::reader::Reader;
 use crate::job::shape::{STRAIGHT, corner_name, edge_name, turn_at};
 use crate::job::words::{known_names, nearest};
@@ -55,13 +55,13 @@ pub(super) fn with_corners(
     r: &mut Reader<'_>,
     naming: Naming,
     corners: Vec<Point>,
-    said: (String, Span),
+    said: (String, TextRange),
 ) -> Option<Shape> {
-    treated(r, Figure::sharp(naming, corners, said))
+    treated(r, SaidFigure::sharp(naming, corners, said))
 }
 
 /// The figure with what the table says of its corners and edges.
-fn treated(r: &mut Reader<'_>, mut figure: Figure) -> Option<Shape> {
+fn treated(r: &mut Reader<'_>, mut figure: SaidFigure) -> Option<Shape> {
     let [round, clip, scoop, bow] = treatments(r);
     // The bows come first: they decide at which corners an edge runs straight on.
     let clean = [
@@ -109,10 +109,10 @@ fn drawn_figure(r: &mut Reader<'_>, naming: Naming, given: &Given<'_>) -> Option
     match drawn.circle {
         Some(across) if naming == Naming::Numbers => Shape::circle(naming, across).ok(),
         _ => {
-            let figure = Figure {
+            let figure = SaidFigure {
                 cuts: drawn.cuts,
                 bows: drawn.bows,
-                ..Figure::sharp(naming, drawn.corners, place_of(given))
+                ..SaidFigure::sharp(naming, drawn.corners, place_of(given))
             };
             treated(r, figure)
         }
@@ -124,7 +124,7 @@ fn last_key(key: &str) -> &str {
     key.rsplit('.').next().unwrap_or(key)
 }
 
-fn place_of(given: &Given<'_>) -> (String, Span) {
+fn place_of(given: &Given<'_>) -> (String, TextRange) {
     (given.key.clone(), given.span)
 }
 
@@ -154,7 +154,7 @@ fn listed_corners(given: &Given<'_>, naming: Naming) -> Option<Vec<Point>> {
     Some(points)
 }
 
-impl Figure {
+impl SaidFigure {
     /// Takes over `round`, `clip` or `scoop`. Nothing when one of its entries is at fault.
     fn treat(&mut self, given: Option<Given<'_>>, make: fn(f64) -> CornerCut) -> Option<()> {
         let Some(given) = given else {
@@ -225,7 +225,7 @@ impl Figure {
         clean
     }
 
-    fn find_edge(&self, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
+    fn find_edge(&self, name: &str, span: TextRange, value: &Given<'_>) -> Option<usize> {
         let count = self.corners.len();
         let found = find_named_edge(self.naming, count, name);
         if found.is_none() {
@@ -236,7 +236,7 @@ impl Figure {
         found
     }
 
-    fn find_corner(&self, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
+    fn find_corner(&self, name: &str, span: TextRange, value: &Given<'_>) -> Option<usize> {
         let count = self.corners.len();
         let found = (0..count).find(|i| self.corner(*i) == name);
         if found.is_none() {

@@ -1,15 +1,15 @@
 //! Making the figure, or saying why it cannot be made.
 
-use super::figure_said::Figure;
+use super::figure_said::SaidFigure;
 use crate::geom::{OutlineFault, Point};
-use crate::job::ledger::{Ledger, Span};
+use crate::job::ledger::{Ledger, TextRange};
 use crate::job::shape::{STRAIGHT, ShapeFault, short_edges, turn_at};
 use crate::job::words::{listed, short};
 use crate::job::{CornerCut, Shape};
 use crate::units::{LengthUnit, MM_PER_INCH};
 
 /// The shape of a figure, with every fault noted.
-pub(super) fn shape(ledger: &Ledger, figure: &Figure) -> Option<Shape> {
+pub(super) fn shape(ledger: &Ledger, figure: &SaidFigure) -> Option<Shape> {
     let mut clean = straight_corners(ledger, figure);
     if clean {
         let faults = short_edges(&figure.corners, &figure.cuts, &figure.bows);
@@ -36,7 +36,7 @@ pub(super) fn shape(ledger: &Ledger, figure: &Figure) -> Option<Shape> {
 }
 
 /// The key and the place that a fault is about.
-fn said(figure: &Figure, fault: ShapeFault) -> &(String, Span) {
+fn said(figure: &SaidFigure, fault: ShapeFault) -> &(String, TextRange) {
     let own = match fault {
         ShapeFault::BowTooHigh { edge, .. } => figure.bow_said[edge].as_ref(),
         ShapeFault::NoRound { corner, .. } => figure.cut_said[corner].as_ref(),
@@ -46,13 +46,13 @@ fn said(figure: &Figure, fault: ShapeFault) -> &(String, Span) {
 }
 
 /// Whether the straight-sided figure itself is at fault, which comes before its corners.
-fn is_crooked(figure: &Figure) -> bool {
+fn is_crooked(figure: &SaidFigure) -> bool {
     let sharp = vec![CornerCut::Sharp; figure.corners.len()];
     Shape::new(figure.naming, figure.corners.clone(), sharp).is_err()
 }
 
 /// Refuses to round a corner that is none.
-fn straight_corners(ledger: &Ledger, figure: &Figure) -> bool {
+fn straight_corners(ledger: &Ledger, figure: &SaidFigure) -> bool {
     let mut clean = true;
     for (corner, said) in figure.cut_said.iter().enumerate() {
         let Some((key, span)) = said else { continue };
@@ -72,7 +72,7 @@ fn straight_corners(ledger: &Ledger, figure: &Figure) -> bool {
 }
 
 /// The treatments of an edge's ends do not fit on it.
-fn too_short(ledger: &Ledger, figure: &Figure, edge: usize, (length, needed): (f64, f64)) {
+fn too_short(ledger: &Ledger, figure: &SaidFigure, edge: usize, (length, needed): (f64, f64)) {
     let next = (edge + 1) % figure.corners.len();
     let treated: Vec<usize> = [edge, next]
         .into_iter()
@@ -131,7 +131,7 @@ fn round_down(ledger: &Ledger, mm: f64) -> String {
 }
 
 /// Message and hint for a figure that is not an outline.
-fn words(ledger: &Ledger, figure: &Figure, fault: ShapeFault) -> (String, String) {
+fn words(ledger: &Ledger, figure: &SaidFigure, fault: ShapeFault) -> (String, String) {
     match fault {
         ShapeFault::Clockwise => (
             "the corners run clockwise".to_owned(),
@@ -168,7 +168,7 @@ fn words(ledger: &Ledger, figure: &Figure, fault: ShapeFault) -> (String, String
     }
 }
 
-fn no_round(ledger: &Ledger, figure: &Figure, corner: usize, most_mm: f64) -> (String, String) {
+fn no_round(ledger: &Ledger, figure: &SaidFigure, corner: usize, most_mm: f64) -> (String, String) {
     let asked = size(figure.cuts[corner]);
     let name = figure.corner(corner);
     (
@@ -184,7 +184,7 @@ fn no_round(ledger: &Ledger, figure: &Figure, corner: usize, most_mm: f64) -> (S
     )
 }
 
-fn straight_words(ledger: &Ledger, figure: &Figure, fault: OutlineFault) -> (String, String) {
+fn straight_words(ledger: &Ledger, figure: &SaidFigure, fault: OutlineFault) -> (String, String) {
     let count = figure.corners.len();
     match fault {
         OutlineFault::Crossing { first, second, at } => (

@@ -1,28 +1,28 @@
 //! A figure while it is read.
 
 use crate::geom::Point;
-use crate::job::ledger::Span;
+use crate::job::ledger::TextRange;
 use crate::job::shape::{corner_name, edge_name};
 use crate::job::{CornerCut, Naming};
 
 /// A figure being read: its corners, what is done to each, and where each was said.
 #[derive(Debug)]
-pub(super) struct Figure {
+pub(super) struct SaidFigure {
     pub(super) naming: Naming,
     pub(super) corners: Vec<Point>,
     pub(super) cuts: Vec<CornerCut>,
     pub(super) bows: Vec<f64>,
     /// The key and the place of the corners.
-    pub(super) said: (String, Span),
+    pub(super) said: (String, TextRange),
     /// The key and the place of each corner's treatment.
-    pub(super) cut_said: Vec<Option<(String, Span)>>,
+    pub(super) cut_said: Vec<Option<(String, TextRange)>>,
     /// The key and the place of each edge's bow.
-    pub(super) bow_said: Vec<Option<(String, Span)>>,
+    pub(super) bow_said: Vec<Option<(String, TextRange)>>,
 }
 
-impl Figure {
+impl SaidFigure {
     /// A figure of straight edges and sharp corners, of which nothing is said yet.
-    pub(super) fn sharp(naming: Naming, corners: Vec<Point>, said: (String, Span)) -> Self {
+    pub(super) fn sharp(naming: Naming, corners: Vec<Point>, said: (String, TextRange)) -> Self {
         let n = corners.len();
         Self {
             naming,

@@ -1,7 +1,7 @@
 //! `[route]`: the doors and corners of the way in.
 
 use crate::job::reader::Reader;
-use crate::job::{Aid, Lift, Obstacle, Opening, Route};
+use crate::job::{Aid, ClearSize, Lift, Obstacle, Route};
 
 /// How high hands carry the stone's lower edge, mm (judgement: over a threshold and toes).
 const HANDS_RAISE_MM: f64 = 100.0;
@@ -49,7 +49,7 @@ fn raise(r: &Reader<'_>, lift: &Lift, no_way: bool) -> f64 {
 /// An obstacle and where it stands.
 fn placed(
     r: &mut Reader<'_>,
-    opening: impl FnOnce(&mut Reader<'_>) -> Option<Opening>,
+    opening: impl FnOnce(&mut Reader<'_>) -> Option<ClearSize>,
 ) -> Option<Placed> {
     let what = r.text("what").trim().to_owned();
     let opening = opening(r)?;
@@ -69,20 +69,20 @@ fn numbered(way: Vec<Placed>, kind: &str) -> impl Iterator<Item = Placed> {
     })
 }
 
-fn door(r: &mut Reader<'_>) -> Option<Opening> {
+fn door(r: &mut Reader<'_>) -> Option<ClearSize> {
     let width = measure(r, "width");
     let height = measure(r, "height");
-    Some(Opening::Door {
+    Some(ClearSize::Door {
         width_mm: width?,
         height_mm: height?,
     })
 }
 
-fn corner(r: &mut Reader<'_>) -> Option<Opening> {
+fn corner(r: &mut Reader<'_>) -> Option<ClearSize> {
     let from = measure(r, "from");
     let to = measure(r, "to");
     let height = measure(r, "height");
-    Some(Opening::Corner {
+    Some(ClearSize::Corner {
         from_mm: from?,
         to_mm: to?,
         height_mm: height?,

@@ -3,7 +3,7 @@
 use super::slab_taped::{Read, Taped, can_compare};
 use super::slab_words as words;
 use crate::job::given::Given;
-use crate::job::ledger::Span;
+use crate::job::ledger::TextRange;
 use crate::job::reader::Reader;
 use crate::job::survey::quadrilateral::Quadrilateral;
 use crate::job::survey::{How, Misclosure};
@@ -97,7 +97,12 @@ fn read_diagonals<'a>(given: &Given<'a>) -> Option<Diagonals<'a>> {
 }
 
 /// The corners, every fault and every remark.
-fn work_out(r: &Reader<'_>, read: &Read, said: (String, Span), tape_error: f64) -> Option<Taped> {
+fn work_out(
+    r: &Reader<'_>,
+    read: &Read,
+    said: (String, TextRange),
+    tape_error: f64,
+) -> Option<Taped> {
     let unit = r.ledger.length_unit();
     let corners = read.tapes.corners();
     let misclosure = read.tapes.misclosure(tape_error, unit);

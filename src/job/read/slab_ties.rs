@@ -9,7 +9,7 @@ use crate::job::given::Given;
 use crate::job::reader::Reader;
 use crate::job::shape::corner_name;
 use crate::job::survey::How;
-use crate::job::survey::ties::Tie;
+use crate::job::survey::ties::CornerTapes;
 
 /// A corner is told to be badly fixed when the tape's error moves it by so many times itself (judgement;
 /// the two tapes then cross at less than 17°).
@@ -86,7 +86,7 @@ fn read_tie(given: Given<'_>, name: String) -> Option<Corner<'_>> {
     };
     Some(Corner {
         name,
-        tie: Tie {
+        tie: CornerTapes {
             left,
             right,
             middle,

@@ -4,7 +4,7 @@ use super::slab_taped::{Corner, Read};
 use crate::job::Naming;
 use crate::job::Survey;
 use crate::job::given::Given;
-use crate::job::ledger::{Ledger, Span};
+use crate::job::ledger::{Ledger, TextRange};
 use crate::job::reader::Reader;
 use crate::job::shape::corner_name;
 use crate::job::survey::quadrilateral::{NoTriangle, Refusal, Tape};
@@ -168,7 +168,7 @@ pub(super) fn nothing_checks(r: &Reader<'_>, read: &Read) {
 }
 
 /// Tapes that no slab can have.
-pub(super) fn refusal(r: &Reader<'_>, read: &Read, said: &(String, Span), refusal: &Refusal) {
+pub(super) fn refusal(r: &Reader<'_>, read: &Read, said: &(String, TextRange), refusal: &Refusal) {
     let (key, span) = read.place_of(refusal, said);
     let (message, hint) = match refusal {
         Refusal::NoDiagonal => (

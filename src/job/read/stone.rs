@@ -2,7 +2,7 @@
 
 use crate::job::given::Given;
 use crate::job::keys::{DENSITIES, Tested, elsewhere};
-use crate::job::ledger::{Ledger, Span};
+use crate::job::ledger::{Ledger, TextRange};
 use crate::job::quantity::{DENSITY, NUMBER, PERCENT, STRENGTH};
 use crate::job::reader::Reader;
 use crate::job::words::{nearest, plain, short};
@@ -15,7 +15,7 @@ const OWN_SAFETY_FACTOR: f64 = 8.0;
 #[derive(Debug)]
 pub(super) struct StoneGiven {
     stone: Stone,
-    weighed_span: Span,
+    weighed_span: TextRange,
     density_given: bool,
 }
 

@@ -5,7 +5,7 @@ use super::cutout;
 use super::figure::{self, edge_hint, find_edge};
 use crate::geom::{Pose, Vector};
 use crate::job::given::Given;
-use crate::job::ledger::{Ledger, Span};
+use crate::job::ledger::{Ledger, TextRange};
 use crate::job::reader::Reader;
 use crate::job::shape::GrowFault;
 use crate::job::words::listed;
@@ -215,7 +215,7 @@ fn finishes(r: &Reader<'_>, shape: &Shape, given: Option<Given<'_>>) -> Vec<Fini
         .collect()
 }
 
-fn edge_of(shape: &Shape, name: &str, span: Span, value: &Given<'_>) -> Option<usize> {
+fn edge_of(shape: &Shape, name: &str, span: TextRange, value: &Given<'_>) -> Option<usize> {
     let edge = find_edge(shape, name);
     if edge.is_none() {
         let message = format!("{}: there is no edge {name}", value.key);

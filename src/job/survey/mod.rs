@@ -28,4 +28,4 @@ pub use record::{EXPLAINED, How, Misclosure, Survey, TapeCheck, apex};
 pub use blunder::Blunder;
 pub use quadrilateral::{Quadrilateral, Tape};
 pub use square::OutOfSquare;
-pub use ties::Tie;
+pub use ties::CornerTapes;

@@ -14,7 +14,7 @@ const AT_MARK_MM: f64 = 1e-6;
 
 /// The tapes to one corner, mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Tie {
+pub struct CornerTapes {
     /// From the left mark of the base line.
     pub left: f64,
     /// From its right mark.
@@ -58,7 +58,7 @@ pub struct NoMeeting {
     pub right: [f64; 2],
 }
 
-impl Tie {
+impl CornerTapes {
     /// What a tape reads, mm.
     #[must_use]
     pub const fn taped(&self, from: Mark) -> Option<f64> {

@@ -1,18 +1,18 @@
 //! The page before the tiles: what to do, what the lines mean, and how the tiles lie.
 
 use super::lines::stroke;
-use super::tile::{EDGE_MM, OVERLAP_MM, Tiled, Wanted, corner, plain};
+use super::tile::{EDGE_MM, OVERLAP_MM, Tiled, WantedSheets, corner, plain};
 use crate::geom::{Arc, Bounds, Point, Pose, Seg, Vector};
-use crate::layout::item::{Anchor, Face, Ink, Item, Page, Paper, Path, Stroke, Tag};
+use crate::layout::item::{Anchor, Ink, Item, Page, Paper, Path, PenStroke, Tag, Typeface};
 use crate::layout::pen::NARROW_MM;
 use crate::layout::wrap::{Style, wrap};
 use crate::template::{Role, Template};
 use crate::words::{Message, Value, Writer};
 
-const TITLE: Style = Style::new(Face::Bold, 16.0, 8.0);
-const WARNING: Style = Style::new(Face::Bold, 12.0, 6.0);
-const WORDS: Style = Style::new(Face::Regular, 10.0, 5.0);
-const NAME: Style = Style::new(Face::Bold, 12.0, 5.0);
+const TITLE: Style = Style::new(Typeface::Bold, 16.0, 8.0);
+const WARNING: Style = Style::new(Typeface::Bold, 12.0, 6.0);
+const WORDS: Style = Style::new(Typeface::Regular, 10.0, 5.0);
+const NAME: Style = Style::new(Typeface::Bold, 12.0, 5.0);
 /// White edge of the page, mm.
 const MARGIN_MM: f64 = EDGE_MM + 6.0;
 /// Length of a line in the legend, mm.
@@ -22,7 +22,7 @@ const SAMPLE_MM: f64 = 16.0;
 pub(super) fn page(
     template: &Template,
     tiled: &Tiled,
-    wanted: &Wanted<'_>,
+    wanted: &WantedSheets<'_>,
     (paper, pitch): (Paper, (f64, f64)),
 ) -> Page {
     let writer = wanted.writer;
@@ -144,7 +144,7 @@ fn map(template: &Template, tiled: &Tiled, area: Bounds, pitch: (f64, f64)) -> V
             min: small(tile.min),
             max: small(tile.max),
         };
-        let thin = Stroke::solid(NARROW_MM, Ink::Black);
+        let thin = PenStroke::solid(NARROW_MM, Ink::Black);
         items.push(Path::frame(box_of, Some(thin), None).into());
         let at = Point::new(box_of.min.x + 1.5, box_of.max.y - NAME.leading_mm);
         items.push(NAME.text(name, at, Anchor::Start).into());

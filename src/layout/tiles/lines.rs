@@ -2,7 +2,7 @@
 
 use super::tile::Tile;
 use crate::geom::{Bounds, Point, Pose, Seg, clip};
-use crate::layout::item::{Anchor, Dash, Face, Ink, Item, Path, Stroke, Text};
+use crate::layout::item::{Anchor, Dash, Ink, Item, Path, PenStroke, Text, Typeface};
 use crate::layout::pen::{MIDDLE_MM, NARROW_MM, WIDE_MM};
 use crate::layout::typeface::cap_height_mm;
 use crate::template::{Role, Template};
@@ -12,15 +12,15 @@ use crate::words::Writer;
 const LETTERS_PT: f64 = 9.0;
 
 /// How a line is drawn: its middle is where it is.
-pub(super) const fn stroke(role: Role) -> Stroke {
+pub(super) const fn stroke(role: Role) -> PenStroke {
     match role {
-        Role::Keep => Stroke::solid(WIDE_MM, Ink::Black),
-        Role::Saw => Stroke::solid(MIDDLE_MM, Ink::Accent).dashed(Dash::Dashed),
-        Role::Slab => Stroke::solid(MIDDLE_MM, Ink::Black).dashed(Dash::DashDot),
-        Role::Slot => Stroke::solid(NARROW_MM, Ink::Grey),
-        Role::Station => Stroke::solid(MIDDLE_MM, Ink::Black),
-        Role::Flange => Stroke::solid(WIDE_MM, Ink::Black).dashed(Dash::Dotted),
-        Role::Mark => Stroke::solid(NARROW_MM, Ink::Black),
+        Role::Keep => PenStroke::solid(WIDE_MM, Ink::Black),
+        Role::Saw => PenStroke::solid(MIDDLE_MM, Ink::Accent).dashed(Dash::Dashed),
+        Role::Slab => PenStroke::solid(MIDDLE_MM, Ink::Black).dashed(Dash::DashDot),
+        Role::Slot => PenStroke::solid(NARROW_MM, Ink::Grey),
+        Role::Station => PenStroke::solid(MIDDLE_MM, Ink::Black),
+        Role::Flange => PenStroke::solid(WIDE_MM, Ink::Black).dashed(Dash::Dotted),
+        Role::Mark => PenStroke::solid(NARROW_MM, Ink::Black),
     }
 }
 
@@ -68,9 +68,9 @@ fn holds(area: Bounds, at: Point) -> bool {
 
 /// Words about a point, moved so that they stay in the frame.
 fn words(words: &str, at: Point, frame: Bounds) -> Text {
-    let cap = cap_height_mm(Face::Bold, LETTERS_PT);
+    let cap = cap_height_mm(Typeface::Bold, LETTERS_PT);
     let base = Point::new(at.x, at.y - cap / 2.0);
-    let text = Text::new(words, base, Face::Bold, LETTERS_PT).anchored(Anchor::Middle);
+    let text = Text::new(words, base, Typeface::Bold, LETTERS_PT).anchored(Anchor::Middle);
     let half = text.width_mm() / 2.0 + 1.0;
     let keep = |v: f64, low: f64, high: f64| v.min(high).max(low);
     Text {

@@ -18,4 +18,4 @@ mod tile;
 
 pub use sheets::{LONGEST_MM, print};
 
-pub use tile::{Format, Printed, Tile, Tiled, Wanted};
+pub use tile::{Format, Printed, Tile, Tiled, WantedSheets};

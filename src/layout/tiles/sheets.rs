@@ -6,7 +6,7 @@ use crate::layout::tiles::grid::Laid;
 use crate::layout::tiles::tile::{Cell, EDGE_MM, OVERLAP_MM, STRIP_MM, corner};
 use crate::template::Template;
 
-use super::{Format, Printed, Tile, Tiled, Wanted, grid, key, lines, strip};
+use super::{Format, Printed, Tile, Tiled, WantedSheets, grid, key, lines, strip};
 
 /// White round the lines on a roll, mm.
 const ROUND_MM: f64 = 6.0;
@@ -25,7 +25,7 @@ const APART_MM: f64 = 5.0;
 ///
 /// # Errors
 /// The length in mm that a roll would need, when it is more than [`LONGEST_MM`].
-pub fn print(templates: &[Template], wanted: &Wanted<'_>) -> Result<Printed, f64> {
+pub fn print(templates: &[Template], wanted: &WantedSheets<'_>) -> Result<Printed, f64> {
     let mut pages = Vec::new();
     let mut tiled = Vec::new();
     let mut paper = Paper::default();
@@ -55,7 +55,7 @@ pub fn print(templates: &[Template], wanted: &Wanted<'_>) -> Result<Printed, f64
 
 fn on_tiles(
     template: &Template,
-    wanted: &Wanted<'_>,
+    wanted: &WantedSheets<'_>,
     paper: Paper,
     pages: &mut Vec<Page>,
 ) -> Tiled {
@@ -85,7 +85,7 @@ fn on_tiles(
 /// One page, as long as the shape lying flat.
 fn on_roll(
     template: &Template,
-    wanted: &Wanted<'_>,
+    wanted: &WantedSheets<'_>,
     pages: &mut Vec<Page>,
 ) -> Result<(Paper, Tiled), f64> {
     let points = points(template);
@@ -162,7 +162,7 @@ fn page(
     template: &Template,
     tiled: &Tiled,
     tile: &Tile,
-    wanted: &Wanted<'_>,
+    wanted: &WantedSheets<'_>,
     pitch: (f64, f64),
 ) -> Page {
     let writer = wanted.writer;

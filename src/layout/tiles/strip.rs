@@ -1,8 +1,8 @@
 //! What surrounds the lines of a tile: the frame, its name, the bars to measure, the crosses.
 
-use super::tile::{EDGE_MM, OVERLAP_MM, STRIP_MM, Tile, Tiled, Wanted, corner, plain};
+use super::tile::{EDGE_MM, OVERLAP_MM, STRIP_MM, Tile, Tiled, WantedSheets, corner, plain};
 use crate::geom::{Point, Seg, Vector};
-use crate::layout::item::{Anchor, Face, Ink, Item, Path, Stroke, Tag, Text};
+use crate::layout::item::{Anchor, Ink, Item, Path, PenStroke, Tag, Text, Typeface};
 use crate::layout::page::shortened;
 use crate::layout::pen::{MIDDLE_MM, NARROW_MM};
 use crate::layout::wrap::{Style, wrap};
@@ -15,13 +15,18 @@ const END_MM: f64 = 1.5;
 /// Half the length of a cross's strokes, mm.
 const CROSS_MM: f64 = 4.0;
 
-const NAME: Style = Style::new(Face::Bold, 16.0, 7.0);
-const WORDS: Style = Style::new(Face::Regular, 9.0, 4.0);
+const NAME: Style = Style::new(Typeface::Bold, 16.0, 7.0);
+const WORDS: Style = Style::new(Typeface::Regular, 9.0, 4.0);
 
 /// Frame, name and bars.
-pub(super) fn items(tiled: &Tiled, tile: &Tile, title: &str, wanted: &Wanted<'_>) -> Vec<Item> {
+pub(super) fn items(
+    tiled: &Tiled,
+    tile: &Tile,
+    title: &str,
+    wanted: &WantedSheets<'_>,
+) -> Vec<Item> {
     let frame = tile.frame;
-    let thin = Stroke::solid(NARROW_MM, Ink::Grey);
+    let thin = PenStroke::solid(NARROW_MM, Ink::Grey);
     let mut items: Vec<Item> = vec![Path::frame(frame, Some(thin), None).into()];
     let left = frame.min.x;
     let top = EDGE_MM + STRIP_MM.1;
@@ -58,7 +63,7 @@ pub(super) fn items(tiled: &Tiled, tile: &Tile, title: &str, wanted: &Wanted<'_>
 }
 
 /// A level and an upright bar, and by how much the print is scaled.
-fn bars(tile: &Tile, wanted: &Wanted<'_>) -> Vec<Item> {
+fn bars(tile: &Tile, wanted: &WantedSheets<'_>) -> Vec<Item> {
     let level = Point::new(tile.frame.min.x, EDGE_MM + 3.0);
     let upright = Point::new(EDGE_MM + 3.5, tile.frame.min.y);
     let across = Vector::new(1.0, 0.0);
@@ -80,7 +85,7 @@ fn bars(tile: &Tile, wanted: &Wanted<'_>) -> Vec<Item> {
 }
 
 fn bar(from: Point, along: Vector) -> Vec<Item> {
-    let stroke = Stroke::solid(MIDDLE_MM, Ink::Black);
+    let stroke = PenStroke::solid(MIDDLE_MM, Ink::Black);
     let to = from + along * BAR_MM;
     let end = along.left() * END_MM;
     let runs = [(from, to), (from - end, from + end), (to - end, to + end)];
@@ -104,7 +109,7 @@ pub(super) fn crosses(tiled: &Tiled, tile: &Tile, pitch: (f64, f64)) -> Vec<Item
 fn seam(tile: &Tile, other: &Tile, shift: Vector, pitch: (f64, f64)) -> Vec<Item> {
     let middle = tile.frame.centre() + shift * 0.5;
     let along = shift.unit().left() * if shift.x == 0.0 { pitch.0 } else { pitch.1 };
-    let stroke = Stroke::solid(NARROW_MM, Ink::Black);
+    let stroke = PenStroke::solid(NARROW_MM, Ink::Black);
     let cross = |at: Point| {
         let arms = [Vector::new(CROSS_MM, 0.0), Vector::new(0.0, CROSS_MM)];
         let runs = arms.map(|arm| vec![Seg::Line(at - arm, at + arm)]).to_vec();

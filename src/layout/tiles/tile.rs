@@ -25,7 +25,7 @@ pub enum Format {
 
 /// What is said on every page, and how it is printed.
 #[derive(Clone, Debug)]
-pub struct Wanted<'a> {
+pub struct WantedSheets<'a> {
     /// Title of the job.
     pub job: &'a str,
     /// Date of the job.

@@ -1,6 +1,6 @@
 //! The screens of a document: a section each, and one cut a screen.
 
-use crate::document::block::{Block, Card, Document, Part, Reading, Section};
+use crate::document::block::{Block, Card, Document, DocumentPart, Reading, Section};
 use crate::words::Writer;
 
 /// What is seen at once.
@@ -51,8 +51,8 @@ pub(super) fn screens(document: &Document) -> Vec<Screen<'_>> {
 fn of_section<'a>(document: &Document, section: &'a Section, number: usize) -> Vec<Screen<'a>> {
     let writer = Writer::new(document.system, section.language);
     let letter = match section.part {
-        Part::Bench => 'b',
-        Part::Annex => 'a',
+        DocumentPart::Bench => 'b',
+        DocumentPart::Annex => 'a',
     };
     let id = format!("{letter}{number}");
     let cards: Option<Vec<&Card>> = section.blocks.iter().map(card).collect();

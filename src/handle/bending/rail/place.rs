@@ -24,12 +24,12 @@ pub struct RailPlace {
     pub cutouts: Vec<String>,
     /// The smallest opening that it lies beside.
     #[serde(skip)]
-    pub opening: Opening,
+    pub opening: OpeningSize,
 }
 
 /// How large an opening is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Opening {
+pub enum OpeningSize {
     /// Round and no wider than a tap hole.
     TapHole,
     /// Anything else.
@@ -55,9 +55,9 @@ impl RailPlace {
             kind,
             cutouts: beside().map(|h| marks.cutout(h).to_owned()).collect(),
             opening: if beside().any(is_tap_hole) {
-                Opening::TapHole
+                OpeningSize::TapHole
             } else {
-                Opening::Large
+                OpeningSize::Large
             },
         }
     }

@@ -101,7 +101,7 @@ fn offsets(
     flaws: &[Flaw],
     allowed: &dyn Fn(Vec<Vector>) -> bool,
 ) -> Vec<Vector> {
-    let face = Face { region, flaws };
+    let face = CupFace { region, flaws };
     let balance = region.centroid();
     let columns = columns(region, axes);
     let clear = |off: &Vector| face.takes(balance + *off) && face.takes(balance - *off);
@@ -153,12 +153,12 @@ fn columns(region: &Region, axes: &Axes) -> Vec<Vec<Vector>> {
 }
 
 /// The face that the cups hold on.
-struct Face<'a> {
+struct CupFace<'a> {
     region: &'a Region,
     flaws: &'a [Flaw],
 }
 
-impl Face<'_> {
+impl CupFace<'_> {
     /// Whether a cup here is clear of everything.
     fn takes(&self, at: Point) -> bool {
         let reach = CUP_MM / 2.0 + CLEAR_MM;

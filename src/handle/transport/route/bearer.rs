@@ -6,7 +6,7 @@ use super::remedy;
 use super::walk::{GetsIn, Passage, Walk};
 use crate::handle::bending::axes::Axes;
 use crate::handle::loads::Load;
-use crate::job::{self, Obstacle, Opening};
+use crate::job::{self, ClearSize, Obstacle};
 
 /// What carries the stone.
 pub(super) struct Bearer<'a> {
@@ -73,8 +73,8 @@ impl Bearer<'_> {
         let attempts = planks.each_ref().map(|p| self.attempt(at.opening, p));
         let best = attempts.iter().find(|a| a.fit.passes()).map(|a| a.carried);
         let plank = match at.opening {
-            Opening::Door { .. } => None,
-            Opening::Corner { from_mm, to_mm, .. } => {
+            ClearSize::Door { .. } => None,
+            ClearSize::Corner { from_mm, to_mm, .. } => {
                 let [on_edge, _, _] = planks;
                 Some(on_edge.corner(from_mm, to_mm))
             }
@@ -89,10 +89,10 @@ impl Bearer<'_> {
         }
     }
 
-    fn attempt(&self, opening: Opening, plank: &Plank) -> Attempt {
+    fn attempt(&self, opening: ClearSize, plank: &Plank) -> Attempt {
         let (width, turn) = match opening {
-            Opening::Door { width_mm, .. } => (width_mm, None),
-            Opening::Corner { from_mm, to_mm, .. } => {
+            ClearSize::Door { width_mm, .. } => (width_mm, None),
+            ClearSize::Corner { from_mm, to_mm, .. } => {
                 let longest = plank.corner(from_mm, to_mm).longest_mm();
                 let turn = longest.map(|l| Need::new(Measure::Turn, plank.length_mm, l));
                 (from_mm.min(to_mm), turn)
