@@ -1,6 +1,6 @@
 //! Stone left beside openings and inside corners.
 
-use super::{plan, told};
+use super::{list, plan, told};
 
 fn counter(openings: &str) -> serde_json::Value {
     plan(&format!(
@@ -105,7 +105,7 @@ fn narrower_than_the_stone_is_thick_is_a_stop() {
 
 /// The width of a slot 1 mm wide is less than any disc's kerf; 6 mm is more than twice the usual one.
 #[test]
-fn an_opening_without_room_for_the_kerf_is_a_stop() {
+fn an_opening_without_room_for_the_kerf_is_a_stop_and_is_not_cut() {
     let slit = |width: f64| {
         let at = format!("[[top.cutout]]\nat = [1000, 300]\nrectangle = [1200, {width}]\n");
         counter(&at)
@@ -115,6 +115,8 @@ fn an_opening_without_room_for_the_kerf_is_a_stop() {
     assert!(said.contains("stone to keep"), "{said}");
     let stops = narrow["stops"].to_string();
     assert!(stops.contains("opening-narrower-than-kerf"), "{stops}");
+    let cuts = list(&narrow, "cuts").iter();
+    assert_eq!(cuts.filter(|c| c["cutout"] == 1).count(), 0);
     assert!(told(&slit(6.0), "opening-narrower-than-kerf").is_empty());
 }
 
